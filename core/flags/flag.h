@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/quantity/sentence.h"
+#include "core/record/coded.h"
+#include "core/record/id.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace padside {
+
+/// How soon a flag wants something done.
+enum class Severity { look, plan, act };
+
+[[nodiscard]] constexpr auto codesOf(Severity)
+{
+    return std::array{Coded<Severity>{Severity::look, "look", "look"}, Coded<Severity>{Severity::plan, "plan", "plan"},
+                      Coded<Severity>{Severity::act, "act", "act"}};
+}
+
+/// A reason to worry, with its evidence, in one sentence.
+struct Flag
+{
+    std::string rule; ///< id of the rule ("worse-by-a-grade")
+    Severity severity = Severity::look;
+    UnitId unitId;
+    std::optional<PartId> partId;
+    std::optional<ZoneId> zoneId;
+    Sentence sentence; ///< what and why
+    Sentence clears; ///< what would clear it
+    std::vector<FindingId> evidence; ///< the findings it rests on, oldest first
+
+    friend bool operator==(const Flag&, const Flag&) = default;
+};
+
+} // namespace padside

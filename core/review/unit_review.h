@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/flags/flag.h"
+#include "core/record/unit_record.h"
+#include "core/trend/zone_history.h"
+#include "core/schedule/check.h"
+
+#include <vector>
+
+namespace padside {
+
+/// What one unit's record means today.
+struct UnitReview
+{
+    UnitId unitId;
+    Date today{};
+    std::vector<ZoneHistory> zones; ///< zones of fitted parts, in the catalogue's order of parts and zones
+    std::vector<Flag> flags; ///< most severe first, then worst grade first
+    std::vector<Check> checks; ///< by latest date
+
+    friend bool operator==(const UnitReview&, const UnitReview&) = default;
+};
+
+/// Puts the subjects together for one unit. A pure function: the same record, catalogue and day give the same review. Entries
+/// dated after `today` are left out.
+[[nodiscard]] UnitReview review(const UnitRecord& record, const Catalogue& catalogue, Date today);
+
+} // namespace padside

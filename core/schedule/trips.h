@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/quantity/date.h"
+
+#include <cstdint>
+#include <functional>
+#include <span>
+#include <vector>
+
+namespace padside {
+
+/// A closed range of days within which something must be attended to once.
+struct Window
+{
+    Date earliest{};
+    Date latest{}; ///< not before earliest
+
+    friend bool operator==(const Window&, const Window&) = default;
+};
+
+/// One attendance: its day, the windows it serves, the window that forced it (the one that ended first).
+struct Trip
+{
+    Date on{};
+    std::vector<std::size_t> windows; ///< indices into the input, ascending
+    std::size_t forcedBy = 0; ///< index of the served window with the earliest latest day
+
+    friend bool operator==(const Trip&, const Trip&) = default;
+};
+
+/// The fewest days that meet every window (interval stabbing: serve the window that ends first on its last day, drop all it
+/// meets, repeat; optimal for closed intervals on a line). Each trip is then moved to the latest day within the common part
+/// of its windows for which `preferred` is true (a day of the site's season), if there is one; the count does not change.
+/// Windows with latest before earliest are the caller's mistake (assert). Empty input: no trips. O(n log n).
+[[nodiscard]] std::vector<Trip> fewestTrips(std::span<const Window> windows,
+                                            const std::function<bool(Date)>& preferred = {});
+
+} // namespace padside

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/quantity/measure.h"
+#include "core/record/unit_record.h"
+#include "core/review/unit_review.h"
+
+#include <QLocale>
+#include <QObject>
+
+#include <functional>
+
+namespace padside {
+
+class Store;
+class Speaker;
+
+/// The open store as the window sees it: records and reviews, the one place where a user action meets a StoreError, and the
+/// news of what changed. It owns nothing: store and catalogue outlive it.
+class RecordBook : public QObject
+{
+    Q_OBJECT
+public:
+    /// What depends on the person and the moment; passed in so that tests can fix it.
+    struct Surroundings
+    {
+        std::function<Instant()> now;
+        QLocale locale;
+        UnitSystem units = UnitSystem::metric;
+        QString technician;
+    };
+
+    RecordBook(Store& store, const Catalogue& catalogue, IdMaker& ids, Surroundings surroundings, QObject* parent = nullptr);
+    ~RecordBook() override;
+
+    [[nodiscard]] Store& store() const { return m_store; }
+    [[nodiscard]] const Catalogue& catalogue() const { return m_catalogue; }
+    [[nodiscard]] IdMaker& ids() const { return m_ids; }
+    [[nodiscard]] const Surroundings& surroundings() const { return m_surroundings; }
+    [[nodiscard]] const Speaker& speaker() const; ///< says core's sentences in the person's language, units and number style
+    [[nodiscard]] NumberStyle numberStyle() const;
+    [[nodiscard]] Instant now() const { return m_surroundings.now(); }
+    [[nodiscard]] Date today() const;
+
+    /// Carries out one user action on the store; a StoreError becomes failed(sentence) and false. The only catch in the window.
+    bool attempt(const std::function<void()>& action);
+
+    /// The same, and unitChanged(unit) if it went well.
+    bool change(UnitId unit, const std::function<void()>& action);
+
+    [[nodiscard]] UnitRecord record(UnitId unit) const; ///< throws StoreError
+    [[nodiscard]] UnitReview review(const UnitRecord& record) const;
+
+Q_SIGNALS:
+    void unitChanged(const padside::UnitId& unit);
+    void sitesChanged();
+    void failed(const QString& sentence);
+
+private:
+    Store& m_store;
+    const Catalogue& m_catalogue;
+    IdMaker& m_ids;
+    Surroundings m_surroundings;
+    std::unique_ptr<Speaker> m_speaker;
+};
+
+} // namespace padside
