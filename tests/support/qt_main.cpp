@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <gtest/gtest.h>
-
 #include <QApplication>
 #include <QStandardPaths>
+
+#include <gtest/gtest.h>
 
 int main(int argc, char** argv)
 {

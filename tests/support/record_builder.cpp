@@ -77,8 +77,7 @@ Instant RecordBuilder::noonOfVisit() const
     return Instant{m_record.visits.back().on + std::chrono::hours(10), std::chrono::minutes(0)};
 }
 
-template <typename AnyEntry>
-AnyEntry RecordBuilder::entry()
+template <typename AnyEntry> AnyEntry RecordBuilder::entry()
 {
     AnyEntry made;
     made.id = m_ids.make<decltype(made.id)>();
@@ -131,7 +130,8 @@ RecordBuilder& RecordBuilder::treated(const std::string& zoneKind, TreatmentKind
     return *this;
 }
 
-RecordBuilder& RecordBuilder::read(const std::string& readingKind, double si, QuantityKind kind, const std::string& unitCode)
+RecordBuilder& RecordBuilder::read(const std::string& readingKind, double si, QuantityKind kind,
+                                   const std::string& unitCode)
 {
     auto reading = entry<Reading>();
     reading.kind = readingKind;
@@ -142,7 +142,8 @@ RecordBuilder& RecordBuilder::read(const std::string& readingKind, double si, Qu
 
 RecordBuilder& RecordBuilder::replacedPart(const std::string& partKind, const std::string& date)
 {
-    const auto old = std::ranges::find_if(m_record.parts, [&](const Part& part) { return part.kind == partKind && !part.removedOn; });
+    const auto old = std::ranges::find_if(m_record.parts,
+                                          [&](const Part& part) { return part.kind == partKind && !part.removedOn; });
     if (old == m_record.parts.end())
         throw std::invalid_argument("no such part in a test: " + partKind);
     Part fresh = *old;
@@ -156,8 +157,8 @@ RecordBuilder& RecordBuilder::replacedPart(const std::string& partKind, const st
     return *this;
 }
 
-RecordBuilder& RecordBuilder::followUp(const std::string& zoneKind, const std::string& earliest, const std::string& latest,
-                                       const std::string& why)
+RecordBuilder& RecordBuilder::followUp(const std::string& zoneKind, const std::string& earliest,
+                                       const std::string& latest, const std::string& why)
 {
     FollowUp followUp;
     followUp.id = m_ids.make<FollowUpId>();

@@ -14,8 +14,8 @@ namespace padside::test {
 ///
 ///     auto record = aUnit("HB-01").withPart("suction-accumulator", {"crown", "bottom"})
 ///                       .visit("2024-05-02", VisitReason::spring).graded("bottom", 2)
-///                       .visit("2025-05-06", VisitReason::spring).graded("bottom", 3).notSeen("crown", NotSeenReason::covered)
-///                       .build();
+///                       .visit("2025-05-06", VisitReason::spring).graded("bottom", 3).notSeen("crown",
+///                       NotSeenReason::covered) .build();
 class RecordBuilder
 {
 public:
@@ -42,14 +42,16 @@ public:
 
 private:
     [[nodiscard]] Instant noonOfVisit() const;
-    template <typename AnyEntry>
-    AnyEntry entry();
+    template <typename AnyEntry> AnyEntry entry();
 
     UnitRecord m_record;
     IdMaker m_ids;
 };
 
-[[nodiscard]] inline RecordBuilder aUnit(const std::string& tag) { return RecordBuilder(tag); }
+[[nodiscard]] inline RecordBuilder aUnit(const std::string& tag)
+{
+    return RecordBuilder(tag);
+}
 
 /// A date that the test knows to be right.
 [[nodiscard]] Date day(const std::string& iso);

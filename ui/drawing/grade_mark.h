@@ -13,7 +13,8 @@ namespace padside {
 
 struct Theme;
 
-/// A grade as a filled mark with its numeral: colour is never the only sign. The numeral's height follows the rectangle's.
+/// A grade as a filled mark with its numeral: colour is never the only sign. The numeral's height follows the
+/// rectangle's.
 void paintGrade(QPainter& painter, const QRectF& area, Grade grade, const Theme& theme);
 
 /// Not seen: hatched, no numeral.

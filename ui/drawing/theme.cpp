@@ -20,24 +20,49 @@ const std::array<QColor, 5> rampInk{nearBlack, nearBlack, nearBlack, paperWhite,
 
 const Theme& Theme::light()
 {
-    static const Theme theme{QColor(0xf4, 0xf3, 0xef), paperWhite, nearBlack, QColor(0x5a, 0x63, 0x6c), QColor(0xd3, 0xd2, 0xcb),
-                             QColor(0x2b, 0x5a, 0x78), paperWhite, QColor(0x8a, 0x93, 0x9b), rampFill, rampInk, false};
+    static const Theme theme{QColor(0xf4, 0xf3, 0xef),
+                             paperWhite,
+                             nearBlack,
+                             QColor(0x5a, 0x63, 0x6c),
+                             QColor(0xd3, 0xd2, 0xcb),
+                             QColor(0x2b, 0x5a, 0x78),
+                             paperWhite,
+                             QColor(0x8a, 0x93, 0x9b),
+                             rampFill,
+                             rampInk,
+                             false};
     return theme;
 }
 
 const Theme& Theme::darkTheme()
 {
-    static const Theme theme{QColor(0x1c, 0x20, 0x24), QColor(0x26, 0x2b, 0x31), QColor(0xe8, 0xe6, 0xe1), QColor(0xa4, 0xac, 0xb3),
-                             QColor(0x42, 0x49, 0x51), QColor(0x7f, 0xb4, 0xd4), QColor(0x10, 0x18, 0x1e), QColor(0x77, 0x80, 0x88),
-                             rampFill, rampInk, true};
+    static const Theme theme{QColor(0x1c, 0x20, 0x24),
+                             QColor(0x26, 0x2b, 0x31),
+                             QColor(0xe8, 0xe6, 0xe1),
+                             QColor(0xa4, 0xac, 0xb3),
+                             QColor(0x42, 0x49, 0x51),
+                             QColor(0x7f, 0xb4, 0xd4),
+                             QColor(0x10, 0x18, 0x1e),
+                             QColor(0x77, 0x80, 0x88),
+                             rampFill,
+                             rampInk,
+                             true};
     return theme;
 }
 
 const Theme& Theme::print()
 {
-    static const Theme theme{paperWhite, QColor(0xf6, 0xf5, 0xf1), QColor(0x14, 0x18, 0x1c), QColor(0x50, 0x58, 0x60),
-                             QColor(0xc4, 0xc4, 0xbe), QColor(0x2b, 0x5a, 0x78), paperWhite, QColor(0x8a, 0x93, 0x9b), rampFill,
-                             rampInk, false};
+    static const Theme theme{paperWhite,
+                             QColor(0xf6, 0xf5, 0xf1),
+                             QColor(0x14, 0x18, 0x1c),
+                             QColor(0x50, 0x58, 0x60),
+                             QColor(0xc4, 0xc4, 0xbe),
+                             QColor(0x2b, 0x5a, 0x78),
+                             paperWhite,
+                             QColor(0x8a, 0x93, 0x9b),
+                             rampFill,
+                             rampInk,
+                             false};
     return theme;
 }
 

@@ -26,8 +26,14 @@ struct Theme
     std::array<QColor, 5> gradeInk; ///< the numeral on it
     bool dark = false;
 
-    [[nodiscard]] const QColor& fill(Grade grade) const { return gradeFill[static_cast<std::size_t>(numeral(grade)) - 1]; }
-    [[nodiscard]] const QColor& numeralInk(Grade grade) const { return gradeInk[static_cast<std::size_t>(numeral(grade)) - 1]; }
+    [[nodiscard]] const QColor& fill(Grade grade) const
+    {
+        return gradeFill[static_cast<std::size_t>(numeral(grade)) - 1];
+    }
+    [[nodiscard]] const QColor& numeralInk(Grade grade) const
+    {
+        return gradeInk[static_cast<std::size_t>(numeral(grade)) - 1];
+    }
 
     [[nodiscard]] static const Theme& light();
     [[nodiscard]] static const Theme& darkTheme();

@@ -11,14 +11,15 @@
 #include <QObject>
 
 #include <functional>
+#include <memory>
 
 namespace padside {
 
 class Store;
-class Speaker;
+class LocalSpeaker;
 
-/// The open store as the window sees it: records and reviews, the one place where a user action meets a StoreError, and the
-/// news of what changed. It owns nothing: store and catalogue outlive it.
+/// The open store as the window sees it: records and reviews, the one place where a user action meets a StoreError, and
+/// the news of what changed. It owns nothing: store and catalogue outlive it.
 class RecordBook : public QObject
 {
     Q_OBJECT
@@ -32,19 +33,22 @@ public:
         QString technician;
     };
 
-    RecordBook(Store& store, const Catalogue& catalogue, IdMaker& ids, Surroundings surroundings, QObject* parent = nullptr);
+    RecordBook(Store& store, const Catalogue& catalogue, IdMaker& ids, Surroundings surroundings,
+               QObject* parent = nullptr);
     ~RecordBook() override;
 
     [[nodiscard]] Store& store() const { return m_store; }
     [[nodiscard]] const Catalogue& catalogue() const { return m_catalogue; }
     [[nodiscard]] IdMaker& ids() const { return m_ids; }
     [[nodiscard]] const Surroundings& surroundings() const { return m_surroundings; }
-    [[nodiscard]] const Speaker& speaker() const; ///< says core's sentences in the person's language, units and number style
+    [[nodiscard]] const LocalSpeaker&
+    speaker() const; ///< says core's sentences in the person's language, units and number style
     [[nodiscard]] NumberStyle numberStyle() const;
     [[nodiscard]] Instant now() const { return m_surroundings.now(); }
     [[nodiscard]] Date today() const;
 
-    /// Carries out one user action on the store; a StoreError becomes failed(sentence) and false. The only catch in the window.
+    /// Carries out one user action on the store; a StoreError becomes failed(sentence) and false. The only catch in the
+    /// window.
     bool attempt(const std::function<void()>& action);
 
     /// The same, and unitChanged(unit) if it went well.
@@ -63,7 +67,7 @@ private:
     const Catalogue& m_catalogue;
     IdMaker& m_ids;
     Surroundings m_surroundings;
-    std::unique_ptr<Speaker> m_speaker;
+    std::unique_ptr<LocalSpeaker> m_speaker;
 };
 
 } // namespace padside

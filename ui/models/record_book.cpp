@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/models/record_book.h"
+
+#include "core/store/record_reader.h"
+#include "core/store/store.h"
+#include "ui/models/speaker.h"
+
+#include <utility>
+
+namespace padside {
+
+RecordBook::RecordBook(Store& store, const Catalogue& catalogue, IdMaker& ids, Surroundings surroundings,
+                       QObject* parent)
+    : QObject(parent)
+    , m_store(store)
+    , m_catalogue(catalogue)
+    , m_ids(ids)
+    , m_surroundings(std::move(surroundings))
+    , m_speaker(std::make_unique<LocalSpeaker>(m_surroundings.locale, m_surroundings.units))
+{
+}
+
+RecordBook::~RecordBook() = default;
+
+const LocalSpeaker& RecordBook::speaker() const
+{
+    return *m_speaker;
+}
+
+NumberStyle RecordBook::numberStyle() const
+{
+    return numberStyleOf(m_surroundings.locale);
+}
+
+Date RecordBook::today() const
+{
+    return localDate(now());
+}
+
+bool RecordBook::attempt(const std::function<void()>& action)
+{
+    try {
+        action();
+        return true;
+    } catch (const StoreError& error) {
+        Q_EMIT failed(m_speaker->said(error.problem().what));
+        return false;
+    }
+}
+
+bool RecordBook::change(UnitId unit, const std::function<void()>& action)
+{
+    if (!attempt(action))
+        return false;
+    Q_EMIT unitChanged(unit);
+    return true;
+}
+
+UnitRecord RecordBook::record(UnitId unit) const
+{
+    return m_store.records().unitRecord(unit);
+}
+
+UnitReview RecordBook::review(const UnitRecord& record) const
+{
+    return padside::review(record, m_catalogue, today());
+}
+
+} // namespace padside

@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/models/speaker.h"
+
+#include <QCoreApplication>
+#include <QDate>
+
+#include <utility>
+
+namespace padside {
+
+LocalSpeaker::LocalSpeaker(QLocale locale, UnitSystem units)
+    : m_locale(std::move(locale))
+    , m_units(units)
+    , m_style(numberStyleOf(m_locale))
+{
+}
+
+std::string LocalSpeaker::translate(const std::string& english) const
+{
+    return QCoreApplication::translate("core", english.c_str()).toStdString();
+}
+
+std::string LocalSpeaker::number(double value, int decimals) const
+{
+    return showNumber(value, decimals, m_style);
+}
+
+std::string LocalSpeaker::amount(const Amount& amount) const
+{
+    return showMeasure(amount.si, shownUnit(amount.kind, m_units), m_style);
+}
+
+std::string LocalSpeaker::date(Date date) const
+{
+    return shownDate(date).toStdString();
+}
+
+QString LocalSpeaker::said(const Sentence& sentence) const
+{
+    return QString::fromStdString(say(sentence, *this));
+}
+
+QString LocalSpeaker::shownDate(Date date) const
+{
+    QString format = m_locale.dateFormat(QLocale::ShortFormat);
+    if (!format.contains(QStringLiteral("yyyy"))) // a record kept for decades needs the century
+        format.replace(QStringLiteral("yy"), QStringLiteral("yyyy"));
+    return m_locale.toString(toQDate(date), format);
+}
+
+NumberStyle numberStyleOf(const QLocale& locale)
+{
+    NumberStyle style;
+    style.decimalSign = locale.decimalPoint() == QStringLiteral(",") ? ',' : '.';
+    style.groupSign = locale.groupSeparator().toStdString();
+    return style;
+}
+
+UnitSystem usualUnits(const QLocale& locale)
+{
+    return locale.measurementSystem() == QLocale::ImperialUSSystem ? UnitSystem::usCustomary : UnitSystem::metric;
+}
+
+QDate toQDate(Date date)
+{
+    return QDate(1970, 1, 1).addDays(date.time_since_epoch().count());
+}
+
+Date fromQDate(const QDate& date)
+{
+    return Date(std::chrono::days(QDate(1970, 1, 1).daysTo(date)));
+}
+
+} // namespace padside
