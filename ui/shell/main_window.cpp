@@ -1,0 +1,156 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/shell/main_window.h"
+
+#include "core/store/store.h"
+#include "core/store/visit_book.h"
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/models/visit_log.h"
+#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/unit/unit_page.h"
+#include "ui/pages/visit/visit_page.h"
+#include "ui/shell/message_line.h"
+#include "ui/shell/unit_list_panel.h"
+
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenuBar>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace padside {
+
+namespace {
+
+constexpr int unitListWidth = 250;
+
+} // namespace
+
+MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
+    : QMainWindow(parent)
+    , m_book(book)
+    , m_theme(theme)
+    , m_units(new UnitListPanel(book, theme))
+    , m_pages(new QStackedWidget)
+    , m_unitPage(new UnitPage(book, theme))
+    , m_visitPage(new VisitPage(book, theme))
+    , m_summaryPage(new SummaryPage(book, theme))
+    , m_message(new MessageLine(theme))
+{
+    setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
+    makeEmptyPage();
+    m_pages->addWidget(m_unitPage);
+    m_pages->addWidget(m_visitPage);
+    m_pages->addWidget(m_summaryPage);
+
+    auto* splitter = new QSplitter;
+    splitter->setChildrenCollapsible(false);
+    splitter->addWidget(m_units);
+    splitter->addWidget(m_pages);
+    splitter->setSizes({unitListWidth, 1000});
+    splitter->setStretchFactor(1, 1);
+    auto* centre = new QWidget;
+    auto* layout = new QVBoxLayout(centre);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(splitter, 1);
+    layout->addWidget(m_message);
+    setCentralWidget(centre);
+    makeMenus();
+
+    connect(&m_book, &RecordBook::failed, m_message, &MessageLine::say);
+    connect(m_units, &UnitListPanel::unitSelected, this, &MainWindow::showUnit);
+    connect(m_unitPage, &UnitPage::visitRequested, this, &MainWindow::showVisit);
+    connect(m_unitPage, &UnitPage::startVisitRequested, this, &MainWindow::startVisit);
+    connect(m_unitPage, &UnitPage::summaryRequested, this, [this](const VisitId& visit) {
+        if (const auto unit = m_units->selected())
+            showSummary(*unit, visit);
+    });
+    connect(m_visitPage, &VisitPage::leaveRequested, this, &MainWindow::showUnit);
+    connect(m_visitPage, &VisitPage::closed, this, [this](const VisitId& visit) {
+        if (const auto unit = m_units->selected())
+            showSummary(*unit, visit);
+    });
+    connect(m_summaryPage, &SummaryPage::left, this, [this] {
+        if (const auto unit = m_units->selected())
+            showUnit(*unit);
+    });
+
+    m_units->selectFirst();
+    if (m_units->isEmpty())
+        m_pages->setCurrentWidget(m_emptyPage);
+    if (const auto& because = m_book.store().openedReadOnlyBecause())
+        m_message->say(m_book.speaker().said(*because));
+}
+
+void MainWindow::makeEmptyPage()
+{
+    auto* text = new QLabel(tr("<h2>This file has no units yet.</h2>"
+                               "<p>Open another file with Ctrl+O, or make the sample of an invented harbour town:</p>"
+                               "<p><code>padside demo --out sample.padside</code></p>"));
+    text->setAlignment(Qt::AlignCenter);
+    text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    m_emptyPage = text;
+    m_pages->addWidget(m_emptyPage);
+}
+
+void MainWindow::makeMenus()
+{
+    QMenu* file = menuBar()->addMenu(tr("&File"));
+    file->addAction(tr("&Open…"), QKeySequence::Open, this, &MainWindow::openFileRequested);
+    file->addAction(tr("&Back up to…"), this, &MainWindow::backupRequested);
+    file->addSeparator();
+    file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
+
+    QMenu* visit = menuBar()->addMenu(tr("&Visit"));
+    visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
+    visit->addAction(tr("Start a &fall visit"), this, [this] { startVisitOfSelected(VisitReason::fall); });
+    visit->addAction(tr("Start a &call-out"), this, [this] { startVisitOfSelected(VisitReason::callOut); });
+
+    QMenu* view = menuBar()->addMenu(tr("Vie&w"));
+    view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
+    QAction* dark = view->addAction(tr("&Dark"));
+    dark->setCheckable(true);
+    dark->setChecked(m_theme.dark);
+    connect(dark, &QAction::toggled, this, &MainWindow::themeRequested);
+}
+
+void MainWindow::startVisitOfSelected(VisitReason reason)
+{
+    if (const auto unit = m_units->selected())
+        startVisit(*unit, reason);
+}
+
+void MainWindow::showUnit(UnitId unit)
+{
+    m_units->show();
+    m_units->select(unit);
+    m_unitPage->showUnit(unit);
+    m_pages->setCurrentWidget(m_unitPage);
+}
+
+void MainWindow::showVisit(VisitId visit)
+{
+    m_units->hide(); // the visit's own list of zones needs the room
+    m_visitPage->showVisit(visit);
+    m_pages->setCurrentWidget(m_visitPage);
+}
+
+void MainWindow::showSummary(UnitId unit, VisitId visit)
+{
+    m_units->hide();
+    m_summaryPage->showVisit(unit, visit);
+    m_pages->setCurrentWidget(m_summaryPage);
+}
+
+void MainWindow::startVisit(UnitId unit, VisitReason reason)
+{
+    m_units->select(unit);
+    m_book.attempt([&] { showVisit(padside::startVisit(m_book, unit, reason)); });
+}
+
+} // namespace padside

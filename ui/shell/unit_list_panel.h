@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/record/id.h"
+
+#include <QWidget>
+
+#include <optional>
+
+class QLineEdit;
+class QSortFilterProxyModel;
+class QTreeView;
+
+namespace padside {
+
+struct Theme;
+class RecordBook;
+class UnitListModel;
+
+/// All units of the file by site, with a field that narrows the list as it is typed.
+class UnitListPanel : public QWidget
+{
+    Q_OBJECT
+public:
+    UnitListPanel(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+
+    /// Reads the list again; the selected unit stays selected.
+    void reload();
+    void select(UnitId unit);
+    /// Selects the first unit, if there is one.
+    void selectFirst();
+    [[nodiscard]] std::optional<UnitId> selected() const;
+    [[nodiscard]] bool isEmpty() const;
+    void focusSearch();
+
+Q_SIGNALS:
+    void unitSelected(const padside::UnitId& unit);
+
+private:
+    RecordBook& m_book;
+    UnitListModel* m_model;
+    QSortFilterProxyModel* m_filter;
+    QLineEdit* m_search;
+    QTreeView* m_tree;
+};
+
+} // namespace padside
