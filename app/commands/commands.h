@@ -1,0 +1,28 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "app/command_line.h"
+
+#include <functional>
+
+namespace CLI {
+class App;
+}
+
+namespace padside {
+
+/// What a command does once its words are understood.
+using Command = std::function<int(const CommandSurroundings&)>;
+
+/// Each adds its subcommand to `app`; when it is chosen on the command line, it puts what is to be done into `chosen`.
+void addDemoCommand(CLI::App& app, Command& chosen);
+void addSummaryCommand(CLI::App& app, Command& chosen);
+void addFlagsCommand(CLI::App& app, Command& chosen);
+void addChecksCommand(CLI::App& app, Command& chosen);
+void addVerifyCommand(CLI::App& app, Command& chosen);
+void addBackupCommand(CLI::App& app, Command& chosen);
+void addCalcCommand(CLI::App& app, Command& chosen);
+
+} // namespace padside

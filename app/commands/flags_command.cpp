@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/answer.h"
+#include "app/commands/commands.h"
+#include "app/commands/of_file.h"
+#include "core/store/record_reader.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+
+namespace padside {
+
+namespace {
+
+struct FlagsWords
+{
+    std::string file;
+    std::string unit;
+    std::string on;
+    AnswerForm form = AnswerForm::table;
+};
+
+nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const Catalogue& catalogue)
+{
+    auto evidence = nlohmann::ordered_json::array();
+    for (const FindingId& finding : flag.evidence)
+        evidence.push_back(finding.text());
+    return {{"unit", record.unit.tag},
+            {"site", record.site.name},
+            {"rule", flag.rule},
+            {"severity", std::string(codeOf(flag.severity))},
+            {"part", partName(record, catalogue, flag.partId, flag.zoneId)},
+            {"zone", zoneName(record, flag.zoneId)},
+            {"sentence", say(flag.sentence)},
+            {"clears", say(flag.clears)},
+            {"evidence", evidence}};
+}
+
+int printFlags(const FlagsWords& words, const CommandSurroundings& surroundings)
+{
+    const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
+    const Catalogue catalogue = catalogueFor(*store);
+    const Date day = dayFor(words.on, surroundings.now());
+    Answer answer{{{"unit", "UNIT"}, {"severity", "HOW SOON"}, {"sentence", "WHY"}},
+                  {"unit", "site", "rule", "severity", "part", "zone", "sentence", "clears", "evidence"},
+                  {},
+                  "No flags on " + isoText(day) + "."};
+    for (const Unit& unit : unitsFor(*store, words.unit)) {
+        const UnitRecord record = store->records().unitRecord(unit.id);
+        for (const Flag& flag : review(record, catalogue, day).flags)
+            answer.rows.push_back(rowOf(flag, record, catalogue));
+    }
+    write(answer, words.form, surroundings.out);
+    return exitDone;
+}
+
+} // namespace
+
+void addFlagsCommand(CLI::App& app, Command& chosen)
+{
+    const auto words = std::make_shared<FlagsWords>();
+    CLI::App* command = app.add_subcommand("flags", "Reasons to worry, each with why and what would clear it");
+    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
+    command->add_option("--unit", words->unit, "only the unit with this tag")->type_name("TAG");
+    command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
+    addFormOption(*command, words->form, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
+    command->callback([words, &chosen] {
+        chosen = [words](const CommandSurroundings& surroundings) { return printFlags(*words, surroundings); };
+    });
+}
+
+} // namespace padside

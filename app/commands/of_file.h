@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/review/unit_review.h"
+#include "core/store/store.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace padside {
+
+/// Our catalogue with the changes kept in this file laid over it. Throws StoreError if the two don't fit.
+[[nodiscard]] Catalogue catalogueFor(Store& store);
+
+/// The units a command is about: the one with this tag, or all that are not retired. A tag that is not there is refused
+/// with a sentence that names some that are.
+[[nodiscard]] std::vector<Unit> unitsFor(Store& store, const std::string& tag);
+
+/// Reads "--on DATE"; without it, the date of `now`. A bad date throws StoreError (badInput).
+[[nodiscard]] Date dayFor(const std::string& text, const Instant& now);
+
+/// The name of a part and zone as people say it: "Suction accumulator, bottom".
+[[nodiscard]] std::string placeName(const UnitRecord& record, const Catalogue& catalogue, std::optional<PartId> part,
+                                    std::optional<ZoneId> zone);
+
+/// "suction accumulator" and "bottom" apart, for rows; empty where there is none.
+[[nodiscard]] std::string partName(const UnitRecord& record, const Catalogue& catalogue, std::optional<PartId> part,
+                                   std::optional<ZoneId> zone);
+[[nodiscard]] std::string zoneName(const UnitRecord& record, std::optional<ZoneId> zone);
+
+} // namespace padside

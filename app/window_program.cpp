@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/window_program.h"
+
+#include "app/clock.h"
+#include "app/commands/of_file.h"
+#include "core/store/backup.h"
+#include "ui/drawing/theme.h"
+#include "ui/models/speaker.h"
+#include "ui/shell/appearance.h"
+#include "ui/shell/main_window.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QRandomGenerator>
+#include <QSettings>
+#include <QStandardPaths>
+
+namespace padside {
+
+namespace {
+
+const QString lastFileKey = QStringLiteral("last-file");
+const QString darkKey = QStringLiteral("dark");
+const QString technicianKey = QStringLiteral("technician");
+
+} // namespace
+
+WindowProgram::WindowProgram(QApplication& application)
+    : m_application(application)
+    , m_dark(QSettings().value(darkKey, QApplication::palette().color(QPalette::Window).lightness() < 128).toBool())
+{
+}
+
+WindowProgram::~WindowProgram() = default;
+
+QString WindowProgram::usualFile()
+{
+    const QString last = QSettings().value(lastFileKey).toString();
+    if (!last.isEmpty() && QFileInfo::exists(last))
+        return last;
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    return QDir(folder).filePath(QStringLiteral("records.padside"));
+}
+
+bool WindowProgram::open(const QString& file)
+{
+    applyTheme(m_application, m_dark ? Theme::darkTheme() : Theme::light());
+    try {
+        QDir().mkpath(QFileInfo(file).absolutePath());
+        auto store = QFileInfo::exists(file) ? Store::open(file) : Store::create(file);
+        Catalogue catalogue = catalogueFor(*store);
+        m_open.reset(); // the window first, then what it shows
+        m_open = std::make_unique<OpenFile>(OpenFile{std::move(store), std::move(catalogue),
+                                                     IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()), nullptr,
+                                                     nullptr});
+    } catch (const StoreError& error) {
+        const LocalSpeaker speaker(QLocale(), usualUnits(QLocale()));
+        QMessageBox::warning(nullptr, QStringLiteral("Padside"), speaker.said(error.problem().what));
+        return false;
+    }
+    const QLocale locale;
+    m_open->book = std::make_unique<RecordBook>(
+        *m_open->store, m_open->catalogue, m_open->ids,
+        RecordBook::Surroundings{&now, locale, usualUnits(locale), QSettings().value(technicianKey).toString()});
+    QSettings().setValue(lastFileKey, QFileInfo(file).absoluteFilePath());
+    showWindow();
+    return true;
+}
+
+void WindowProgram::showWindow()
+{
+    const Theme& theme = m_dark ? Theme::darkTheme() : Theme::light();
+    applyTheme(m_application, theme);
+    m_open->window = std::make_unique<MainWindow>(*m_open->book, theme);
+    MainWindow& window = *m_open->window;
+    // Queued: these replace the window that asks.
+    connect(&window, &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
+    connect(&window, &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
+    connect(
+        &window, &MainWindow::themeRequested, this,
+        [this](bool dark) {
+            m_dark = dark;
+            QSettings().setValue(darkKey, dark);
+            showWindow();
+        },
+        Qt::QueuedConnection);
+    window.resize(1280, 800);
+    window.show();
+}
+
+void WindowProgram::chooseFile()
+{
+    const QString file = QFileDialog::getOpenFileName(m_open->window.get(), tr("Open a record file"), {},
+                                                      tr("Padside records (*.padside);;All files (*)"));
+    if (!file.isEmpty())
+        open(file);
+}
+
+void WindowProgram::backUp()
+{
+    const QString target = QFileDialog::getSaveFileName(m_open->window.get(), tr("Back up to a new file"), {},
+                                                        tr("Padside records (*.padside)"));
+    if (!target.isEmpty())
+        m_open->book->attempt([&] { backup(*m_open->store, target); });
+}
+
+} // namespace padside
