@@ -1,0 +1,104 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "tests/core/trend/reference_series.h"
+
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <sstream>
+#include <stdexcept>
+
+namespace padside::test {
+
+namespace {
+
+std::string pathOf(const std::string& fileName)
+{
+    return PADSIDE_SOURCE_DIR "/tests/reference/" + fileName;
+}
+
+/// The reference tables hold no quotes.
+std::vector<std::string> cellsOf(const std::string& line)
+{
+    std::vector<std::string> cells;
+    std::istringstream stream(line + ",");
+    for (std::string cell; std::getline(stream, cell, ',');)
+        cells.push_back(cell);
+    return cells;
+}
+
+std::map<std::string, double> answersOf(const ReferenceTable& table, std::size_t row)
+{
+    std::map<std::string, double> answers;
+    for (const char* column : {"n", "S", "varS", "Z", "p_mk", "lo90", "hi90", "lo95", "hi95", "slope",
+                               "intercept_separate", "gilbert_lo90", "gilbert_hi90", "gilbert_lo95", "gilbert_hi95"})
+        answers[column] = table.number(row, column);
+    return answers;
+}
+
+} // namespace
+
+ReferenceTable::ReferenceTable(const std::string& fileName)
+{
+    std::ifstream file(pathOf(fileName));
+    std::string line;
+    if (!std::getline(file, line))
+        throw std::runtime_error("cannot read " + pathOf(fileName));
+    for (const std::string& column : cellsOf(line))
+        m_columns.emplace(column, m_columns.size());
+    while (std::getline(file, line))
+        m_rows.push_back(cellsOf(line));
+}
+
+const std::string& ReferenceTable::text(std::size_t row, const std::string& column) const
+{
+    return m_rows.at(row).at(m_columns.at(column));
+}
+
+double ReferenceTable::number(std::size_t row, const std::string& column) const
+{
+    return std::stod(text(row, column));
+}
+
+std::vector<ReferenceSeries> publishedSeries()
+{
+    std::ifstream file(pathOf("published_examples.json"));
+    const auto examples = nlohmann::json::parse(file);
+    const ReferenceTable results("published_results.csv");
+    std::vector<ReferenceSeries> all;
+    for (std::size_t row = 0; row < results.rows(); ++row) {
+        ReferenceSeries series{results.text(row, "id"), {}, answersOf(results, row)};
+        const auto& example = examples.at(series.id);
+        for (std::size_t i = 0; i < example.at("x").size(); ++i)
+            series.points.push_back({example["x"][i].get<double>(), example["y"][i].get<double>()});
+        all.push_back(series);
+    }
+    return all;
+}
+
+std::vector<ReferenceSeries> generatedSeries()
+{
+    const ReferenceTable results("gen_results.csv");
+    const ReferenceTable values("gen_series.csv");
+    std::vector<ReferenceSeries> all;
+    for (std::size_t row = 0; row < results.rows(); ++row) {
+        ReferenceSeries series{results.text(row, "id"), {}, answersOf(results, row)};
+        series.answers["slope_per_year"] = results.number(row, "slope_per_year");
+        for (std::size_t i = 0; i < values.rows(); ++i) {
+            if (values.text(i, "series_id") == series.id)
+                series.points.push_back({values.number(i, "t_days"), values.number(i, "y")});
+        }
+        all.push_back(series);
+    }
+    return all;
+}
+
+std::vector<ReferenceSeries> allReferenceSeries()
+{
+    std::vector<ReferenceSeries> all = publishedSeries();
+    for (ReferenceSeries& series : generatedSeries())
+        all.push_back(std::move(series));
+    return all;
+}
+
+} // namespace padside::test

@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/trend/trend_point.h"
+
+#include <map>
+#include <string>
+#include <vector>
+
+namespace padside::test {
+
+/// A table of tests/reference by column name; numbers are read where asked for.
+class ReferenceTable
+{
+public:
+    explicit ReferenceTable(const std::string& fileName);
+
+    [[nodiscard]] std::size_t rows() const { return m_rows.size(); }
+    [[nodiscard]] const std::string& text(std::size_t row, const std::string& column) const;
+    [[nodiscard]] double number(std::size_t row, const std::string& column) const;
+
+private:
+    std::map<std::string, std::size_t> m_columns;
+    std::vector<std::vector<std::string>> m_rows;
+};
+
+/// A series with the answers that belong to it.
+struct ReferenceSeries
+{
+    std::string id;
+    std::vector<TrendPoint> points;
+    std::map<std::string, double> answers; ///< by column name; columns without a number are left out
+};
+
+/// The series of published_examples.json with the answers of published_results.csv.
+[[nodiscard]] std::vector<ReferenceSeries> publishedSeries();
+
+/// The series of gen_series.csv with the answers of gen_results.csv.
+[[nodiscard]] std::vector<ReferenceSeries> generatedSeries();
+
+/// Both.
+[[nodiscard]] std::vector<ReferenceSeries> allReferenceSeries();
+
+} // namespace padside::test
