@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/models/speaker.h"
+
+#include <QDate>
+
+#include <gtest/gtest.h>
+
+namespace padside {
+
+TEST(LocalSpeaker, ShowsAmountsInThePersonsUnitsAndNumberStyle)
+{
+    const Sentence sentence{"Wall {0}.", {Amount{0.0021, QuantityKind::length}}};
+    EXPECT_EQ(LocalSpeaker(QLocale(QLocale::German), UnitSystem::metric).said(sentence),
+              QStringLiteral("Wall 2,10 mm."));
+    EXPECT_EQ(LocalSpeaker(QLocale::c(), UnitSystem::usCustomary).said(sentence), QStringLiteral("Wall 0.083 in."));
+}
+
+TEST(LocalSpeaker, WritesDatesWithTheCentury)
+{
+    const Date date = *parseDate("2026-05-04");
+    for (const auto& locale : {QLocale(QLocale::German), QLocale(QLocale::French), QLocale(QStringLiteral("en_US"))})
+        EXPECT_TRUE(LocalSpeaker(locale, UnitSystem::metric).shownDate(date).contains(QStringLiteral("2026")))
+            << locale.name().toStdString();
+}
+
+TEST(LocalSpeaker, KnowsTheNumberStyleOfALocale)
+{
+    EXPECT_EQ(numberStyleOf(QLocale(QLocale::German)).decimalSign, ',');
+    EXPECT_EQ(numberStyleOf(QLocale(QLocale::French)).decimalSign, ',');
+    EXPECT_EQ(numberStyleOf(QLocale(QStringLiteral("en_US"))).decimalSign, '.');
+    EXPECT_EQ(usualUnits(QLocale(QStringLiteral("en_US"))), UnitSystem::usCustomary);
+    EXPECT_EQ(usualUnits(QLocale(QLocale::German)), UnitSystem::metric);
+}
+
+TEST(QDateConversion, RoundTripsOverTheYears)
+{
+    for (const char* text : {"1970-01-01", "2000-02-29", "1999-12-31", "2026-11-25"}) {
+        const Date date = *parseDate(text);
+        EXPECT_EQ(fromQDate(toQDate(date)), date);
+        EXPECT_EQ(toQDate(date).toString(Qt::ISODate).toStdString(), text);
+    }
+}
+
+} // namespace padside
