@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/flags/flag.h"
+#include "core/record/unit_record.h"
+#include "core/trend/zone_history.h"
+
+#include <span>
+#include <vector>
+
+namespace padside {
+
+/// The flags every rule raises over the zones of one unit: most severe first, then worst known grade, then in the order
+/// of `zones`. The record holds standing entries up to `today`; each history's part and zone must be in it.
+[[nodiscard]] std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogue, Date today,
+                                           std::span<const ZoneHistory> zones);
+
+} // namespace padside

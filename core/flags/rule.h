@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/flags/flag.h"
+#include "core/flags/zone_view.h"
+
+#include <optional>
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace padside {
+
+/// What a rule has to say of one zone: a Flag without the names of rule, unit, part and zone.
+struct Worry
+{
+    Severity severity = Severity::look;
+    Sentence sentence; ///< what and why
+    Sentence clears; ///< what would clear it
+    std::vector<FindingId> evidence; ///< oldest first
+};
+
+/// A rule: its id and the function that looks at one zone and may worry.
+struct Rule
+{
+    std::string_view id;
+    std::optional<Worry> (*judge)(const ZoneView& zone);
+};
+
+/// All rules, each in a file of its own; rules.cpp is their list.
+[[nodiscard]] std::span<const Rule> allRules();
+
+} // namespace padside

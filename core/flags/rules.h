@@ -1,0 +1,35 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/flags/rule.h"
+
+namespace padside {
+
+/// Grade 5: act.
+[[nodiscard]] std::optional<Worry> spent(const ZoneView& zone);
+
+/// A part that can hurt someone, at grade 4 or worse.
+[[nodiscard]] std::optional<Worry> safetyPartPoor(const ZoneView& zone);
+
+/// A part that normally ends the unit, or of which no spare is made, at grade 4 or worse. Dirt doesn't count.
+[[nodiscard]] std::optional<Worry> endOfUnitPartPoor(const ZoneView& zone);
+
+/// Found worse than the grade that earlier work left it at. Dirt that came back counts from grade 4.
+[[nodiscard]] std::optional<Worry> treatedButWorseAgain(const ZoneView& zone);
+
+/// The last step to a worse grade went faster, per grade, than the step before it; or it was two grades or more after
+/// the zone had held its grade. A step lasts from the first sighting at one grade to the first sighting at the next
+/// worse one, so that visits without a change in between don't hide the pace. Short steps say nothing and are left out.
+[[nodiscard]] std::optional<Worry> worseFaster(const ZoneView& zone);
+
+/// Found a grade or more worse than when it was last seen.
+[[nodiscard]] std::optional<Worry> worseByAGrade(const ZoneView& zone);
+
+/// Not seen for too long, or never seen though a visit was closed since the part was fitted.
+[[nodiscard]] std::optional<Worry> notSeenTooLong(const ZoneView& zone);
+
+/// Found better than when it was last seen, with no work in between on record: one of the two grades is doubtful.
+[[nodiscard]] std::optional<Worry> betterWithoutWork(const ZoneView& zone);
+
+} // namespace padside
