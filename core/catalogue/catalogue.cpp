@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/catalogue/catalogue.h"
+
+#include "core/catalogue/catalogue_text.h"
+#include "core/catalogue/sections.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace padside {
+
+namespace {
+
+template <typename Entry> const Entry* entryWith(std::string_view code, const std::vector<Entry>& entries)
+{
+    const auto found = std::ranges::find(entries, code, &Entry::code);
+    return found != entries.end() ? &*found : nullptr;
+}
+
+} // namespace
+
+Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const std::string& ownChanges)
+{
+    const auto text = mergedCatalogueText(shipped, ownChanges);
+    if (!text)
+        return tl::unexpected(text.error());
+
+    Trouble trouble;
+    JsonObject root(*text, {}, trouble);
+    Catalogue catalogue;
+    catalogue.m_unitKinds = readUnitKinds(root.object("unit_kinds"));
+    catalogue.m_partKinds = readPartKinds(root.object("part_kinds"));
+    catalogue.m_readingKinds = readReadingKinds(root.object("reading_kinds"));
+    catalogue.m_nameplateItems = readNameplateItems(root.object("nameplate_items"));
+    catalogue.m_cautions = readCautions(root.object("cautions"));
+    catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
+    root.nothingElse();
+    checkReferences(catalogue, trouble);
+    if (trouble.first())
+        return tl::unexpected(*trouble.first());
+    return catalogue;
+}
+
+const UnitKind* Catalogue::unitKind(std::string_view code) const
+{
+    return entryWith(code, m_unitKinds);
+}
+
+const PartKind* Catalogue::partKind(std::string_view code) const
+{
+    return entryWith(code, m_partKinds);
+}
+
+const ZoneKind* Catalogue::zoneKind(std::string_view partCode, std::string_view zoneCode) const
+{
+    const PartKind* part = partKind(partCode);
+    return part != nullptr ? entryWith(zoneCode, part->zones) : nullptr;
+}
+
+const ReadingKind* Catalogue::readingKind(std::string_view code) const
+{
+    return entryWith(code, m_readingKinds);
+}
+
+const NameplateItem* Catalogue::nameplateItem(std::string_view code) const
+{
+    return entryWith(code, m_nameplateItems);
+}
+
+const Caution* Catalogue::caution(std::string_view code) const
+{
+    return entryWith(code, m_cautions);
+}
+
+double Catalogue::assumption(std::string_view code) const
+{
+    const Assumption* found = entryWith(code, m_assumptions);
+    assert(found != nullptr && "an assumption that a rule asks for must be in the catalogue");
+    return found->value;
+}
+
+std::string Catalogue::gradeSentence(std::string_view partCode, std::string_view zoneCode, Grade grade) const
+{
+    const PartKind* part = partKind(partCode);
+    const ZoneKind* zone = zoneKind(partCode, zoneCode);
+    if (zone == nullptr)
+        return {};
+    const auto& sentences = zone->gradeSentences ? *zone->gradeSentences : part->gradeSentences;
+    return sentences.at(static_cast<std::size_t>(numeral(grade) - 1));
+}
+
+} // namespace padside

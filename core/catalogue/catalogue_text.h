@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/quantity/problem.h"
+
+#include <nlohmann/json.hpp>
+#include <span>
+#include <string>
+
+namespace padside {
+
+/// Our catalogue texts laid over one another in order, and the person's own changes over the result, by JSON merge
+/// patch (RFC 7396). A text that is not JSON, is not an object, names one field twice, or is nested too deep is a
+/// Problem that says which text it is. An empty `ownChanges` changes nothing.
+[[nodiscard]] Result<nlohmann::ordered_json> mergedCatalogueText(std::span<const std::string> shipped,
+                                                                 const std::string& ownChanges);
+
+} // namespace padside

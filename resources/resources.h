@@ -1,0 +1,13 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace padside {
+
+/// The texts of the catalogue that we ship (UTF-8 JSON), sorted by file name, ready for Catalogue::load.
+[[nodiscard]] std::vector<std::string> shippedCatalogue();
+
+} // namespace padside

@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "resources/resources.h"
+
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+namespace padside::test {
+
+using Json = nlohmann::ordered_json;
+
+/// A catalogue with one of everything, small enough to read.
+inline std::string smallCatalogue()
+{
+    return R"({
+  "unit_kinds": {"heat-pump": {"name": "heat pump", "parts": {"pad": {}, "fins": {"positions": ["left", "right"]}}}},
+  "part_kinds": {
+    "pad": {
+      "name": "Pad", "unit_kinds": ["heat-pump"],
+      "zones": {"top": {"name": "top"},
+                "drain": {"name": "drain", "soiling": true, "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}}},
+      "grades": {"1": "level", "2": "nearly level", "3": "tilted", "4": "sunk", "5": "leaning"},
+      "tasks": {"spring-pad": {"season": "spring", "sentence": "Measure the slope.", "needs": ["dry", "above-13C"]},
+                "fall-pad": {"season": "fall", "sentence": "Look at the feet.", "required": false}},
+      "failure_modes": ["tilt"], "preserves": "gravel", "consequences": ["nuisance", "loss-of-charge"],
+      "spare": "easy", "outlives_unit": true,
+      "median_life": {"years": 20, "source": "common practice, no source"}, "cautions": ["sharp"]},
+    "fins": {
+      "name": "Fins", "unit_kinds": ["heat-pump"], "zones": {"faces": {"name": "faces"}},
+      "grades": {"1": "straight", "2": "a few bent", "3": "many bent", "4": "crumbling", "5": "gone"},
+      "tasks": {}, "failure_modes": [], "preserves": "rinsing", "consequences": [], "spare": "none", "outlives_unit": false}},
+  "reading_kinds": {"pad-height": {"name": "height", "quantity": "length", "metric_unit": "mm", "customary_unit": "in",
+      "part_kind": "pad", "needs": ["off"], "lowest": 10, "highest": 1500, "where": "At the lowest corner.", "seasons": ["fall"]}},
+  "nameplate_items": {"charge": {"name": "charge", "quantity": "mass", "metric_unit": "kg", "customary_unit": "lb"}},
+  "cautions": {"sharp": {"sentence": "Fins cut."}, "advice": {"sentence": "All of this is advice.", "always": true}},
+  "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}}
+})";
+}
+
+/// The small catalogue with a merge patch laid over it, as if we had shipped it so.
+inline std::string smallCatalogueWith(const std::string& patch)
+{
+    Json json = Json::parse(smallCatalogue());
+    json.merge_patch(Json::parse(patch));
+    return json.dump();
+}
+
+/// What loading says: empty if it loads.
+inline std::string complaint(const std::vector<std::string>& shipped, const std::string& own = {})
+{
+    const auto loaded = Catalogue::load(shipped, own);
+    return loaded ? std::string() : say(loaded.error().what);
+}
+
+} // namespace padside::test
