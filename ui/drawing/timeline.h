@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/record/unit_record.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace padside {
+
+/// What happened in one lane on one visit (or on one day, where the record names no visit).
+struct TimelineMark
+{
+    enum class Subject {
+        zone, ///< a zone was looked at, worked on or photographed; or the part was fitted that day
+        visit, ///< somebody was there
+        charge, ///< refrigerant went in or out
+    };
+
+    Subject subject = Subject::zone;
+    Date on{};
+    VisitId visitId; ///< null where the record names no visit
+    std::optional<VisitReason> reason;
+    bool openVisit = false;
+
+    std::optional<Grade> found; ///< as found
+    std::optional<Grade> left; ///< as left
+    std::optional<NotSeenReason> notSeen;
+    std::optional<Wetness> wetness;
+    std::string note;
+    std::vector<Treatment> treatments;
+    bool fitted = false; ///< a part took the place of an earlier one
+    int photos = 0;
+    std::string correction; ///< why the entry was corrected; empty: it was not
+    std::vector<ChargeEntry> charges;
+    std::size_t zonesSeen = 0; ///< of a visit
+    std::size_t zonesNotSeen = 0; ///< of a visit
+};
+
+/// A grade that holds from one sighting to the next.
+struct TimelineBand
+{
+    Date from{};
+    Date to{};
+    Grade grade = Grade::sound;
+    bool sure = true; ///< false from the first visit at which the zone was not seen
+
+    friend bool operator==(const TimelineBand&, const TimelineBand&) = default;
+};
+
+/// The time one part was fitted, within the timeline.
+struct TimelineLife
+{
+    Date from{};
+    Date to{};
+
+    friend bool operator==(const TimelineLife&, const TimelineLife&) = default;
+};
+
+/// One zone through the years; the zones of a part and of what replaced it follow one another.
+struct TimelineLane
+{
+    std::string name; ///< English for catalogue names, as typed otherwise
+    std::vector<ZoneId> zones; ///< oldest part first; empty for the lanes of the whole unit
+    std::vector<TimelineLife> lives;
+    std::vector<TimelineBand> bands;
+    std::vector<TimelineMark> marks; ///< by date
+};
+
+/// One place for a part and the parts that have stood in it.
+struct TimelineGroup
+{
+    std::string name;
+    std::string position; ///< empty where the unit has only one
+    bool fitted = true; ///< false: the last part was removed and nothing took its place
+    std::vector<TimelineLane> lanes;
+};
+
+/// A unit's history, told in lanes; the first group is the whole unit.
+struct Timeline
+{
+    Date first{}; ///< the first day shown
+    Date today{};
+    SeasonWeeks spring;
+    SeasonWeeks fall;
+    std::vector<TimelineGroup> groups;
+};
+
+/// The lanes of a unit's record up to `today`; later entries are left out. Corrected entries give way to those that
+/// stand for them. Parts stand in the catalogue's order, unknown kinds last, by their codes.
+[[nodiscard]] Timeline timelineOf(const UnitRecord& record, const Catalogue& catalogue, Date today);
+
+} // namespace padside
