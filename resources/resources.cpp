@@ -12,6 +12,11 @@ static void keepCatalogueResources()
     Q_INIT_RESOURCE(catalogue);
 }
 
+static void keepIconResources()
+{
+    Q_INIT_RESOURCE(icons);
+}
+
 namespace padside {
 
 std::vector<std::string> shippedCatalogue()
@@ -26,6 +31,12 @@ std::vector<std::string> shippedCatalogue()
         texts.push_back(file.readAll().toStdString());
     }
     return texts;
+}
+
+std::string iconPath()
+{
+    keepIconResources();
+    return ":/padside/icons/padside.svg";
 }
 
 } // namespace padside

@@ -10,4 +10,7 @@ namespace padside {
 /// The texts of the catalogue that we ship (UTF-8 JSON), sorted by file name, ready for Catalogue::load.
 [[nodiscard]] std::vector<std::string> shippedCatalogue();
 
+/// Where Qt finds our icon (SVG); good for QIcon and QSvgRenderer.
+[[nodiscard]] std::string iconPath();
+
 } // namespace padside

@@ -3,7 +3,6 @@
 
 #include "core/catalogue/sections.h"
 
-#include <algorithm>
 #include <cstdint>
 #include <utility>
 
@@ -57,7 +56,7 @@ Task readTask(const std::string& code, JsonObject fields)
 
 SourcedNumber readLife(JsonObject fields)
 {
-    const SourcedNumber life{fields.number("years"), fields.text("source")};
+    SourcedNumber life{fields.number("years"), fields.text("source")};
     if (life.value <= 0)
         fields.trouble().report(fields.pathOf("years"), PADSIDE_SAY("{0}: a number above zero is needed here."));
     fields.nothingElse();

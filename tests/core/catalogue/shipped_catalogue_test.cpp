@@ -4,6 +4,8 @@
 #include "core/catalogue/catalogue.h"
 #include "resources/resources.h"
 
+#include <QFile>
+
 #include <algorithm>
 #include <gmock/gmock.h>
 #include <regex>
@@ -54,6 +56,13 @@ protected:
 TEST(ShippedTexts, AreNineFilesBuiltIntoTheProgram)
 {
     EXPECT_EQ(shippedCatalogue().size(), 9U);
+}
+
+TEST(ShippedIcon, IsBuiltIntoTheProgram)
+{
+    QFile icon(QString::fromStdString(iconPath()));
+    ASSERT_TRUE(icon.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(icon.readAll().contains("<svg"));
 }
 
 // The parts that service sheets of split systems list; common practice, no source.
