@@ -31,9 +31,11 @@ struct Measure
 };
 
 /// Reads a number: "12", "12.5", "12,5", "-3", "1/8", "1 3/16", "2e-3".
-/// Both decimal signs are understood, but a sign that isn't the person's own decimal sign, followed by exactly three digits
+/// Both decimal signs are understood, but a sign that isn't the person's own decimal sign, followed by exactly three
+/// digits
 /// ("1.250" in German, "1,250" in English), could mean a thousand: it is refused with a sentence that offers both
-/// readings. Never NaN or infinite.
+/// readings. Thousands separators are refused too ("1 250", "1'250"), whichever blank they are written with. Fractions
+/// are of whole numbers. Never NaN or infinite.
 [[nodiscard]] Result<double> parseNumber(std::string_view text, const NumberStyle& style = {});
 
 /// Reads "68 psig", "20 °C", "1/8 in", "45uF". A value without a unit is read in `unitWhenBare` if given, else refused.
@@ -43,7 +45,8 @@ struct Measure
 /// "68.0 psig" in the unit given, written in the person's style.
 [[nodiscard]] std::string showMeasure(double si, const MeasuringUnit& unit, const NumberStyle& style = {});
 
-/// A number with a fixed count of decimals in the person's style, without thousands separators; "-0.0" is never written.
+/// A number with a fixed count of decimals in the person's style, without thousands separators; "-0.0" is never
+/// written.
 [[nodiscard]] std::string showNumber(double value, int decimals, const NumberStyle& style = {});
 
 } // namespace padside

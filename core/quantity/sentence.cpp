@@ -51,7 +51,8 @@ std::string say(const Sentence& sentence, const Speaker& speaker)
         std::size_t place = 0;
         const char* first = pattern.data() + i + 1;
         const char* last = pattern.data() + (close == std::string::npos ? i : close);
-        const bool isPlace = close != std::string::npos && std::from_chars(first, last, place).ptr == last && first != last
+        const auto read = std::from_chars(first, last, place);
+        const bool isPlace = close != std::string::npos && read.ec == std::errc() && read.ptr == last
             && place < sentence.arguments.size();
         if (!isPlace) {
             said += pattern[i];

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <iterator>
 
 namespace padside {
@@ -15,31 +14,33 @@ namespace {
 using Spelling = std::string_view;
 using enum QuantityKind;
 
-constexpr std::array<Spelling, 5> celsius{"C", "degC", "°C", "deg C", "celsius"};
-constexpr std::array<Spelling, 5> fahrenheit{"F", "degF", "°F", "deg F", "fahrenheit"};
+// Keyboards differ: the masculine ordinal for the degree sign, Greek mu for the micro sign, the ohm sign for omega.
+constexpr std::array<Spelling, 7> celsius{"C", "degC", "°C", "deg C", "celsius", "\u00baC", "\u2103"};
+constexpr std::array<Spelling, 7> fahrenheit{"F", "degF", "°F", "deg F", "fahrenheit", "\u00baF", "\u2109"};
 constexpr std::array<Spelling, 1> kelvin{"kelvin"};
 constexpr std::array<Spelling, 3> celsiusStep{"C", "°C", "degC"};
 constexpr std::array<Spelling, 4> fahrenheitStep{"F", "°F", "degF", "F deg"};
 constexpr std::array<Spelling, 3> psig{"psi", "psi g", "lb/in2"};
 constexpr std::array<Spelling, 2> barg{"bar", "bar g"};
 constexpr std::array<Spelling, 2> kpag{"kPa", "kPa g"};
-constexpr std::array<Spelling, 2> mpag{"MPa", "MPa g"};
+constexpr std::array<Spelling, 3> mpag{"MPa", "MPa g", "mpa"};
 constexpr std::array<Spelling, 2> pag{"Pa", "Pa g"};
 constexpr std::array<Spelling, 4> inwc{"in.w.c.", "inwc", "in wc", "inH2O"};
 constexpr std::array<Spelling, 2> bara{"bar", "bar a"};
 constexpr std::array<Spelling, 2> kpaa{"kPa", "kPa a"};
 constexpr std::array<Spelling, 1> psia{"psi a"};
+constexpr std::array<Spelling, 3> mpaa{"MPa", "MPa a", "mpa"};
 constexpr std::array<Spelling, 5> inch{"\"", "inch", "inches", "in.", "″"};
 constexpr std::array<Spelling, 3> foot{"'", "feet", "foot"};
-constexpr std::array<Spelling, 2> micrometre{"um", "micron"};
+constexpr std::array<Spelling, 4> micrometre{"um", "micron", "microns", "\u03bcm"};
 constexpr std::array<Spelling, 2> pound{"lbs", "pound"};
 constexpr std::array<Spelling, 1> ampere{"amp"};
 constexpr std::array<Spelling, 2> volt{"volt", "volts"};
-constexpr std::array<Spelling, 2> ohm{"ohm", "ohms"};
-constexpr std::array<Spelling, 3> kiloohm{"kohm", "k ohm", "kΩ"};
-constexpr std::array<Spelling, 4> megohm{"megohm", "megohms", "Mohm", "meg"};
-constexpr std::array<Spelling, 3> gigaohm{"gigohm", "Gohm", "gig"};
-constexpr std::array<Spelling, 3> microfarad{"uF", "mfd", "µF"};
+constexpr std::array<Spelling, 3> ohm{"ohm", "ohms", "\u2126"};
+constexpr std::array<Spelling, 4> kiloohm{"kohm", "k ohm", "kΩ", "k\u2126"};
+constexpr std::array<Spelling, 5> megohm{"megohm", "megohms", "Mohm", "meg", "M\u2126"};
+constexpr std::array<Spelling, 4> gigaohm{"gigohm", "Gohm", "gig", "G\u2126"};
+constexpr std::array<Spelling, 4> microfarad{"uF", "mfd", "µF", "\u03bcF"};
 constexpr std::array<Spelling, 3> minute{"min", "mins", "minutes"};
 constexpr std::array<Spelling, 3> hour{"hr", "hours", "hour"};
 constexpr std::array<Spelling, 2> second{"sec", "seconds"};
@@ -60,20 +61,18 @@ constexpr std::array gaugeUnits{MeasuringUnit{"kPag", "kPa", gaugePressure, 1e3,
 constexpr std::array absoluteUnits{MeasuringUnit{"kPa", "kPa abs.", absolutePressure, 1e3, 0, 0, kpaa},
                                    MeasuringUnit{"psia", "psia", absolutePressure, 6894.757293168, 0, 1, psia},
                                    MeasuringUnit{"bara", "bar abs.", absolutePressure, 1e5, 0, 2, bara},
-                                   MeasuringUnit{"MPaa", "MPa abs.", absolutePressure, 1e6, 0, 3, {}}};
+                                   MeasuringUnit{"MPaa", "MPa abs.", absolutePressure, 1e6, 0, 3, mpaa}};
 constexpr std::array lengthUnits{
-    MeasuringUnit{"mm", "mm", length, 1e-3, 0, 2, {}}, MeasuringUnit{"in", "in", length, 0.0254, 0, 3, inch},
+    MeasuringUnit{"mm", "mm", length, 1e-3, 0, 2, {}},     MeasuringUnit{"in", "in", length, 0.0254, 0, 3, inch},
     MeasuringUnit{"ft", "ft", length, 0.3048, 0, 1, foot}, MeasuringUnit{"cm", "cm", length, 1e-2, 0, 1, {}},
-    MeasuringUnit{"m", "m", length, 1, 0, 2, {}}, MeasuringUnit{"um", "µm", length, 1e-6, 0, 0, micrometre}};
-constexpr std::array massUnits{MeasuringUnit{"kg", "kg", mass, 1, 0, 2, {}},
-                               MeasuringUnit{"lb", "lb", mass, 0.45359237, 0, 2, pound},
-                               MeasuringUnit{"oz", "oz", mass, 0.028349523125, 0, 1, {}},
-                               MeasuringUnit{"g", "g", mass, 1e-3, 0, 0, {}}};
+    MeasuringUnit{"m", "m", length, 1, 0, 2, {}},          MeasuringUnit{"um", "µm", length, 1e-6, 0, 0, micrometre}};
+constexpr std::array massUnits{
+    MeasuringUnit{"kg", "kg", mass, 1, 0, 2, {}}, MeasuringUnit{"lb", "lb", mass, 0.45359237, 0, 2, pound},
+    MeasuringUnit{"oz", "oz", mass, 0.028349523125, 0, 1, {}}, MeasuringUnit{"g", "g", mass, 1e-3, 0, 0, {}}};
 constexpr std::array currentUnits{MeasuringUnit{"A", "A", current, 1, 0, 2, ampere},
                                   MeasuringUnit{"mA", "mA", current, 1e-3, 0, 0, {}}};
 constexpr std::array voltageUnits{MeasuringUnit{"V", "V", voltage, 1, 0, 1, volt},
                                   MeasuringUnit{"mV", "mV", voltage, 1e-3, 0, 0, {}}};
-// Case tells milli from mega here, so the spellings below differ in more than case.
 constexpr std::array resistanceUnits{MeasuringUnit{"ohm", "Ω", resistance, 1, 0, 1, ohm},
                                      MeasuringUnit{"kohm", "kΩ", resistance, 1e3, 0, 2, kiloohm},
                                      MeasuringUnit{"Mohm", "MΩ", resistance, 1e6, 0, 1, megohm},
@@ -92,15 +91,27 @@ constexpr std::array powerUnits{MeasuringUnit{"kW", "kW", power, 1e3, 0, 2, {}},
                                 MeasuringUnit{"Btuh", "Btu/h", power, 0.29307107017, 0, 0, {}}};
 constexpr std::array countUnits{MeasuringUnit{"1", "", count, 1, 0, 1, {}}};
 
-constexpr std::array allKinds{temperature,   temperatureDifference, gaugePressure, absolutePressure, length, mass,
-                              current,       voltage,               resistance,    capacitance,      duration,
-                              ratio,         airflow,               velocity,      power,            count};
+constexpr std::array allKinds{temperature,   temperatureDifference,
+                              gaugePressure, absolutePressure,
+                              length,        mass,
+                              current,       voltage,
+                              resistance,    capacitance,
+                              duration,      ratio,
+                              airflow,       velocity,
+                              power,         count};
 
-bool sameIgnoringCase(std::string_view left, std::string_view right)
+/// ASCII only, whatever the locale.
+constexpr char lowerCase(char character)
 {
-    return std::ranges::equal(left, right, [](char a, char b) {
-        return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b));
-    });
+    return character >= 'A' && character <= 'Z' ? static_cast<char>(character - 'A' + 'a') : character;
+}
+
+/// Without regard to case, but a typed "m" (milli) is never taken for a known "M" (mega): a thousand million apart.
+bool sameIgnoringCase(std::string_view known, std::string_view spelling)
+{
+    if (known.starts_with('M') && spelling.starts_with('m'))
+        return false;
+    return std::ranges::equal(known, spelling, {}, lowerCase, lowerCase);
 }
 
 } // namespace
@@ -108,22 +119,38 @@ bool sameIgnoringCase(std::string_view left, std::string_view right)
 std::span<const MeasuringUnit> unitsOf(QuantityKind kind)
 {
     switch (kind) {
-    case temperature: return temperatureUnits;
-    case temperatureDifference: return differenceUnits;
-    case gaugePressure: return gaugeUnits;
-    case absolutePressure: return absoluteUnits;
-    case length: return lengthUnits;
-    case mass: return massUnits;
-    case current: return currentUnits;
-    case voltage: return voltageUnits;
-    case resistance: return resistanceUnits;
-    case capacitance: return capacitanceUnits;
-    case duration: return durationUnits;
-    case ratio: return ratioUnits;
-    case airflow: return airflowUnits;
-    case velocity: return velocityUnits;
-    case power: return powerUnits;
-    case count: return countUnits;
+    case temperature:
+        return temperatureUnits;
+    case temperatureDifference:
+        return differenceUnits;
+    case gaugePressure:
+        return gaugeUnits;
+    case absolutePressure:
+        return absoluteUnits;
+    case length:
+        return lengthUnits;
+    case mass:
+        return massUnits;
+    case current:
+        return currentUnits;
+    case voltage:
+        return voltageUnits;
+    case resistance:
+        return resistanceUnits;
+    case capacitance:
+        return capacitanceUnits;
+    case duration:
+        return durationUnits;
+    case ratio:
+        return ratioUnits;
+    case airflow:
+        return airflowUnits;
+    case velocity:
+        return velocityUnits;
+    case power:
+        return powerUnits;
+    case count:
+        return countUnits;
     }
     return {};
 }
@@ -177,15 +204,18 @@ const MeasuringUnit& shownUnit(QuantityKind kind, UnitSystem system)
     case length:
     case mass:
     case airflow:
-    case velocity: return units[1];
-    case power: return units[2];
+    case velocity:
+        return units[1];
+    case power:
+        return units[2];
     case current:
     case voltage:
     case resistance:
     case capacitance:
     case duration:
     case ratio:
-    case count: return units.front();
+    case count:
+        return units.front();
     }
     return units.front();
 }
