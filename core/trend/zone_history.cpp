@@ -127,6 +127,7 @@ private:
     void forgetNotSeen()
     {
         m_history.notSeenSince.reset();
+        m_history.notSeenLast.reset();
         m_history.lastNotSeenReason.reset();
         m_history.timesNotSeen = 0;
     }
@@ -135,6 +136,7 @@ private:
     {
         if (!m_history.notSeenSince)
             m_history.notSeenSince = on;
+        m_history.notSeenLast = on;
         m_history.lastNotSeenReason = reason;
         ++m_history.timesNotSeen;
     }

@@ -47,6 +47,7 @@ struct ZoneHistory
     std::optional<double> rateBefore; ///< over the interval before that
     std::optional<Date>
         notSeenSince; ///< the first of the visits since it was last seen at which it was looked for in vain
+    std::optional<Date> notSeenLast; ///< the last of those visits
     int timesNotSeen = 0; ///< how many such visits
     std::optional<NotSeenReason> lastNotSeenReason;
     std::optional<Wetness> lastWetness; ///< as found, at the last visit that recorded it

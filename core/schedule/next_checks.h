@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/record/unit_record.h"
+#include "core/schedule/check.h"
+#include "core/trend/zone_history.h"
+
+#include <span>
+#include <vector>
+
+namespace padside {
+
+/// When each zone of the fitted parts is to be looked at again, by its grade and the season's rhythm: never later than
+/// 12 months after it was last seen, sooner for worse grades, dry if it was wet, at the next season's visit if it was
+/// not seen. Zones of one unit that wait for the same routine look, and zones of one part with the same reason and
+/// window, share one check.
+[[nodiscard]] std::vector<Check> zoneChecks(const UnitRecord& record, const Catalogue& catalogue, Date today,
+                                            std::span<const ZoneHistory> zones);
+
+/// The next spring and the next fall checklist of the unit's fitted parts, one check each. A checklist missed stays
+/// overdue until the other season begins; then it rolls forward and says since when it was due.
+[[nodiscard]] std::vector<Check> checklistChecks(const UnitRecord& record, const Catalogue& catalogue, Date today);
+
+/// What a person promised to look at and has not settled. Promises about parts since removed are left out.
+[[nodiscard]] std::vector<Check> promisedChecks(const UnitRecord& record, const Catalogue& catalogue);
+
+/// All of the above by latest date, then earliest; none for a retired unit. The record holds standing entries up to
+/// `today`, `zones` are its histories.
+[[nodiscard]] std::vector<Check> nextChecks(const UnitRecord& record, const Catalogue& catalogue, Date today,
+                                            std::span<const ZoneHistory> zones);
+
+} // namespace padside
