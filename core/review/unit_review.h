@@ -5,8 +5,8 @@
 #include "core/catalogue/catalogue.h"
 #include "core/flags/flag.h"
 #include "core/record/unit_record.h"
-#include "core/trend/zone_history.h"
 #include "core/schedule/check.h"
+#include "core/trend/zone_history.h"
 
 #include <vector>
 
@@ -24,8 +24,8 @@ struct UnitReview
     friend bool operator==(const UnitReview&, const UnitReview&) = default;
 };
 
-/// Puts the subjects together for one unit. A pure function: the same record, catalogue and day give the same review. Entries
-/// dated after `today` are left out.
+/// Puts the subjects together for one unit. A pure function: the same record, catalogue and day give the same review.
+/// Entries dated after `today` are left out.
 [[nodiscard]] UnitReview review(const UnitRecord& record, const Catalogue& catalogue, Date today);
 
 } // namespace padside

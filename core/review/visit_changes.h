@@ -24,12 +24,13 @@ enum class ZoneChangeKind {
 
 [[nodiscard]] constexpr auto codesOf(ZoneChangeKind)
 {
-    return std::array{Coded<ZoneChangeKind>{ZoneChangeKind::worse, "worse", "worse"},
-                      Coded<ZoneChangeKind>{ZoneChangeKind::betterWithoutWork, "better-without-work", "better without work"},
-                      Coded<ZoneChangeKind>{ZoneChangeKind::betterAfterWork, "better-after-work", "better after work"},
-                      Coded<ZoneChangeKind>{ZoneChangeKind::firstSeen, "first-seen", "seen for the first time"},
-                      Coded<ZoneChangeKind>{ZoneChangeKind::same, "same", "same"},
-                      Coded<ZoneChangeKind>{ZoneChangeKind::notSeen, "not-seen", "not seen"}};
+    return std::array{
+        Coded<ZoneChangeKind>{ZoneChangeKind::worse, "worse", "worse"},
+        Coded<ZoneChangeKind>{ZoneChangeKind::betterWithoutWork, "better-without-work", "better without work"},
+        Coded<ZoneChangeKind>{ZoneChangeKind::betterAfterWork, "better-after-work", "better after work"},
+        Coded<ZoneChangeKind>{ZoneChangeKind::firstSeen, "first-seen", "seen for the first time"},
+        Coded<ZoneChangeKind>{ZoneChangeKind::same, "same", "same"},
+        Coded<ZoneChangeKind>{ZoneChangeKind::notSeen, "not-seen", "not seen"}};
 }
 
 /// One zone at one visit beside the last time it was seen before.
@@ -44,7 +45,7 @@ struct ZoneChange
     std::optional<NotSeenReason> notSeenBecause; ///< set where it was looked for in vain
     std::optional<Wetness> wetness; ///< as found
     std::string note; ///< of the finding as found, else as left
-    Sentence sentence; ///< "Suction accumulator, bottom: 3 marked, 2 worn on 2025-05-06; one grade worse in 12 months."
+    Sentence sentence; ///< "Suction accumulator, bottom: 3 marked, 2 worn on 2025-05-06; one grade worse."
 
     friend bool operator==(const ZoneChange&, const ZoneChange&) = default;
 };
@@ -63,7 +64,8 @@ struct VisitChanges
 {
     VisitId visitId;
     Date on{};
-    std::vector<ZoneChange> zones; ///< by kind in the order of ZoneChangeKind, then in the catalogue's order of parts and zones
+    std::vector<ZoneChange>
+        zones; ///< by kind in the order of ZoneChangeKind, then in the catalogue's order of parts and zones
     std::vector<ZoneId> notLookedAt; ///< zones of parts fitted that day without any finding, in the catalogue's order
     std::vector<ReadingChange> readings; ///< in the order of their being entered
     std::vector<Treatment> treatments; ///< in the order of their being entered
@@ -78,8 +80,8 @@ struct VisitChanges
     friend bool operator==(const VisitChanges&, const VisitChanges&) = default;
 };
 
-/// What changed at one visit, against everything before it in the record; what came later doesn't matter. Corrections are
-/// resolved. A visit that is not in the record gives an empty answer with a null visitId.
+/// What changed at one visit, against everything before it in the record; what came later doesn't matter. Corrections
+/// are resolved. A visit that is not in the record gives an empty answer with a null visitId.
 [[nodiscard]] VisitChanges visitChanges(const UnitRecord& record, const Catalogue& catalogue, VisitId visit);
 
 } // namespace padside
