@@ -10,7 +10,8 @@ namespace padside {
 
 class Connection;
 
-/// Unfinished input, kept as it is typed so that a power cut loses nothing. Keys are made by the form that owns the draft.
+/// Unfinished input, kept as it is typed so that a power cut loses nothing. Keys are made by the form that owns the
+/// draft.
 class Drafts
 {
 public:

@@ -24,7 +24,8 @@ public:
         std::int64_t bytes = 0;
     };
 
-    /// Copies the bytes into the folder: temporary name, synced, renamed, folder synced. The same content twice is one file.
+    /// Copies the bytes into the folder: temporary name, synced, renamed, folder synced. The same content twice is one
+    /// file.
     [[nodiscard]] Kept keep(const QByteArray& content, const std::string& mediaType);
 
     /// The file's path; it may be missing (then verify says so).

@@ -46,8 +46,8 @@ public:
     /// Everything about one unit; a unit that is not there is refused.
     [[nodiscard]] UnitRecord unitRecord(UnitId id) const;
 
-    /// Calls `take` for each zone of each unit that was ever seen, in key order, with its last two grades as found: one streaming
-    /// pass over the findings, no sorting.
+    /// Calls `take` for each zone of each unit that was ever seen, in key order, with its last two grades as found: one
+    /// streaming pass over the findings, no sorting.
     void lastTwoGrades(const std::function<void(const LastTwoGrades&)>& take) const;
 
     /// One line per unit, by site name and tag.

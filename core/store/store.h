@@ -19,8 +19,8 @@ class OwnCatalogue;
 class Drafts;
 
 /// One open record file: a SQLite database and, beside it, the folder `<file>.photos` with the photographs.
-/// Everything written is on disk when the call returns. All functions throw StoreError. One thread only: another thread opens
-/// its own Store.
+/// Everything written is on disk when the call returns. All functions throw StoreError. One thread only: another thread
+/// opens its own Store.
 class Store
 {
 public:
@@ -29,8 +29,9 @@ public:
     /// Makes a new file; refuses if there is one already.
     [[nodiscard]] static std::unique_ptr<Store> create(const QString& path);
 
-    /// Opens a file, bringing an older schema up to date step by step (after a backup beside it, named in migratedFrom()).
-    /// A file newer than the program opens read-only and says so in openedReadOnlyBecause(); a foreign or damaged one is refused.
+    /// Opens a file, bringing an older schema up to date step by step (after a backup beside it, named in
+    /// migratedFrom()). A file newer than the program opens read-only and says so in openedReadOnlyBecause(); a foreign
+    /// or damaged one is refused.
     [[nodiscard]] static std::unique_ptr<Store> open(const QString& path, Access access = Access::readWrite);
 
     ~Store();

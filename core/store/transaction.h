@@ -7,8 +7,8 @@ namespace padside {
 class Connection;
 class Store;
 
-/// A group of writes that happen together or not at all: BEGIN IMMEDIATE now, ROLLBACK in the destructor unless commit() was
-/// called. Nested ones join the outer one. Throws StoreError.
+/// A group of writes that happen together or not at all: BEGIN IMMEDIATE now, ROLLBACK in the destructor unless
+/// commit() was called. Nested ones join the outer one. Throws StoreError.
 class Transaction
 {
 public:

@@ -24,9 +24,9 @@ struct VerifyReport
     [[nodiscard]] bool clean() const { return complaints.empty(); }
 };
 
-/// Checks the whole file: SQLite's integrity and foreign keys, our own rules (entries dated as their visit, zones of their unit,
-/// closed visits unchanged, corrections that point at something), and that every photo file is there with its SHA-256.
-/// Changes nothing. Throws StoreError if the file can't be read at all.
+/// Checks the whole file: SQLite's integrity and foreign keys, our own rules (entries dated as their visit, zones of
+/// their unit, closed visits unchanged, corrections that point at something), and that every photo file is there with
+/// its SHA-256. Changes nothing. Throws StoreError if the file can't be read at all.
 [[nodiscard]] VerifyReport verify(Store& store);
 
 } // namespace padside

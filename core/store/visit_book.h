@@ -12,9 +12,9 @@ namespace padside {
 
 class Connection;
 
-/// Visits and what is entered at them. Each call is one durable write. Entries of an open visit may be put again (same id:
-/// replaced) and removed; on a closed visit only an entry with a correction is accepted, everything else throws StoreError with
-/// ProblemKind::refused.
+/// Visits and what is entered at them. Each call is one durable write. Entries of an open visit may be put again (same
+/// id: replaced) and removed; on a closed visit only an entry with a correction is accepted, everything else throws
+/// StoreError with ProblemKind::refused.
 class VisitBook
 {
 public:
@@ -31,7 +31,8 @@ public:
     /// Removes an open visit with everything entered at it.
     void discard(VisitId id);
 
-    /// One finding per zone and phase stands at an open visit: a new one for the same zone and phase takes the old one's place.
+    /// One finding per zone and phase stands at an open visit: a new one for the same zone and phase takes the old
+    /// one's place.
     void put(const Finding& finding);
     void put(const Reading& reading);
     void put(const Treatment& treatment);
