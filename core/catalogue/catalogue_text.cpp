@@ -55,12 +55,13 @@ Result<Json> parsed(const std::string& text, const Word& whose)
     try {
         value = Json::parse(
             text, [&watch](int depth, Json::parse_event_t event, Json& part) { return watch(depth, event, part); });
-    } catch (const Json::exception& error) {
-        const auto* place = dynamic_cast<const Json::parse_error*>(&error);
-        const auto byte = static_cast<std::int64_t>(place != nullptr ? place->byte : 0);
+    } catch (const Json::parse_error& error) {
         return problem(ProblemKind::cannotRead,
                        PADSIDE_SAY("{0}: this is not JSON; it breaks off near character {1}. Correct it there."),
-                       {whose, byte});
+                       {whose, static_cast<std::int64_t>(error.byte)});
+    } catch (const Json::out_of_range&) {
+        return problem(ProblemKind::cannotRead, PADSIDE_SAY("{0}: one of its numbers is too large to be meant."),
+                       {whose});
     }
     if (watch.tooDeep()) {
         return problem(ProblemKind::cannotRead,

@@ -3,33 +3,11 @@
 
 #include "core/catalogue/sections.h"
 #include "core/quantity/unit.h"
+#include "core/record/quantity_code.h"
 
-#include <array>
 #include <utility>
 
 namespace padside {
-
-/// The names of quantities in the catalogue text: those of the enumerators.
-[[nodiscard]] constexpr auto codesOf(QuantityKind)
-{
-    using enum QuantityKind;
-    return std::array{Coded<QuantityKind>{temperature, "temperature", ""},
-                      Coded<QuantityKind>{temperatureDifference, "temperatureDifference", ""},
-                      Coded<QuantityKind>{gaugePressure, "gaugePressure", ""},
-                      Coded<QuantityKind>{absolutePressure, "absolutePressure", ""},
-                      Coded<QuantityKind>{length, "length", ""},
-                      Coded<QuantityKind>{mass, "mass", ""},
-                      Coded<QuantityKind>{current, "current", ""},
-                      Coded<QuantityKind>{voltage, "voltage", ""},
-                      Coded<QuantityKind>{resistance, "resistance", ""},
-                      Coded<QuantityKind>{capacitance, "capacitance", ""},
-                      Coded<QuantityKind>{duration, "duration", ""},
-                      Coded<QuantityKind>{ratio, "ratio", ""},
-                      Coded<QuantityKind>{airflow, "airflow", ""},
-                      Coded<QuantityKind>{velocity, "velocity", ""},
-                      Coded<QuantityKind>{power, "power", ""},
-                      Coded<QuantityKind>{count, "count", ""}};
-}
 
 namespace {
 

@@ -3,7 +3,7 @@
 
 #include "core/store/rows.h"
 
-#include "core/store/quantity_code.h"
+#include "core/record/quantity_code.h"
 
 namespace padside {
 

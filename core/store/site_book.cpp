@@ -3,9 +3,9 @@
 
 #include "core/store/site_book.h"
 
+#include "core/record/quantity_code.h"
 #include "core/store/bound.h"
 #include "core/store/connection.h"
-#include "core/store/quantity_code.h"
 #include "core/store/rows.h"
 #include "core/store/statement_text.h"
 #include "core/store/transaction.h"

@@ -1,10 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/record/quantity_code.h"
 #include "core/store/bound.h"
 #include "core/store/connection.h"
 #include "core/store/photo_path.h"
-#include "core/store/quantity_code.h"
 #include "core/store/rows.h"
 #include "core/store/statement_text.h"
 #include "core/store/transaction.h"

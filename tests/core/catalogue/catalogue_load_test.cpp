@@ -223,6 +223,12 @@ TEST(CatalogueLoad, WhatIsNotJsonIsRefusedWithItsPlace)
     EXPECT_THAT(complaint({"{\"cautions\": {\"sharp\": {\"sentence\": \"\xff\"}}}"}), HasSubstr("this is not JSON"));
 }
 
+TEST(CatalogueLoad, ANumberTooLargeToHoldIsRefused)
+{
+    EXPECT_EQ(complaint({R"({"assumptions": {"wait": {"value": 1e999}}})"}),
+              "A text of the catalogue: one of its numbers is too large to be meant.");
+}
+
 TEST(CatalogueLoad, AFieldWrittenTwiceIsRefusedInsteadOfKeepingOneSilently)
 {
     EXPECT_EQ(complaint({R"({"cautions": {"sharp": {}, "sharp": {}}})"}),

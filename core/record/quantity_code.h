@@ -7,7 +7,7 @@
 
 namespace padside {
 
-/// Codes under which the file keeps what sort of quantity a measure is.
+/// What sort of quantity a measure is: the codes that the file and the catalogue use, and the words shown.
 [[nodiscard]] constexpr auto codesOf(QuantityKind)
 {
     using enum QuantityKind;
