@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/record/entry.h"
+
+#include <QString>
+
+#include <optional>
+#include <variant>
+#include <vector>
+
+namespace padside {
+
+/// A zone's state as a mark: graded, looked for but not seen, or nothing known.
+struct NotSeenMark
+{
+    friend bool operator==(const NotSeenMark&, const NotSeenMark&) = default;
+};
+struct NoMark
+{
+    friend bool operator==(const NoMark&, const NoMark&) = default;
+};
+using Mark = std::variant<NoMark, NotSeenMark, Grade>;
+
+/// What stands in one cell of a table.
+struct PaperCell
+{
+    QString text;
+    QString under; ///< second-rank text below it
+    std::vector<Mark> marks; ///< one mark, or then → now; printed in place of the text
+    bool strong = false;
+    bool small = false; ///< the text in small type
+};
+
+struct PaperColumn
+{
+    QString title; ///< may be empty; a table without any title has no head
+    double share = 1; ///< of the width that the mark columns leave
+    bool marks = false; ///< as wide as "then → now"
+};
+
+/// A list of lines below one heading; one column makes it a plain list.
+struct TableBlock
+{
+    QString heading;
+    std::vector<PaperColumn> columns;
+    std::vector<std::vector<PaperCell>> rows; ///< each as long as `columns`
+    QString closing; ///< one line of second rank below the rows; may be empty
+};
+
+/// A label and what stands beside it in the head of the page.
+struct Fact
+{
+    QString label;
+    QString text;
+};
+
+/// The head of the document.
+struct TitleBlock
+{
+    QString contractor;
+    QString kind; ///< what this paper is
+    QString title; ///< unit and site
+    QString subtitle; ///< nameplate line
+    std::vector<Fact> facts;
+    QString notice; ///< printed in full ink below the facts; may be empty
+};
+
+/// One photograph with its lines of caption.
+struct PaperPhoto
+{
+    PhotoId id;
+    QString when; ///< "Last time, 2025-05-06"
+    Mark mark;
+};
+
+/// The same zone twice: last time and today, or as found and as left. The second may be missing.
+struct PhotoPair
+{
+    QString zone;
+    PaperPhoto first;
+    std::optional<PaperPhoto> second;
+};
+
+struct PhotoBlock
+{
+    QString heading;
+    std::vector<PhotoPair> pairs;
+    QString closing;
+};
+
+/// Lines to sign on.
+struct SignatureBlock
+{
+    std::vector<QString> lines;
+};
+
+using PaperBlock = std::variant<TitleBlock, TableBlock, PhotoBlock, SignatureBlock>;
+
+/// A whole document before it is set: blocks in order.
+struct PaperContent
+{
+    QString documentTitle; ///< for the file's metadata
+    QString runningHead; ///< top of every page but the first
+    QString footer; ///< bottom left of every page
+    std::vector<PaperBlock> blocks;
+};
+
+} // namespace padside

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// Next checks, cautions.
+
+#include "ui/paper/visit_summary_content.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace padside {
+
+namespace {
+
+QString conditionWords(const SummaryView& view, const Check& check)
+{
+    QStringList words;
+    for (const Condition condition : check.conditions)
+        words << view.words.word(wordOf(condition));
+    return words.join(QStringLiteral(", "));
+}
+
+/// Codes of the cautions that belong beside what was worked on.
+std::vector<std::string> workedOnCautions(const SummaryView& view)
+{
+    std::vector<PartId> parts = view.changes.partsFitted;
+    for (const Treatment& treatment : view.changes.treatments)
+        parts.push_back(treatment.partId);
+    std::vector<std::string> codes;
+    for (const PartId id : parts) {
+        const Part* part = findPart(view.input.record, id);
+        const PartKind* kind = part ? view.input.catalogue.partKind(part->kind) : nullptr;
+        if (kind)
+            codes.insert(codes.end(), kind->cautions.begin(), kind->cautions.end());
+    }
+    return codes;
+}
+
+} // namespace
+
+TableBlock nextChecksSection(const SummaryView& view)
+{
+    TableBlock table;
+    table.heading = SummaryText::tr("Next checks");
+    table.columns = {{SummaryText::tr("What and why"), 2.1, false}, {SummaryText::tr("When"), 1, false}};
+    for (const Check& check : view.input.review.checks) {
+        const QString when = check.earliest == check.latest
+            ? view.words.day(check.latest)
+            : SummaryText::tr("%1 to %2").arg(view.words.day(check.earliest), view.words.day(check.latest));
+        table.rows.push_back({PaperCell{view.words.said(check.what), view.words.said(check.why), {}, false},
+                              PaperCell{when, capitalised(conditionWords(view, check)), {}, false}});
+    }
+    return table;
+}
+
+TableBlock cautionsSection(const SummaryView& view)
+{
+    TableBlock table;
+    table.heading = SummaryText::tr("Cautions");
+    table.columns = {{}, {}};
+    const std::vector<std::string> worked = workedOnCautions(view);
+    std::vector<PaperCell> cells;
+    for (const Caution& caution : view.input.catalogue.cautions()) {
+        if (caution.always || std::ranges::find(worked, caution.code) != worked.end())
+            cells.push_back(PaperCell{view.words.word(caution.sentence), {}, {}, false, true});
+    }
+    if (!view.input.catalogue.caution("advice")) {
+        cells.push_back(PaperCell{SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions "
+                                                  "and a licensed technician come first."),
+                                  {}, {}, false, true});
+    }
+    // Two to a row: the sentences are long, the paper is not.
+    for (std::size_t i = 0; i < cells.size(); i += 2)
+        table.rows.push_back({cells[i], i + 1 < cells.size() ? cells[i + 1] : PaperCell{}});
+    return table;
+}
+
+} // namespace padside

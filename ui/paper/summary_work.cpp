@@ -1,0 +1,125 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// Readings, work done, refrigerant.
+
+#include "ui/paper/visit_summary_content.h"
+
+#include <QStringList>
+
+#include <algorithm>
+
+namespace padside {
+
+namespace {
+
+PaperCell plain(const QString& text, const QString& under = {})
+{
+    return PaperCell{text, under, {}, false};
+}
+
+QString readingName(const SummaryView& view, const Reading& reading)
+{
+    const ReadingKind* kind = view.input.catalogue.readingKind(reading.kind);
+    QString name = capitalised(view.words.word(kind ? kind->name : reading.kind));
+    if (reading.zoneId)
+        name += QStringLiteral(": ") + view.words.zone(*reading.zoneId);
+    else if (reading.partId)
+        name += QStringLiteral(": ") + view.words.part(*reading.partId);
+    if (reading.phase == Phase::asLeft)
+        name += QStringLiteral(", ") + view.words.word(wordOf(Phase::asLeft));
+    return name;
+}
+
+QString withoutSpaces(QString text)
+{
+    return text.remove(QLatin1Char(' ')).remove(QChar(0x00A0)).toLower();
+}
+
+/// The value in the reader's unit, and as it was typed where that looks different.
+QString readingValue(const SummaryView& view, const Reading& reading)
+{
+    const QString shown = view.words.amount(reading.value.si, reading.value.kind);
+    const QString typed = fromCore(reading.value.typed);
+    if (typed.isEmpty() || withoutSpaces(typed) == withoutSpaces(shown))
+        return shown;
+    return SummaryText::tr("%1 (typed: %2)").arg(shown, typed);
+}
+
+const ZoneChange* changeOf(const SummaryView& view, const std::optional<ZoneId>& zone)
+{
+    if (!zone)
+        return nullptr;
+    const auto found = std::ranges::find(view.changes.zones, *zone, &ZoneChange::zoneId);
+    return found == view.changes.zones.end() ? nullptr : &*found;
+}
+
+/// As found → as left; an empty outline where it was not graded.
+std::vector<Mark> foundAndLeft(const SummaryView& view, const Treatment& treatment)
+{
+    const ZoneChange* change = changeOf(view, treatment.zoneId);
+    if (!change || (!change->asFound && !change->asLeft))
+        return {};
+    return {change->asFound ? Mark(*change->asFound) : Mark(NoMark{}), change->asLeft ? Mark(*change->asLeft) : Mark(NoMark{})};
+}
+
+} // namespace
+
+TableBlock readingsSection(const SummaryView& view)
+{
+    TableBlock table;
+    table.heading = SummaryText::tr("Readings");
+    table.columns = {{SummaryText::tr("Reading"), 1.2, false}, {SummaryText::tr("Today"), 1, false}, {SummaryText::tr("Last time"), 1, false}};
+    for (const ReadingChange& change : view.changes.readings) {
+        QString last = QStringLiteral("–");
+        if (change.before)
+            last = SummaryText::tr("%1 on %2").arg(view.words.amount(change.before->value.si, change.before->value.kind),
+                                      view.words.day(change.before->on));
+        table.rows.push_back({plain(readingName(view, change.reading)),
+                              plain(readingValue(view, change.reading), fromCore(change.reading.note)), plain(last)});
+    }
+    return table;
+}
+
+TableBlock workSection(const SummaryView& view)
+{
+    TableBlock table;
+    table.heading = SummaryText::tr("Work done");
+    table.columns = {{SummaryText::tr("Where"), 1, false}, {SummaryText::tr("Found, left"), 1, true}, {SummaryText::tr("What"), 1.5, false}};
+    for (const Treatment& treatment : view.changes.treatments) {
+        const QString where = treatment.zoneId ? view.words.zone(*treatment.zoneId) : view.words.part(treatment.partId);
+        QString what = capitalised(view.words.word(wordOf(treatment.kind)));
+        if (!treatment.product.empty())
+            what += QStringLiteral(": ") + fromCore(treatment.product);
+        QStringList under;
+        if (treatment.dryBy)
+            under << SummaryText::tr("Keep off and dry until %1.").arg(view.words.timeOn(*treatment.dryBy, view.visit.on));
+        if (!treatment.note.empty())
+            under << fromCore(treatment.note);
+        table.rows.push_back({plain(where), PaperCell{{}, {}, foundAndLeft(view, treatment), false},
+                              plain(what, under.join(QLatin1Char(' ')))});
+    }
+    for (const PartId part : view.changes.partsFitted)
+        table.rows.push_back({plain(view.words.part(part)), PaperCell{}, plain(SummaryText::tr("New part fitted."))});
+    return table;
+}
+
+TableBlock refrigerantSection(const SummaryView& view)
+{
+    TableBlock table;
+    table.heading = SummaryText::tr("Refrigerant");
+    table.columns = {{SummaryText::tr("Entry"), 1.2, false}, {SummaryText::tr("Mass"), 1, false}, {SummaryText::tr("Cylinder, reason"), 1, false}};
+    for (const ChargeEntry& charge : view.changes.charges) {
+        QStringList details;
+        if (!charge.cylinder.empty())
+            details << fromCore(charge.cylinder);
+        if (!charge.because.empty())
+            details << view.words.word(charge.because);
+        table.rows.push_back(
+            {plain(QStringLiteral("%1 %2").arg(fromCore(charge.refrigerant), view.words.word(wordOf(charge.direction)))),
+             plain(view.words.amount(charge.mass.si, charge.mass.kind)), plain(details.join(QStringLiteral(", ")))});
+    }
+    return table;
+}
+
+} // namespace padside
