@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "tests/support/small_catalogue.h"
+
+#include <array>
+#include <stdexcept>
+
+namespace padside::test {
+
+namespace {
+
+const std::string kinds = R"({
+"unit_kinds": {"split-air-conditioner": {"name": "split air conditioner", "parts": {
+    "suction-accumulator": {}, "fan-blade": {}, "fins": {}, "base-pan": {}, "run-capacitor": {"positions": ["fan", "compressor"]}}}},
+"part_kinds": {
+ "suction-accumulator": {"name": "Suction accumulator", "unit_kinds": ["split-air-conditioner"],
+   "zones": {"crown": {"name": "crown"}, "shell": {"name": "shell"}, "bottom": {"name": "bottom"}},
+   "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"},
+   "tasks": {"spring-look": {"season": "spring", "sentence": "Look.", "needs": ["off"]},
+             "fall-look": {"season": "fall", "sentence": "Look when dry.", "needs": ["dry", "off"]}},
+   "failure_modes": ["rust"], "preserves": "paint", "consequences": ["loss-of-charge", "ends-unit"], "spare": "fair",
+   "outlives_unit": false},
+ "fan-blade": {"name": "Fan blade", "unit_kinds": ["split-air-conditioner"], "zones": {"root": {"name": "root"}},
+   "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}, "tasks": {},
+   "failure_modes": ["crack"], "preserves": "balance", "consequences": ["safety"], "spare": "easy", "outlives_unit": true},
+ "fins": {"name": "Fins", "unit_kinds": ["split-air-conditioner"], "zones": {"face": {"name": "face", "soiling": true}},
+   "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"},
+   "tasks": {"spring-wash": {"season": "spring", "sentence": "Wash.", "needs": ["off", "hot"]}},
+   "failure_modes": ["matted"], "preserves": "washing", "consequences": ["loss-of-cooling"], "spare": "none",
+   "outlives_unit": false},
+ "base-pan": {"name": "Base pan", "unit_kinds": ["split-air-conditioner"], "zones": {"corners": {"name": "corners"}},
+   "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}, "tasks": {},
+   "failure_modes": ["rust"], "preserves": "open holes", "consequences": ["nuisance"], "spare": "none",
+   "outlives_unit": true},
+ "run-capacitor": {"name": "Run capacitor", "unit_kinds": ["split-air-conditioner"], "zones": {"case": {"name": "case"}},
+   "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}, "tasks": {},
+   "failure_modes": ["drift"], "preserves": "shade", "consequences": ["loss-of-cooling"], "spare": "easy",
+   "outlives_unit": false}},
+"reading_kinds": {}, "nameplate_items": {}, "cautions": {}
+})";
+
+const std::string assumptions = R"({"assumptions": {
+ "not-seen-months": {"value": 18, "unit": "months", "sentence": "s", "source": "t"},
+ "faster-minimum-days": {"value": 60, "unit": "days", "sentence": "s", "source": "t"},
+ "faster-factor": {"value": 1.5, "unit": "1", "sentence": "s", "source": "t"},
+ "grade-1-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
+ "grade-2-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
+ "grade-3-months": {"value": 6, "unit": "months", "sentence": "s", "source": "t"},
+ "grade-4-months": {"value": 3, "unit": "months", "sentence": "s", "source": "t"},
+ "grade-5-days": {"value": 14, "unit": "days", "sentence": "s", "source": "t"},
+ "look-again-most-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
+ "see-dry-months": {"value": 6, "unit": "months", "sentence": "s", "source": "t"},
+ "season-grace-days": {"value": 28, "unit": "days", "sentence": "s", "source": "t"},
+ "window-open-share": {"value": 0.5, "unit": "1", "sentence": "s", "source": "t"}
+}})";
+
+} // namespace
+
+Catalogue smallCatalogue(const std::string& ownChanges)
+{
+    const std::array shipped{kinds, assumptions};
+    auto catalogue = Catalogue::load(shipped, ownChanges);
+    if (!catalogue)
+        throw std::invalid_argument("the small catalogue: " + say(catalogue.error().what));
+    return *catalogue;
+}
+
+} // namespace padside::test
