@@ -4,6 +4,7 @@
 #include "app/answer.h"
 
 #include "core/exchange/csv.h"
+#include "core/exchange/json_rows.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>

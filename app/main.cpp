@@ -23,7 +23,8 @@ void startWithoutDisplay(int& argc, char** argv)
 bool displayIsThere()
 {
 #ifdef Q_OS_LINUX
-    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY")
+        || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 #else
     return true;
 #endif
@@ -32,7 +33,8 @@ bool displayIsThere()
 int openWindow(int& argc, char** argv, const std::string& file)
 {
     if (!displayIsThere()) {
-        std::cerr << "padside: there is no display, so the window can't be opened. The commands work without one: padside --help\n";
+        std::cerr << "padside: there is no display, so the window can't be opened. The commands work without one: "
+                     "padside --help\n";
         return padside::exitWrongUse;
     }
     QApplication application(argc, argv);

@@ -55,9 +55,9 @@ bool WindowProgram::open(const QString& file)
         auto store = QFileInfo::exists(file) ? Store::open(file) : Store::create(file);
         Catalogue catalogue = catalogueFor(*store);
         m_open.reset(); // the window first, then what it shows
-        m_open = std::make_unique<OpenFile>(OpenFile{std::move(store), std::move(catalogue),
-                                                     IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()), nullptr,
-                                                     nullptr});
+        m_open = std::make_unique<OpenFile>(
+            OpenFile{std::move(store), std::move(catalogue),
+                     IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()), nullptr, nullptr});
     } catch (const StoreError& error) {
         const LocalSpeaker speaker(QLocale(), usualUnits(QLocale()));
         QMessageBox::warning(nullptr, QStringLiteral("Padside"), speaker.said(error.problem().what));

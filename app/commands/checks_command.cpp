@@ -35,14 +35,6 @@ struct SiteChecks
     std::vector<UnitReview> reviews;
 };
 
-std::string conditionsText(const std::vector<Condition>& conditions)
-{
-    std::string text;
-    for (const Condition condition : conditions)
-        text += (text.empty() ? "" : ", ") + std::string(wordOf(condition));
-    return text;
-}
-
 std::vector<SiteChecks> checksBySite(Store& store, const ChecksWords& words, const Catalogue& catalogue, Date day)
 {
     std::vector<SiteChecks> sites;
@@ -75,16 +67,6 @@ nlohmann::ordered_json rowOf(const Check& check, const SiteTrip& trip, const Uni
             {"sets_the_day", setsTheDay}};
 }
 
-std::string stampText(const Instant& now)
-{
-    const Date day = std::chrono::floor<std::chrono::days>(now.utc);
-    std::string text = isoText(day);
-    std::erase(text, '-');
-    const std::chrono::hh_mm_ss time(now.utc - day);
-    const auto two = [](auto count) { return (count < 10 ? "0" : "") + std::to_string(count); };
-    return text + "T" + two(time.hours().count()) + two(time.minutes().count()) + two(time.seconds().count()) + "Z";
-}
-
 int printChecks(const ChecksWords& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
@@ -113,7 +95,7 @@ int printChecks(const ChecksWords& words, const CommandSurroundings& surrounding
         }
     }
     if (words.form == AnswerForm::icalendar)
-        surroundings.out << calendarText(calendar, stampText(surroundings.now()));
+        surroundings.out << calendarText(calendar, surroundings.now());
     else
         write(answer, words.form, surroundings.out);
     return exitDone;

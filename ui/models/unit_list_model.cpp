@@ -56,7 +56,8 @@ QModelIndex UnitListModel::indexOf(UnitId unit) const
     if (line == m_lines.end())
         return {};
     const auto place = static_cast<std::size_t>(line - m_lines.begin());
-    const auto site = std::ranges::find_if(m_sites, [place](const SiteGroup& one) { return place < one.first + one.count; });
+    const auto site
+        = std::ranges::find_if(m_sites, [place](const SiteGroup& one) { return place < one.first + one.count; });
     return index(static_cast<int>(place - site->first), 0, index(static_cast<int>(site - m_sites.begin()), 0));
 }
 
@@ -114,21 +115,30 @@ QVariant UnitListModel::siteData(const SiteGroup& site, int role) const
 {
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::AccessibleTextRole: return site.name;
-    case searchTextRole: return QString();
-    default: return {};
+    case Qt::AccessibleTextRole:
+        return site.name;
+    case searchTextRole:
+        return QString();
+    default:
+        return {};
     }
 }
 
 QVariant UnitListModel::unitData(const UnitLine& line, int role) const
 {
     switch (role) {
-    case Qt::DisplayRole: return shown(line.tag);
-    case placeRole: return shown(line.place);
-    case unitIdRole: return QByteArray(reinterpret_cast<const char*>(line.unitId.bytes().data()), 16);
-    case worstGradeRole: return line.worst ? numeral(*line.worst) : 0;
-    case openVisitRole: return line.hasOpenVisit;
-    case searchTextRole: return shown(line.tag + " " + line.place + " " + line.siteName);
+    case Qt::DisplayRole:
+        return shown(line.tag);
+    case placeRole:
+        return shown(line.place);
+    case unitIdRole:
+        return QByteArray(reinterpret_cast<const char*>(line.unitId.bytes().data()), 16);
+    case worstGradeRole:
+        return line.worst ? numeral(*line.worst) : 0;
+    case openVisitRole:
+        return line.hasOpenVisit;
+    case searchTextRole:
+        return shown(line.tag + " " + line.place + " " + line.siteName);
     case Qt::AccessibleTextRole: {
         QString text = tr("%1, %2").arg(shown(line.tag), shown(line.place));
         text += line.worst ? tr(", worst grade %1").arg(numeral(*line.worst)) : tr(", nothing seen yet");
@@ -138,7 +148,8 @@ QVariant UnitListModel::unitData(const UnitLine& line, int role) const
             text += tr(", retired");
         return text;
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 

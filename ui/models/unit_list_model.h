@@ -11,8 +11,8 @@
 
 namespace padside {
 
-/// The units grouped under their sites, as a tree of two levels. A window on a snapshot: give it new lines when the record
-/// changed; rows that stayed keep their selection.
+/// The units grouped under their sites, as a tree of two levels. A window on a snapshot: give it new lines when the
+/// record changed; rows that stayed keep their selection.
 class UnitListModel : public QAbstractItemModel
 {
     Q_OBJECT

@@ -46,8 +46,9 @@ void applyTheme(QApplication& application, const Theme& theme)
 {
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(paletteOf(theme));
-    application.setStyleSheet(QStringLiteral("QToolTip { color: %1; background: %2; border: 1px solid %3; padding: 4px; }")
-                                  .arg(theme.ink.name(), theme.panel.name(), theme.line.name()));
+    application.setStyleSheet(
+        QStringLiteral("QToolTip { color: %1; background: %2; border: 1px solid %3; padding: 4px; }")
+            .arg(theme.ink.name(), theme.panel.name(), theme.line.name()));
 }
 
 } // namespace padside

@@ -150,7 +150,9 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
 void MainWindow::startVisit(UnitId unit, VisitReason reason)
 {
     m_units->select(unit);
-    m_book.attempt([&] { showVisit(padside::startVisit(m_book, unit, reason)); });
+    const VisitId visit = padside::startVisit(m_book, unit, reason);
+    if (!visit.isNull())
+        showVisit(visit);
 }
 
 } // namespace padside

@@ -69,7 +69,8 @@ void UnitLineDelegate::paintUnit(QPainter& painter, const QStyleOptionViewItem& 
         painter.drawRect(option.rect.adjusted(1, 1, -1, -1));
     }
 
-    const QRect mark(option.rect.right() - margin - markSize, option.rect.center().y() - markSize / 2, markSize, markSize);
+    const QRect mark(option.rect.right() - margin - markSize, option.rect.center().y() - markSize / 2, markSize,
+                     markSize);
     const int worst = index.data(UnitListModel::worstGradeRole).toInt();
     if (const auto grade = gradeFromNumeral(worst))
         paintGrade(painter, mark, *grade, m_theme);

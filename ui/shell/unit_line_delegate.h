@@ -9,7 +9,8 @@ namespace padside {
 
 struct Theme;
 
-/// Paints one line of the list of units: tag and place, the worst grade at the right, a bar at the left while a visit is open.
+/// Paints one line of the list of units: tag and place, the worst grade at the right, a bar at the left while a visit
+/// is open.
 class UnitLineDelegate : public QStyledItemDelegate
 {
     Q_OBJECT

@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/commands/commands.h"
+#include "app/commands/of_file.h"
+#include "core/store/photo_files.h"
+#include "core/store/record_reader.h"
+#include "ui/paper/visit_summary.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <map>
+#include <memory>
+#include <ostream>
+#include <ranges>
+
+namespace padside {
+
+namespace {
+
+struct SummaryWords
+{
+    std::string file;
+    std::string unit;
+    std::string visit;
+    std::string out;
+    std::string contractor;
+    PaperSize size = PaperSize::a4;
+};
+
+/// The days of the latest visits, newest first, for a sentence.
+std::string someDaysOf(const UnitRecord& record)
+{
+    std::string days;
+    int count = 0;
+    for (const Visit& visit : std::views::reverse(record.visits)) {
+        if (++count > 6)
+            return days + ", …";
+        days += (days.empty() ? "" : ", ") + isoText(visit.on);
+    }
+    return days;
+}
+
+/// The visit of `day`, or the last closed one if `day` is empty.
+const Visit& visitFor(const UnitRecord& record, const std::string& day, const Instant& now)
+{
+    if (record.visits.empty())
+        throw StoreError(
+            Problem{ProblemKind::refused, {PADSIDE_SAY("Unit “{0}” has no visits yet."), {record.unit.tag}}});
+    for (const Visit& visit : std::views::reverse(record.visits)) {
+        if (day.empty() ? !visit.isOpen() : visit.on == dayFor(day, now))
+            return visit;
+    }
+    if (day.empty())
+        throw StoreError(
+            Problem{ProblemKind::refused,
+                    {PADSIDE_SAY("Unit “{0}” has no closed visit yet. Name the open one with --visit {1}."),
+                     {record.unit.tag, record.visits.back().on}}});
+    throw StoreError(Problem{ProblemKind::refused,
+                             {PADSIDE_SAY("Unit “{0}” was not visited on {1}. Its visits: {2}."),
+                              {record.unit.tag, day, someDaysOf(record)}}});
+}
+
+int writeSummary(const SummaryWords& words, const CommandSurroundings& surroundings)
+{
+    const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
+    const Catalogue catalogue = catalogueFor(*store);
+    UnitRecord record = store->records().unitRecord(unitsFor(*store, words.unit).front().id);
+    const Visit visit = visitFor(record, words.visit, surroundings.now());
+    const UnitReview asOfVisit = review(record, catalogue, visit.on);
+    const auto photoOf = [&store, &record](PhotoId id) {
+        const auto photo = std::ranges::find(record.photos, id, &Photo::id);
+        return photo == record.photos.end() ? QImage() : readPhotoForPaper(store->photos().path(*photo));
+    };
+    const SummaryInput input{record,
+                             asOfVisit,
+                             visit.id,
+                             catalogue,
+                             plainEnglish(),
+                             photoOf,
+                             QString::fromStdString(words.contractor),
+                             words.size,
+                             localDate(surroundings.now())};
+    if (const auto written = exportVisitSummary(input, QString::fromStdString(words.out)); !written)
+        throw StoreError(written.error());
+    surroundings.out << "Wrote " << words.out << ": visit summary of " << record.unit.tag << ", " << isoText(visit.on)
+                     << ".\n";
+    return exitDone;
+}
+
+} // namespace
+
+void addSummaryCommand(CLI::App& app, Command& chosen)
+{
+    const auto words = std::make_shared<SummaryWords>();
+    CLI::App* command = app.add_subcommand("summary", "Write a visit summary as PDF");
+    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
+    command->add_option("--unit", words->unit, "the unit's tag")->required()->type_name("TAG");
+    command->add_option("--visit", words->visit, "the day of the visit (default: the last closed one)")
+        ->type_name("DATE");
+    command->add_option("--out", words->out, "the PDF to write")->required()->type_name("PDF");
+    command->add_option("--contractor", words->contractor, "the name at the head of the page")->type_name("NAME");
+    command->add_option("--paper", words->size, "paper size")
+        ->transform(CLI::CheckedTransformer(
+            std::map<std::string, PaperSize>{{"a4", PaperSize::a4}, {"letter", PaperSize::letter}}))
+        ->type_name("a4|letter")
+        ->default_str("a4");
+    command->callback([words, &chosen] {
+        chosen = [words](const CommandSurroundings& surroundings) { return writeSummary(*words, surroundings); };
+    });
+}
+
+} // namespace padside
