@@ -243,6 +243,42 @@ TEST(CatalogueLoad, EndlessNestingIsRefused)
     EXPECT_THAT(complaint({deep + "1" + std::string(100'000, '}')}), HasSubstr("nested deeper than 16 levels"));
 }
 
+TEST(CatalogueLoad, ATextCutOffAnywhereIsRefused)
+{
+    const std::string whole = smallCatalogue();
+    for (std::size_t length = 0; length < whole.size(); length += 13)
+        EXPECT_THAT(complaint({whole.substr(0, length)}), HasSubstr("this is not JSON")) << length;
+}
+
+/// Calls `visit` with every place of the text.
+template <typename Visit>
+void eachPlace(const test::Json& value, const test::Json::json_pointer& place, const Visit& visit)
+{
+    visit(place);
+    if (!value.is_object())
+        return;
+    for (const auto& [key, inner] : value.items())
+        eachPlace(inner, place / key, visit);
+}
+
+TEST(CatalogueLoad, AnythingInAnyPlaceEitherFitsOrIsNamedWithAPath)
+{
+    const auto whole = test::Json::parse(smallCatalogue());
+    int refused = 0;
+    eachPlace(whole, test::Json::json_pointer(), [&whole, &refused](const test::Json::json_pointer& place) {
+        for (const auto* other : {"null", "7", "true", "\"x\"", "[]", "[7]", "{}", "{\"x\": 7}"}) {
+            auto changed = whole;
+            changed[place] = test::Json::parse(other);
+            const std::string sentence = complaint({changed.dump()});
+            if (sentence.empty())
+                continue; // it happens to fit: another name, an empty list
+            ++refused;
+            EXPECT_THAT(sentence, testing::MatchesRegex("[A-Za-z_].*: .*[.]")) << place.to_string() << " = " << other;
+        }
+    });
+    EXPECT_GT(refused, 300);
+}
+
 TEST(CatalogueLoad, NothingShippedIsRefused)
 {
     EXPECT_EQ(complaint({}), "unit_kinds: this is missing.");

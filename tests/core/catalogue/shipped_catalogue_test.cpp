@@ -7,7 +7,10 @@
 #include <QFile>
 
 #include <algorithm>
+#include <filesystem>
+#include <fstream>
 #include <gmock/gmock.h>
+#include <iterator>
 #include <regex>
 #include <set>
 
@@ -289,6 +292,25 @@ TEST_F(ShippedCatalogue, NamesTheNameplateLinesThatReadingsAreHeldAgainst)
          {"charge", "compressor-rla", "fan-fla", "minimum-circuit-ampacity", "maximum-overcurrent", "supply-voltage",
           "capacitor-compressor", "capacitor-fan", "rated-cooling", "subcooling-target", "design-pressure-high"})
         EXPECT_NE(m_catalogue.nameplateItem(code), nullptr) << code;
+}
+
+TEST_F(ShippedCatalogue, HasEveryAssumptionThatTheProgramAsksForByName)
+{
+    const std::regex asked(R"re(assumption\("([a-z0-9-]+)"\))re");
+    int found = 0;
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(PADSIDE_SOURCE_DIR "/core")) {
+        if (entry.path().extension() != ".cpp")
+            continue;
+        std::ifstream file(entry.path());
+        const std::string text{std::istreambuf_iterator<char>(file), {}};
+        for (std::sregex_iterator match(text.begin(), text.end(), asked), end; match != end; ++match, ++found) {
+            const std::string code = (*match)[1];
+            EXPECT_TRUE(std::ranges::any_of(m_catalogue.assumptions(),
+                                            [&code](const Assumption& known) { return known.code == code; }))
+                << code << " in " << entry.path();
+        }
+    }
+    EXPECT_GT(found, 0) << "the sources were not where they were looked for";
 }
 
 TEST_F(ShippedCatalogue, EverySentenceEndsAsOneAndStartsWithACapital)
