@@ -132,7 +132,7 @@ TableBlock changedSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("What changed");
-    table.columns = {{SummaryText::tr("Zone"), 1, false}, {SummaryText::tr("Then, now"), 1, true}, {SummaryText::tr("What it looks like"), 1.5, false}};
+    table.columns = {{SummaryText::tr("Zone"), 1, false}, {SummaryText::tr("Then, now"), 1, true}, {SummaryText::tr("What it looks like"), 1.8, false}};
     for (const ZoneChange& change : view.changes.zones) {
         if (deservesRow(change))
             table.rows.push_back({PaperCell{view.words.zone(change.zoneId), {}, {}, false},

@@ -85,7 +85,7 @@ TableBlock workSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("Work done");
-    table.columns = {{SummaryText::tr("Where"), 1, false}, {SummaryText::tr("Found, left"), 1, true}, {SummaryText::tr("What"), 1.5, false}};
+    table.columns = {{SummaryText::tr("Where"), 1, false}, {SummaryText::tr("Found, left"), 1, true}, {SummaryText::tr("What"), 1.8, false}};
     for (const Treatment& treatment : view.changes.treatments) {
         const QString where = treatment.zoneId ? view.words.zone(*treatment.zoneId) : view.words.part(treatment.partId);
         QString what = capitalised(view.words.word(wordOf(treatment.kind)));
