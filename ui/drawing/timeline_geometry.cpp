@@ -12,7 +12,8 @@ namespace padside {
 
 namespace {
 
-constexpr double todayMargin = 0.03; ///< of the days shown, at least thirty days: room after today
+constexpr double todayMargin = 0.05; ///< of the days shown: room after today
+constexpr double leastMarginDays = 45;
 
 /// The middle of a zone mark at its date; what stands beside it follows to the right.
 PlacedMark placedMark(const TimelineMark& mark, const MarkPlace& place, double x, double middle,
@@ -94,7 +95,7 @@ DaySpan wholeSpan(const Timeline& timeline)
 {
     const double days = dayNumber(timeline.today) - dayNumber(timeline.first);
     return DaySpan{dayNumber(timeline.first),
-                   dayNumber(timeline.today) + std::max(30.0, std::ceil(days * todayMargin))};
+                   dayNumber(timeline.today) + std::max(leastMarginDays, std::ceil(days * todayMargin))};
 }
 
 TimelineGeometry layOut(const Timeline& timeline, const TimelineSizes& sizes, double width, const DaySpan& span)

@@ -167,8 +167,9 @@ void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture)
             upright(painter, tick.x, 2, bottom, mixed(theme.softInk, theme.panel, 0.45));
             painter.setFont(yearFont);
             painter.setPen(theme.ink);
-            painter.drawText(QRectF(tick.x + 5, 0, 80, half), Qt::AlignVCenter | Qt::AlignLeft,
-                             QString::number(tick.year));
+            const QString year = QString::number(tick.year);
+            if (tick.x + 5 + QFontMetricsF(yearFont).horizontalAdvance(year) < geometry.width)
+                painter.drawText(QRectF(tick.x + 5, 0, 80, half), Qt::AlignVCenter | Qt::AlignLeft, year);
         } else if (seasonNames) {
             painter.setFont(seasonFont);
             painter.setPen(theme.softInk);

@@ -104,7 +104,7 @@ void paintPhotoSign(QPainter& painter, const QRectF& mark, const Theme& theme)
 void paintCorrectedSign(QPainter& painter, const QRectF& mark, const Theme& theme)
 {
     const Shapes shapes(painter, theme.panel);
-    const QPointF middle = mark.bottomLeft();
+    const QPointF middle = mark.bottomLeft() + QPointF(1.5, -1.5);
     painter.drawEllipse(middle, 3.4, 3.4);
     painter.setBrush(theme.ink);
     painter.drawEllipse(middle, 2.2, 2.2);

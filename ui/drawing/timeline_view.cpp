@@ -106,7 +106,7 @@ void TimelineView::measureNames()
         for (const TimelineLane& lane : group.lanes)
             zone = std::max(zone, zoneMetrics.horizontalAdvance(m_words.zoneName(lane)) + 12);
     }
-    const double most = viewport()->width() * 0.42;
+    const double most = std::max(240.0, viewport()->width() * 0.34);
     const double scale = std::min(1.0, most / (part + zone));
     m_sizes = TimelineSizes::forText(text, std::floor(part * scale), std::floor(zone * scale));
 }

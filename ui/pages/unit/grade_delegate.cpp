@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/unit/grade_delegate.h"
+
+#include "ui/drawing/grade_mark.h"
+#include "ui/pages/unit/finding_tree_model.h"
+
+#include <QPainter>
+
+namespace padside {
+
+namespace {
+
+constexpr int inset = 3;
+
+} // namespace
+
+GradeDelegate::GradeDelegate(const Theme& theme, QObject* parent)
+    : QStyledItemDelegate(parent)
+    , m_theme(theme)
+{
+}
+
+void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
+{
+    QStyledItemDelegate::paint(painter, option, index); // selection and focus
+    const int side = option.rect.height() - 2 * inset;
+    QRectF mark(option.rect.left() + inset, option.rect.top() + inset, side, side);
+    const QVariant numeral = index.data(FindingTreeModel::gradeRole);
+    const auto grade = gradeFromNumeral(numeral.toInt());
+    const bool isZone = index.parent().isValid();
+    if (grade && !isZone) {
+        // A part shows its worst grade, smaller: the zones below it carry the evidence.
+        mark.adjust(2, 2, -2, -2);
+        paintGrade(*painter, mark, *grade, m_theme);
+        return;
+    }
+    if (grade)
+        paintGrade(*painter, mark, *grade, m_theme);
+    if (index.data(FindingTreeModel::notSeenRole).toBool()) {
+        if (grade)
+            mark.translate(side + inset, 0);
+        paintNotSeen(*painter, mark, m_theme);
+    } else if (!grade && isZone) {
+        paintNoFinding(*painter, mark, m_theme);
+    }
+}
+
+QSize GradeDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const
+{
+    const int height = option.fontMetrics.height() + 2 * inset + 2;
+    return {2 * height + inset, height};
+}
+
+} // namespace padside

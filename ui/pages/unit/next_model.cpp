@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/unit/next_model.h"
+
+#include "ui/models/speaker.h"
+
+#include <QStringList>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace padside {
+
+NextModel::NextModel(const LocalSpeaker& speaker, QObject* parent)
+    : QAbstractListModel(parent)
+    , m_speaker(speaker)
+{
+}
+
+NextModel::Row NextModel::flagRow(const Flag& flag) const
+{
+    Row row;
+    row.kind = Kind::flag;
+    row.lead = shown(m_speaker.translate(std::string(wordOf(flag.severity))));
+    row.main = m_speaker.said(flag.sentence);
+    row.reason = flag.clears.pattern.empty() ? QString() : tr("Clears: %1").arg(m_speaker.said(flag.clears));
+    row.weight = 1 + static_cast<int>(flag.severity);
+    row.zone = flag.zoneId;
+    return row;
+}
+
+NextModel::Row NextModel::checkRow(const Check& check, Date today) const
+{
+    Row row;
+    row.kind = Kind::check;
+    const QString earliest = m_speaker.shownDate(check.earliest);
+    const QString latest = m_speaker.shownDate(check.latest);
+    if (check.latest < today)
+        row.lead = tr("overdue since %1").arg(latest);
+    else if (check.earliest <= today)
+        row.lead = tr("by %1").arg(latest);
+    else
+        row.lead = tr("%1 to %2", "first and last day").arg(earliest, latest);
+    row.main = m_speaker.said(check.what);
+    QStringList needs;
+    for (const Condition condition : check.conditions)
+        needs << shown(m_speaker.translate(std::string(wordOf(condition))));
+    row.reason = m_speaker.said(check.why);
+    if (!needs.isEmpty())
+        row.reason = tr("Needs: %1. %2", "conditions, reason").arg(needs.join(u", "_s), row.reason);
+    row.weight = check.latest < today ? 3 : 0;
+    row.zone = check.zoneId;
+    return row;
+}
+
+std::vector<NextModel::Row> NextModel::rowsOf(const UnitSnapshot& snapshot) const
+{
+    const UnitReview& review = snapshot.review;
+    std::vector<Row> rows;
+    const auto heading = [&rows](const QString& text) { rows.push_back(Row{Kind::heading, {}, text, {}, 0, {}}); };
+    const auto nothing = [&rows](const QString& text) { rows.push_back(Row{Kind::nothing, {}, text, {}, 0, {}}); };
+    heading(tr("%n flag(s)", nullptr, static_cast<int>(review.flags.size())));
+    for (const Flag& flag : review.flags)
+        rows.push_back(flagRow(flag));
+    if (review.flags.empty())
+        nothing(snapshot.record.visits.empty() ? tr("Nothing is known of this unit yet: the first visit will tell.")
+                                               : tr("Nothing in the record gives a reason to worry."));
+    heading(tr("%n next check(s)", nullptr, static_cast<int>(review.checks.size())));
+    for (const Check& check : review.checks)
+        rows.push_back(checkRow(check, review.today));
+    if (review.checks.empty())
+        nothing(tr("No check is due."));
+    return rows;
+}
+
+void NextModel::setSnapshot(const UnitSnapshotPtr& snapshot)
+{
+    std::vector<Row> rows = rowsOf(*snapshot);
+    if (rows == m_rows)
+        return;
+    if (rows.size() == m_rows.size()) {
+        m_rows = std::move(rows);
+        Q_EMIT dataChanged(index(0), index(rowCount() - 1));
+        return;
+    }
+    beginResetModel();
+    m_rows = std::move(rows);
+    endResetModel();
+}
+
+std::optional<ZoneId> NextModel::zoneAt(const QModelIndex& index) const
+{
+    return index.isValid() ? m_rows[static_cast<std::size_t>(index.row())].zone : std::nullopt;
+}
+
+int NextModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant NextModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Row& row = m_rows[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+        return row.main;
+    case Qt::AccessibleTextRole:
+        return QStringList{row.lead, row.main, row.reason}.join(u" "_s).trimmed();
+    case kindRole:
+        return static_cast<int>(row.kind);
+    case leadRole:
+        return row.lead;
+    case reasonRole:
+        return row.reason;
+    case weightRole:
+        return row.weight;
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags NextModel::flags(const QModelIndex& index) const
+{
+    if (!index.isValid())
+        return Qt::NoItemFlags;
+    const Kind kind = m_rows[static_cast<std::size_t>(index.row())].kind;
+    const bool chosen = kind == Kind::flag || kind == Kind::check;
+    return chosen ? Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren
+                  : Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
+}
+
+} // namespace padside

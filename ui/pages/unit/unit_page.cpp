@@ -1,0 +1,279 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/unit/unit_page.h"
+
+#include "core/store/store.h"
+#include "ui/drawing/theme.h"
+#include "ui/drawing/timeline_legend.h"
+#include "ui/drawing/timeline_view.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/unit/finding_tree_model.h"
+#include "ui/pages/unit/grade_delegate.h"
+#include "ui/pages/unit/next_delegate.h"
+#include "ui/pages/unit/next_model.h"
+#include "ui/pages/unit/unit_header.h"
+#include "ui/pages/unit/visit_actions.h"
+
+#include <QHeaderView>
+#include <QLabel>
+#include <QListView>
+#include <QScrollBar>
+#include <QSplitter>
+#include <QStackedLayout>
+#include <QToolButton>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace padside {
+
+namespace {
+
+QLabel* title(const QString& text, QWidget* buddy)
+{
+    auto* label = new QLabel(text);
+    QFont bold = label->font();
+    bold.setBold(true);
+    label->setFont(bold);
+    label->setBuddy(buddy);
+    return label;
+}
+
+QVBoxLayout* columnIn(QWidget* panel)
+{
+    auto* column = new QVBoxLayout(panel);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    return column;
+}
+
+} // namespace
+
+UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_theme(theme)
+    , m_stack(new QStackedLayout(this))
+    , m_nothing(new QLabel(tr("No unit is shown.")))
+    , m_header(new UnitHeader(book.catalogue(), book.speaker(), theme))
+    , m_actions(new VisitActions(book.speaker()))
+    , m_nextModel(new NextModel(book.speaker(), this))
+    , m_next(new QListView)
+    , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
+    , m_findings(new QTreeView)
+    , m_timeline(new TimelineView(book.speaker(), theme))
+    , m_legend(new TimelineLegend(book.speaker(), theme))
+    , m_markSentence(new QLabel)
+{
+    makeWidgets();
+    connectWidgets();
+}
+
+void UnitPage::makeWidgets()
+{
+    auto* upper = new QSplitter(Qt::Horizontal);
+    upper->setObjectName(u"upperSplitter"_s);
+    upper->addWidget(nextPanel());
+    upper->addWidget(findingsPanel());
+    upper->setStretchFactor(0, 2);
+    upper->setStretchFactor(1, 3);
+    auto* whole = new QSplitter(Qt::Vertical);
+    whole->setObjectName(u"wholeSplitter"_s);
+    whole->addWidget(upper);
+    whole->addWidget(historyPanel());
+    whole->setStretchFactor(0, 2);
+    whole->setStretchFactor(1, 3);
+    whole->setSizes({400, 600});
+    for (QSplitter* splitter : {upper, whole}) {
+        splitter->setChildrenCollapsible(false);
+        splitter->setHandleWidth(9);
+    }
+
+    auto* content = new QWidget;
+    auto* column = new QVBoxLayout(content);
+    column->setContentsMargins(12, 8, 12, 8);
+    column->setSpacing(6);
+    column->addWidget(m_header);
+    column->addWidget(m_actions);
+    column->addWidget(whole, 1);
+    m_nothing->setAlignment(Qt::AlignCenter);
+    m_nothing->setWordWrap(true);
+    m_stack->addWidget(m_nothing);
+    m_stack->addWidget(content);
+}
+
+QWidget* UnitPage::nextPanel()
+{
+    auto* panel = new QWidget;
+    m_next->setObjectName(u"nextList"_s);
+    m_next->setAccessibleName(tr("What goes next and why"));
+    m_next->setModel(m_nextModel);
+    m_next->setItemDelegate(new NextDelegate(m_theme, m_next));
+    m_next->setWordWrap(true); // lays the rows out anew when the width changes
+    m_next->setResizeMode(QListView::Adjust);
+    m_next->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_next->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_next->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_next->setTabKeyNavigation(false);
+    m_next->setMinimumWidth(260);
+    QVBoxLayout* column = columnIn(panel);
+    column->addWidget(title(tr("What goes ne&xt and why"), m_next));
+    column->addWidget(m_next, 1);
+    return panel;
+}
+
+QWidget* UnitPage::findingsPanel()
+{
+    auto* panel = new QWidget;
+    m_findings->setObjectName(u"findingTree"_s);
+    m_findings->setAccessibleName(tr("Findings by part and zone"));
+    m_findings->setModel(m_findingModel);
+    m_findings->setItemDelegateForColumn(FindingTreeModel::gradeColumn, new GradeDelegate(m_theme, m_findings));
+    m_findings->setUniformRowHeights(true);
+    m_findings->setAllColumnsShowFocus(true);
+    m_findings->setIndentation(14);
+    m_findings->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_findings->setExpandsOnDoubleClick(false);
+    m_findings->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_findings->header()->setStretchLastSection(true);
+    m_findings->header()->setSectionsMovable(false);
+    m_findings->header()->setMinimumSectionSize(40);
+    m_findings->setMinimumWidth(300);
+    QVBoxLayout* column = columnIn(panel);
+    column->addWidget(title(tr("Findin&gs by part and zone"), m_findings));
+    column->addWidget(m_findings, 1);
+    return panel;
+}
+
+QWidget* UnitPage::historyPanel()
+{
+    auto* panel = new QWidget;
+    m_timeline->setObjectName(u"timeline"_s);
+    m_markSentence->setObjectName(u"markSentence"_s);
+    m_markSentence->setTextFormat(Qt::PlainText);
+    m_markSentence->setWordWrap(true);
+    m_markSentence->setForegroundRole(QPalette::PlaceholderText);
+    m_markSentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    auto* line = new QHBoxLayout;
+    line->setSpacing(12);
+    line->addWidget(title(tr("Histor&y"), m_timeline));
+    line->addWidget(m_markSentence, 1);
+    QVBoxLayout* column = columnIn(panel);
+    column->addLayout(line);
+    column->addWidget(m_timeline, 1);
+    column->addWidget(m_legend);
+    return panel;
+}
+
+void UnitPage::connectWidgets()
+{
+    connect(&m_book, &RecordBook::unitChanged, this, &UnitPage::refresh);
+    connect(m_actions, &VisitActions::startRequested, this,
+            [this](VisitReason reason) { Q_EMIT startVisitRequested(m_unit, reason); });
+    connect(m_actions, &VisitActions::resumeRequested, this, &UnitPage::visitRequested);
+    connect(m_actions, &VisitActions::summaryRequested, this, &UnitPage::summaryRequested);
+    connect(m_timeline, &TimelineView::visitActivated, this, &UnitPage::visitRequested);
+    connect(m_timeline, &TimelineView::markSelected, m_markSentence, &QLabel::setText);
+    connect(m_next, &QListView::activated, this, [this](const QModelIndex& index) {
+        if (const auto zone = m_nextModel->zoneAt(index))
+            goToZone(*zone);
+    });
+    connect(m_next->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
+        if (const auto zone = m_nextModel->zoneAt(index))
+            goToZone(*zone);
+    });
+    connect(m_findings->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
+        if (const auto zone = m_findingModel->zoneAt(index))
+            m_timeline->selectZone(*zone);
+    });
+    connect(m_findings, &QTreeView::activated, this, [this](const QModelIndex& index) {
+        const auto zone = m_findingModel->zoneAt(index);
+        const VisitId visit = zone ? m_findingModel->lastVisitOf(*zone) : VisitId{};
+        if (!visit.isNull())
+            Q_EMIT visitRequested(visit);
+    });
+    setTabOrder(m_header->nameplateButton(), m_actions);
+    setTabOrder(m_actions, m_next);
+    setTabOrder(m_next, m_findings);
+    setTabOrder(m_findings, m_timeline);
+}
+
+bool UnitPage::read(UnitId unit)
+{
+    UnitSnapshotPtr snapshot;
+    const bool well = m_book.attempt([&] {
+        const UnitRecord record = m_book.record(unit);
+        snapshot = std::make_shared<const UnitSnapshot>(UnitSnapshot{record, m_book.review(record)});
+    });
+    if (well)
+        m_snapshot = snapshot;
+    return well;
+}
+
+void UnitPage::showUnit(UnitId unit)
+{
+    const bool another = unit != m_unit;
+    m_unit = unit;
+    if (!read(unit)) {
+        m_snapshot.reset();
+        m_nothing->setText(tr("This unit could not be read."));
+        m_stack->setCurrentIndex(0);
+        return;
+    }
+    showSnapshot();
+    if (another) {
+        m_timeline->showAll();
+        m_markSentence->clear();
+        m_next->scrollToTop();
+        m_findings->scrollToTop();
+    }
+    m_stack->setCurrentIndex(1);
+}
+
+void UnitPage::refresh(UnitId unit)
+{
+    if (unit == m_unit && m_snapshot && read(unit))
+        showSnapshot();
+}
+
+void UnitPage::showSnapshot()
+{
+    const auto zone = m_findingModel->zoneAt(m_findings->currentIndex());
+    const int findingsAt = m_findings->verticalScrollBar()->value();
+    const int nextAt = m_next->verticalScrollBar()->value();
+    const int rowsBefore = m_findingModel->rowCount();
+    m_header->setSnapshot(*m_snapshot);
+    m_actions->setSnapshot(*m_snapshot, !m_book.store().isReadOnly());
+    m_nextModel->setSnapshot(m_snapshot);
+    m_findingModel->setSnapshot(m_snapshot);
+    const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
+    m_timeline->setTimeline(timeline);
+    m_legend->setTimeline(timeline);
+    // A model that had to start again lost what was open and chosen.
+    const bool reset = zone && !m_findings->currentIndex().isValid();
+    if (reset || rowsBefore != m_findingModel->rowCount() || rowsBefore == 0
+        || !m_findings->isExpanded(m_findingModel->index(0, 0)))
+        m_findings->expandAll();
+    if (reset) {
+        const QModelIndex again = m_findingModel->indexOf(*zone);
+        if (again.isValid())
+            m_findings->setCurrentIndex(again);
+    }
+    for (int column = 0; column < FindingTreeModel::noteColumn; ++column)
+        m_findings->resizeColumnToContents(column);
+    m_findings->verticalScrollBar()->setValue(findingsAt);
+    m_next->doItemsLayout();
+    m_next->verticalScrollBar()->setValue(nextAt);
+}
+
+void UnitPage::goToZone(ZoneId zone)
+{
+    const QModelIndex index = m_findingModel->indexOf(zone);
+    if (index.isValid())
+        m_findings->setCurrentIndex(index);
+}
+
+} // namespace padside

@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/record/visit.h"
+#include "ui/pages/unit/unit_snapshot.h"
+
+#include <QWidget>
+
+class QLabel;
+class QListView;
+class QModelIndex;
+class QSplitter;
+class QStackedLayout;
+class QTreeView;
+
+namespace padside {
+
+struct Theme;
+class FindingTreeModel;
+class NextModel;
+class RecordBook;
+class TimelineLegend;
+class TimelineView;
+class UnitHeader;
+class VisitActions;
+
+/// One unit: who it is, what goes next and why, what was found part by part, and its history.
+class UnitPage : public QWidget
+{
+    Q_OBJECT
+public:
+    UnitPage(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+
+    /// Reads the unit and shows it. If it can't be read, RecordBook::failed says why and the page says that it shows
+    /// nothing.
+    void showUnit(padside::UnitId unit);
+    [[nodiscard]] UnitId unit() const { return m_unit; }
+
+Q_SIGNALS:
+    void visitRequested(padside::VisitId visit);
+    void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
+    void summaryRequested(padside::VisitId visit);
+
+private:
+    void makeWidgets();
+    [[nodiscard]] QWidget* nextPanel();
+    [[nodiscard]] QWidget* findingsPanel();
+    [[nodiscard]] QWidget* historyPanel();
+    void connectWidgets();
+    [[nodiscard]] bool read(UnitId unit);
+    void refresh(UnitId unit);
+    void showSnapshot();
+    void goToZone(ZoneId zone);
+
+    RecordBook& m_book;
+    const Theme& m_theme;
+    UnitId m_unit;
+    UnitSnapshotPtr m_snapshot;
+
+    QStackedLayout* m_stack;
+    QLabel* m_nothing;
+    UnitHeader* m_header;
+    VisitActions* m_actions;
+    NextModel* m_nextModel;
+    QListView* m_next;
+    FindingTreeModel* m_findingModel;
+    QTreeView* m_findings;
+    TimelineView* m_timeline;
+    TimelineLegend* m_legend;
+    QLabel* m_markSentence;
+};
+
+} // namespace padside
