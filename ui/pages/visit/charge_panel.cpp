@@ -1,0 +1,157 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/visit/charge_panel.h"
+
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/visit/draft_field.h"
+#include "ui/pages/visit/entry_lines.h"
+#include "ui/pages/visit/lettering.h"
+#include "ui/pages/visit/measure_field.h"
+
+#include <QFormLayout>
+#include <QPushButton>
+
+namespace padside {
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+DraftField* field(RecordBook& book, const QString& objectName, const QString& name)
+{
+    auto* made = new DraftField(book);
+    made->setObjectName(objectName);
+    made->setAccessibleName(name);
+    return made;
+}
+
+} // namespace
+
+ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_log(log)
+    , m_mass(new MeasureField(book, theme, QuantityKind::mass, shownUnit(QuantityKind::mass, book.surroundings().units)))
+    , m_refrigerant(field(book, u"chargeRefrigerant"_s, tr("Refrigerant")))
+    , m_cylinder(field(book, u"chargeCylinder"_s, tr("Cylinder")))
+    , m_because(field(book, u"chargeBecause"_s, tr("Because")))
+    , m_enter(new QPushButton(tr("Enter this amount")))
+    , m_entries(new EntryLines)
+{
+    auto* directions = new QHBoxLayout;
+    directions->setSpacing(4);
+    std::size_t index = 0;
+    for (const auto& [direction, code, word] : codesOf(ChargeDirection{})) {
+        auto* button = new QPushButton(translated(book, word));
+        button->setObjectName(u"charge-"_s + shown(code));
+        button->setAccessibleName(tr("Refrigerant %1").arg(translated(book, word)));
+        button->setCheckable(true);
+        makeLarge(*button);
+        directions->addWidget(button);
+        connect(button, &QPushButton::clicked, this, [this, picked = direction] { pick(picked); });
+        m_directions[index++] = button;
+    }
+    m_mass->setName(tr("Mass of refrigerant"));
+    m_mass->edit().setObjectName(u"chargeMass"_s);
+    m_because->setPlaceholderText(tr("leak, repair, first charge"));
+    m_enter->setObjectName(u"enterCharge"_s);
+    makeLarge(*m_enter);
+    auto* form = new QFormLayout;
+    form->addRow(tr("Mass"), m_mass);
+    form->addRow(tr("Refrigerant"), m_refrigerant);
+    form->addRow(tr("Cylinder"), m_cylinder);
+    form->addRow(tr("Because"), m_because);
+    form->addRow(QString(), m_enter);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(quietLabel(theme, tr("Recover refrigerant, never vent it; certified people only.")));
+    layout->addLayout(directions);
+    layout->addLayout(form);
+    layout->addWidget(m_entries);
+    layout->addStretch();
+    connect(m_enter, &QPushButton::clicked, this, &ChargePanel::enter);
+    for (DraftField* one : {&m_mass->edit(), m_refrigerant, m_cylinder, m_because})
+        connect(one, &QLineEdit::returnPressed, this, &ChargePanel::enter);
+    pick(m_direction);
+}
+
+void ChargePanel::pick(ChargeDirection direction)
+{
+    m_direction = direction;
+    std::size_t index = 0;
+    for (const auto& row : codesOf(ChargeDirection{}))
+        m_directions[index++]->setChecked(row.value == direction);
+}
+
+void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
+{
+    const auto key = [this](const char* what) { return QString::fromStdString(m_log.draftKey(what)); };
+    m_refrigerantOfUnit = QString::fromStdString(sheet.record.unit.refrigerant);
+    m_mass->showEntered(key("charge-mass"), std::nullopt);
+    m_refrigerant->show(key("charge-refrigerant"), m_refrigerantOfUnit);
+    m_cylinder->show(key("charge-cylinder"), {});
+    m_because->show(key("charge-because"), {});
+    const bool open = mayWrite && sheet.visit.isOpen();
+    for (QPushButton* button : m_directions)
+        button->setEnabled(open);
+    for (QWidget* control : std::initializer_list<QWidget*>{m_mass, m_refrigerant, m_cylinder, m_because, m_enter})
+        control->setEnabled(open);
+    std::vector<EntryLines::Line> lines;
+    for (const ChargeEntry& charge : sheet.charges) {
+        QStringList words{translated(m_book, wordOf(charge.direction)), shown(charge.mass.typed), shown(charge.refrigerant)};
+        if (!charge.cylinder.empty())
+            words << tr("cylinder %1").arg(shown(charge.cylinder));
+        if (!charge.because.empty())
+            words << shown(charge.because);
+        EntryLines::Line line{words.join(u", "_s), {}};
+        if (open)
+            line.takeBack = [this, charge] { m_log.remove(charge); };
+        lines.push_back(line);
+    }
+    m_entries->showLines(lines);
+}
+
+void ChargePanel::focusFirst()
+{
+    m_mass->edit().setFocus();
+}
+
+bool ChargePanel::hasUnfinished() const
+{
+    return m_mass->edit().hasUnfinished() && !m_mass->isEmpty();
+}
+
+void ChargePanel::enter()
+{
+    const auto mass = m_mass->understood();
+    if (!mass || mass->si < 0) {
+        if (m_mass->isEmpty())
+            Q_EMIT refused(tr("Type how much refrigerant it was, like 200 g."));
+        else
+            Q_EMIT refused(mass ? tr("A mass can't be below zero. Choose “recovered” for what was taken out.") : m_mass->echo());
+        m_mass->edit().setFocus();
+        return;
+    }
+    ChargeEntry charge;
+    charge.direction = m_direction;
+    charge.mass = *mass;
+    charge.refrigerant = m_refrigerant->text().trimmed().toStdString();
+    charge.cylinder = m_cylinder->text().trimmed().toStdString();
+    charge.because = m_because->text().trimmed().toStdString();
+    if (charge.refrigerant.empty()) {
+        Q_EMIT refused(tr("Type which refrigerant it was, like R-410A."));
+        m_refrigerant->setFocus();
+        return;
+    }
+    if (!m_log.put(charge))
+        return;
+    m_mass->settle(std::nullopt);
+    m_refrigerant->settle(m_refrigerantOfUnit);
+    m_cylinder->settle({});
+    m_because->settle({});
+    m_mass->edit().setFocus();
+}
+
+} // namespace padside

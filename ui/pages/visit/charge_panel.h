@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "ui/pages/visit/visit_sheet.h"
+
+#include <QWidget>
+
+#include <array>
+
+class QPushButton;
+
+namespace padside {
+
+struct Theme;
+class DraftField;
+class EntryLines;
+class MeasureField;
+class RecordBook;
+
+/// Refrigerant put in or taken out at this visit.
+class ChargePanel : public QWidget
+{
+    Q_OBJECT
+public:
+    ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+
+    void showSheet(const VisitSheet& sheet, bool mayWrite);
+    void focusFirst();
+    [[nodiscard]] bool hasUnfinished() const;
+
+Q_SIGNALS:
+    void refused(const QString& sentence);
+
+private:
+    void pick(ChargeDirection direction);
+    void enter();
+
+    RecordBook& m_book;
+    VisitLog& m_log;
+    ChargeDirection m_direction = ChargeDirection::added;
+    QString m_refrigerantOfUnit;
+    std::array<QPushButton*, 3> m_directions{};
+    MeasureField* m_mass;
+    DraftField* m_refrigerant;
+    DraftField* m_cylinder;
+    DraftField* m_because;
+    QPushButton* m_enter;
+    EntryLines* m_entries;
+};
+
+} // namespace padside

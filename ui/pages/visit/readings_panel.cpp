@@ -1,0 +1,227 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/visit/readings_panel.h"
+
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/visit/draft_field.h"
+#include "ui/pages/visit/lettering.h"
+#include "ui/pages/visit/measure_field.h"
+
+#include <QGridLayout>
+#include <QPointer>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace padside {
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+constexpr int fieldWidth = 128;
+
+/// The parts a reading can be taken at: each once, in the order of the list.
+std::vector<Part> fittedParts(const VisitSheet& sheet)
+{
+    std::vector<Part> parts;
+    for (const ZoneLine& line : sheet.zones) {
+        if (std::ranges::find(parts, line.part.id, &Part::id) == parts.end())
+            parts.push_back(line.part);
+    }
+    return parts;
+}
+
+/// A call-out has no season of its own: what either season asks for is at hand.
+bool isUsual(const ReadingKind& kind, VisitReason season)
+{
+    return std::ranges::count(kind.seasons, season) > 0 || (season == VisitReason::callOut && !kind.seasons.empty());
+}
+
+} // namespace
+
+ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_log(log)
+    , m_theme(theme)
+    , m_search(new QLineEdit)
+    , m_rowsHolder(new QWidget)
+    , m_grid(new QGridLayout(m_rowsHolder))
+{
+    m_search->setObjectName(u"readingSearch"_s);
+    m_search->setPlaceholderText(tr("Find another reading"));
+    m_search->setAccessibleName(tr("Find another reading"));
+    m_search->setClearButtonEnabled(true);
+    makeLarge(*m_search);
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(m_rowsHolder);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_search);
+    layout->addWidget(scroll, 1);
+    connect(m_search, &QLineEdit::textChanged, this, &ReadingsPanel::filter);
+}
+
+QString ReadingsPanel::keyOf(const Row& row) const
+{
+    return QString::fromStdString(m_log.draftKey("reading/" + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
+}
+
+void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual)
+{
+    const bool metric = m_book.surroundings().units == UnitSystem::metric;
+    const MeasuringUnit* unit = unitByCode(metric ? kind.metricUnit : kind.customaryUnit);
+    auto made = std::make_unique<Row>();
+    Row& row = *made;
+    row.kind = kind;
+    if (part)
+        row.part = part->id;
+    row.name = name;
+    row.usual = usual;
+    row.label = new QLabel(name);
+    row.label->setWordWrap(true);
+    row.label->setToolTip(translated(m_book, kind.where));
+    row.last = quietLabel(m_theme);
+    row.field = new MeasureField(m_book, m_theme, kind.quantity, unit ? *unit : shownUnit(kind.quantity, m_book.surroundings().units));
+    row.field->setUsual(kind.lowest, kind.highest);
+    row.field->setName(name);
+    row.field->setFixedWidth(fieldWidth);
+    row.field->edit().setObjectName(u"reading-"_s + QString::fromStdString(kind.code));
+    row.field->edit().setToolTip(translated(m_book, kind.where));
+    const int line = static_cast<int>(m_rows.size());
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    words->addWidget(row.label);
+    words->addWidget(row.last);
+    words->addStretch();
+    m_grid->addLayout(words, line, 0);
+    m_grid->addWidget(row.field, line, 1, Qt::AlignTop);
+    connect(row.field, &MeasureField::entered, this, [this, &row](const Measure& value) { enter(row, value); });
+    connect(row.field, &MeasureField::emptied, this, [this, &row] { enter(row, std::nullopt); });
+    connect(&row.field->edit(), &QLineEdit::returnPressed, this, [this, &row] {
+        if (row.field->isEmpty() || row.field->understood()) // a text that needs a second look keeps the cursor
+            focusNextChild();
+    });
+    m_rows.push_back(std::move(made));
+}
+
+void ReadingsPanel::makeRows(const VisitSheet& sheet)
+{
+    m_rows.clear();
+    delete m_rowsHolder->layout();
+    qDeleteAll(m_rowsHolder->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+    m_grid = new QGridLayout(m_rowsHolder);
+    m_grid->setContentsMargins(0, 0, 8, 0);
+    m_grid->setVerticalSpacing(6);
+    m_grid->setColumnStretch(0, 1);
+    const std::vector<Part> parts = fittedParts(sheet);
+    for (const bool usualFirst : {true, false}) {
+        for (const ReadingKind& kind : m_book.catalogue().readingKinds()) {
+            const bool usual = isUsual(kind, sheet.visit.reason);
+            if (usual != usualFirst)
+                continue;
+            const QString name = translated(m_book, kind.name);
+            if (kind.partKind.empty()) {
+                addRow(kind, nullptr, name, usual);
+                continue;
+            }
+            const auto ofKind = std::ranges::count(parts, kind.partKind, &Part::kind);
+            for (const Part& part : parts) {
+                if (part.kind == kind.partKind)
+                    addRow(kind, &part, ofKind > 1 ? tr("%1 (%2)").arg(name, partTitle(m_book, part)) : name, usual);
+            }
+        }
+    }
+    m_grid->setRowStretch(static_cast<int>(m_rows.size()), 1);
+}
+
+void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
+{
+    std::vector<PartId> parts;
+    for (const Part& part : fittedParts(sheet))
+        parts.push_back(part.id);
+    if (sheet.visit.id != m_visit || sheet.visit.reason != m_season || parts != m_parts) {
+        m_visit = sheet.visit.id;
+        m_season = sheet.visit.reason;
+        m_parts = parts;
+        makeRows(sheet);
+    }
+    for (const auto& row : m_rows) {
+        row->standing = sheet.readingToday(row->kind.code, row->part);
+        row->field->showEntered(keyOf(*row), row->standing ? std::optional<Measure>(row->standing->value) : std::nullopt);
+        row->field->edit().setReadOnly(!mayWrite);
+        const auto before = sheet.readingBefore(row->kind.code, row->part);
+        if (before) {
+            const bool metric = m_book.surroundings().units == UnitSystem::metric;
+            const MeasuringUnit* unit = unitByCode(metric ? row->kind.metricUnit : row->kind.customaryUnit);
+            row->last->setText(tr("last %1, %2").arg(
+                QString::fromStdString(showMeasure(before->value.si, unit ? *unit : shownUnit(row->kind.quantity, m_book.surroundings().units),
+                                                   m_book.numberStyle())),
+                m_book.speaker().shownDate(before->on)));
+        }
+        row->last->setVisible(before.has_value());
+    }
+    filter();
+}
+
+void ReadingsPanel::enter(Row& row, const std::optional<Measure>& value)
+{
+    if (!value) {
+        if (!row.standing || m_log.remove(Reading(*row.standing)))
+            row.field->settle(std::nullopt);
+        return;
+    }
+    Reading reading = row.standing.value_or(Reading{});
+    reading.kind = row.kind.code;
+    reading.partId = row.part;
+    reading.value = *value;
+    const auto keep = QPointer<MeasureField>(row.field); // writing shows the sheet again
+    if (m_log.put(reading) && keep)
+        keep->settle(value);
+}
+
+void ReadingsPanel::filter()
+{
+    const QString wanted = m_search->text().trimmed();
+    for (const auto& row : m_rows) {
+        const bool inUse = row->usual || row->standing || row->field->edit().hasUnfinished();
+        const bool visible = wanted.isEmpty() ? inUse : row->name.contains(wanted, Qt::CaseInsensitive);
+        row->label->setVisible(visible);
+        row->field->setVisible(visible);
+        if (!visible)
+            row->last->hide();
+        else
+            row->last->setVisible(!row->last->text().isEmpty());
+    }
+}
+
+void ReadingsPanel::focusFirst()
+{
+    for (const auto& row : m_rows) {
+        if (row->field->isVisibleTo(this) && row->field->isEmpty()) {
+            row->field->edit().setFocus();
+            return;
+        }
+    }
+    m_search->setFocus();
+}
+
+QStringList ReadingsPanel::unfinished() const
+{
+    QStringList names;
+    for (const auto& row : m_rows) {
+        if (row->field->edit().hasUnfinished())
+            names << tr("%1 “%2”").arg(row->name, row->field->edit().text());
+    }
+    return names;
+}
+
+} // namespace padside

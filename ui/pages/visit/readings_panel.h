@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "ui/pages/visit/visit_sheet.h"
+
+#include <QWidget>
+
+#include <memory>
+#include <vector>
+
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+
+namespace padside {
+
+struct Theme;
+class MeasureField;
+class RecordBook;
+
+/// The readings of a visit: those usual for its season first, all others by searching. Each is entered as it is typed.
+class ReadingsPanel : public QWidget
+{
+    Q_OBJECT
+public:
+    ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+
+    void showSheet(const VisitSheet& sheet, bool mayWrite);
+    void focusFirst();
+    /// Names of readings with text that could not be entered yet.
+    [[nodiscard]] QStringList unfinished() const;
+
+private:
+    struct Row
+    {
+        ReadingKind kind;
+        std::optional<PartId> part;
+        QString name;
+        QLabel* label = nullptr;
+        MeasureField* field = nullptr;
+        QLabel* last = nullptr;
+        std::optional<Reading> standing;
+        bool usual = false;
+    };
+
+    void makeRows(const VisitSheet& sheet);
+    void addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual);
+    void enter(Row& row, const std::optional<Measure>& value);
+    void filter();
+    [[nodiscard]] QString keyOf(const Row& row) const;
+
+    RecordBook& m_book;
+    VisitLog& m_log;
+    const Theme& m_theme;
+    QLineEdit* m_search;
+    QWidget* m_rowsHolder;
+    QGridLayout* m_grid;
+    std::vector<std::unique_ptr<Row>> m_rows;
+    VisitId m_visit;
+    VisitReason m_season = VisitReason::spring;
+    std::vector<PartId> m_parts;
+};
+
+} // namespace padside

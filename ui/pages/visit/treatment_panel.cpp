@@ -1,0 +1,260 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/visit/treatment_panel.h"
+
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/visit/draft_field.h"
+#include "ui/pages/visit/entry_lines.h"
+#include "ui/pages/visit/lettering.h"
+#include "ui/pages/visit/measure_field.h"
+
+#include <QCheckBox>
+#include <QDateTime>
+#include <QFormLayout>
+#include <QGridLayout>
+#include <QPushButton>
+
+namespace padside {
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+QDateTime localTime(const Instant& instant)
+{
+    const auto offset = static_cast<int>(std::chrono::seconds(instant.offset).count());
+    return QDateTime::fromSecsSinceEpoch(instant.utc.time_since_epoch().count(), Qt::OffsetFromUTC, offset);
+}
+
+Instant later(Instant instant, double seconds)
+{
+    instant.utc += std::chrono::seconds(static_cast<std::int64_t>(seconds));
+    return instant;
+}
+
+DraftField* field(RecordBook& book, const QString& objectName, const QString& name)
+{
+    auto* made = new DraftField(book);
+    made->setObjectName(objectName);
+    made->setAccessibleName(name);
+    return made;
+}
+
+} // namespace
+
+TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_log(log)
+    , m_where(headingLabel())
+    , m_form(new QWidget)
+    , m_wholePart(new QCheckBox(tr("on the whole part")))
+    , m_product(field(book, u"workProduct"_s, tr("Product used")))
+    , m_maker(field(book, u"workMaker"_s, tr("Maker of the new part")))
+    , m_model(field(book, u"workModel"_s, tr("Model of the new part")))
+    , m_note(field(book, u"workNote"_s, tr("Note on the work")))
+    , m_dryIn(new MeasureField(book, theme, QuantityKind::duration, *unitByCode("h")))
+    , m_dryBy(quietLabel(theme))
+    , m_cost(field(book, u"workCost"_s, tr("Cost")))
+    , m_enter(new QPushButton(tr("Enter this work")))
+    , m_entries(new EntryLines)
+{
+    setObjectName(u"treatmentPanel"_s);
+    m_where->setWordWrap(true);
+    auto* kinds = new QGridLayout;
+    kinds->setSpacing(4);
+    int index = 0;
+    for (const auto& [kind, code, word] : codesOf(TreatmentKind{})) {
+        auto* button = new QPushButton(translated(book, word));
+        button->setObjectName(u"work-"_s + shown(code));
+        button->setAccessibleName(tr("Work: %1").arg(translated(book, word)));
+        button->setCheckable(true);
+        makeLarge(*button);
+        kinds->addWidget(button, index / 2, index % 2);
+        connect(button, &QPushButton::clicked, this, [this, picked = kind] { pick(picked); });
+        m_kinds[static_cast<std::size_t>(index++)] = button;
+    }
+    m_dryIn->setName(tr("Dry in how many hours"));
+    m_dryIn->edit().setObjectName(u"workDryIn"_s);
+    m_dryIn->edit().setPlaceholderText(tr("hours"));
+    m_enter->setObjectName(u"enterWork"_s);
+    makeLarge(*m_enter);
+    makeLarge(*m_wholePart);
+
+    auto* form = new QFormLayout(m_form);
+    form->setContentsMargins(0, 0, 0, 0);
+    form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    form->addRow(QString(), m_wholePart);
+    form->addRow(tr("Product"), m_product);
+    form->addRow(tr("Maker"), m_maker);
+    form->addRow(tr("Model"), m_model);
+    form->addRow(tr("Note"), m_note);
+    form->addRow(tr("Dry in"), m_dryIn);
+    form->addRow(QString(), m_dryBy);
+    form->addRow(tr("Cost"), m_cost);
+    form->addRow(QString(), m_enter);
+    auto* layout = new QVBoxLayout(this);
+    layout->addWidget(m_where);
+    layout->addLayout(kinds);
+    layout->addWidget(m_form);
+    layout->addWidget(m_entries);
+    layout->addStretch();
+
+    connect(m_enter, &QPushButton::clicked, this, &TreatmentPanel::enter);
+    connect(&m_dryIn->edit(), &QLineEdit::textChanged, this, [this] {
+        const auto hours = m_dryIn->understood();
+        m_dryBy->setText(hours ? tr("Keep it dry and the unit off until %1.")
+                                     .arg(m_book.surroundings().locale.toString(localTime(later(m_book.now(), hours->si)), QLocale::ShortFormat))
+                               : QString());
+        m_dryBy->setVisible(hours.has_value());
+    });
+    for (DraftField* one : {m_product, m_maker, m_model, m_note, m_cost, &m_dryIn->edit()})
+        connect(one, &QLineEdit::returnPressed, this, &TreatmentPanel::enter);
+}
+
+void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
+{
+    const bool another = !m_line || m_line->zone.id != line.zone.id;
+    m_line = line;
+    m_mayWrite = mayWrite;
+    m_where->setText(tr("Work on %1").arg(zoneTitle(m_book, line.part, line.zone)));
+    m_wholePart->setText(tr("on the whole part: %1").arg(partTitle(m_book, line.part)));
+    for (QPushButton* button : m_kinds)
+        button->setEnabled(mayWrite);
+    if (another) {
+        m_wholePart->setChecked(false);
+        const QString zone = QString::fromStdString(line.zone.id.text());
+        const auto key = [&](const char* what) { return QString::fromStdString(m_log.draftKey(what + ("/" + line.zone.id.text()))); };
+        m_product->show(key("work-product"), {});
+        m_maker->show(key("work-maker"), {});
+        m_model->show(key("work-model"), {});
+        m_note->show(key("work-note"), {});
+        m_cost->show(key("work-cost"), {});
+        m_dryIn->showEntered(key("work-dry"), std::nullopt);
+        m_kind.reset();
+        m_form->hide();
+        for (QPushButton* button : m_kinds)
+            button->setChecked(false);
+        for (const DraftField* one : {m_product, m_maker, m_model, m_note, m_cost}) {
+            if (one->hasUnfinished())
+                m_form->show(); // so that what was being typed is in sight; the kind is asked for again
+        }
+    }
+    showEntries();
+}
+
+void TreatmentPanel::pick(TreatmentKind kind)
+{
+    m_kind = kind;
+    std::size_t index = 0;
+    for (const auto& row : codesOf(TreatmentKind{}))
+        m_kinds[index++]->setChecked(row.value == kind);
+    const bool replacing = kind == TreatmentKind::replace;
+    auto* form = static_cast<QFormLayout*>(m_form->layout());
+    form->setRowVisible(m_wholePart, !replacing);
+    form->setRowVisible(m_product, !replacing);
+    form->setRowVisible(m_maker, replacing);
+    form->setRowVisible(m_model, replacing);
+    form->setRowVisible(m_dryIn, !replacing);
+    form->setRowVisible(m_dryBy, !replacing && m_dryIn->understood());
+    if (auto* label = qobject_cast<QLabel*>(form->labelForField(m_note)))
+        label->setText(replacing ? tr("Because") : tr("Note"));
+    m_enter->setText(replacing ? tr("Fit a new part in its place") : tr("Enter this work"));
+    m_form->show();
+    (replacing ? m_note : m_product)->setFocus();
+}
+
+std::optional<double> TreatmentPanel::typedCost(bool& good)
+{
+    good = true;
+    const QString text = m_cost->text().trimmed();
+    if (text.isEmpty())
+        return std::nullopt;
+    const auto cost = parseNumber(text.toStdString(), m_book.numberStyle());
+    if (cost && *cost >= 0)
+        return *cost;
+    good = false;
+    Q_EMIT refused(cost ? tr("A cost can't be below zero. Type what was paid.") : m_book.speaker().said(cost.error().what));
+    m_cost->setFocus();
+    return std::nullopt;
+}
+
+void TreatmentPanel::enter()
+{
+    if (!m_line || !m_mayWrite)
+        return;
+    if (!m_kind) {
+        Q_EMIT refused(tr("Choose what kind of work it was: clean, brush and coat, …"));
+        return;
+    }
+    bool good = true;
+    Treatment work;
+    work.kind = *m_kind;
+    work.cost = typedCost(good);
+    if (!good)
+        return;
+    if (!m_dryIn->isEmpty() && !m_dryIn->understood()) {
+        Q_EMIT refused(m_dryIn->echo());
+        m_dryIn->edit().setFocus();
+        return;
+    }
+    work.partId = m_line->part.id;
+    if (!m_wholePart->isChecked())
+        work.zoneId = m_line->zone.id;
+    work.product = m_product->text().trimmed().toStdString();
+    work.note = m_note->text().trimmed().toStdString();
+    if (const auto hours = m_dryIn->understood(); hours && work.kind != TreatmentKind::replace)
+        work.dryBy = later(m_book.now(), hours->si);
+    const bool done = work.kind == TreatmentKind::replace
+        ? m_log.replacePart(Part(m_line->part), work, m_maker->text().trimmed().toStdString(), m_model->text().trimmed().toStdString())
+        : m_log.put(work);
+    if (!done)
+        return; // the text stays for another try
+    for (DraftField* one : {m_product, m_maker, m_model, m_note, m_cost})
+        one->settle({});
+    m_dryIn->settle(std::nullopt);
+    m_kind.reset();
+    for (QPushButton* button : m_kinds)
+        button->setChecked(false);
+    m_form->hide();
+    showEntries();
+    focusFirst();
+}
+
+QString TreatmentPanel::said(const Treatment& work) const
+{
+    QStringList words{translated(m_book, wordOf(work.kind))};
+    if (!work.zoneId)
+        words << tr("whole part");
+    if (!work.product.empty())
+        words << shown(work.product);
+    if (!work.note.empty())
+        words << shown(work.note);
+    if (work.dryBy)
+        words << tr("dry by %1").arg(m_book.surroundings().locale.toString(localTime(*work.dryBy), QLocale::ShortFormat));
+    if (work.cost)
+        words << tr("cost %1").arg(QString::fromStdString(showNumber(*work.cost, 2, m_book.numberStyle())));
+    return words.join(u", "_s);
+}
+
+void TreatmentPanel::showEntries()
+{
+    std::vector<EntryLines::Line> lines;
+    for (const Treatment& work : m_line->work) {
+        EntryLines::Line line{said(work), {}};
+        if (m_log.visit().isOpen() && work.kind != TreatmentKind::replace) // a new part can't be taken back by a button
+            line.takeBack = [this, work] { m_log.remove(work); };
+        lines.push_back(line);
+    }
+    m_entries->showLines(lines);
+}
+
+void TreatmentPanel::focusFirst()
+{
+    m_kinds.front()->setFocus();
+}
+
+} // namespace padside

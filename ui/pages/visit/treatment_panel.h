@@ -1,0 +1,66 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "ui/pages/visit/visit_sheet.h"
+
+#include <QWidget>
+
+#include <array>
+#include <optional>
+
+class QCheckBox;
+class QLabel;
+class QPushButton;
+
+namespace padside {
+
+struct Theme;
+class DraftField;
+class EntryLines;
+class MeasureField;
+class RecordBook;
+
+/// Work done today on the zone at hand, or on its whole part; replacing a part.
+class TreatmentPanel : public QWidget
+{
+    Q_OBJECT
+public:
+    TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+
+    void showLine(const ZoneLine& line, bool mayWrite);
+    void focusFirst();
+
+Q_SIGNALS:
+    void refused(const QString& sentence);
+
+private:
+    void pick(TreatmentKind kind);
+    void enter();
+    void showEntries();
+    [[nodiscard]] std::optional<double> typedCost(bool& good);
+    [[nodiscard]] QString said(const Treatment& work) const;
+
+    RecordBook& m_book;
+    VisitLog& m_log;
+    std::optional<ZoneLine> m_line;
+    std::optional<TreatmentKind> m_kind;
+    bool m_mayWrite = true;
+
+    QLabel* m_where;
+    std::array<QPushButton*, 6> m_kinds{};
+    QWidget* m_form;
+    QCheckBox* m_wholePart;
+    DraftField* m_product;
+    DraftField* m_maker;
+    DraftField* m_model;
+    DraftField* m_note;
+    MeasureField* m_dryIn;
+    QLabel* m_dryBy;
+    DraftField* m_cost;
+    QPushButton* m_enter;
+    EntryLines* m_entries;
+};
+
+} // namespace padside

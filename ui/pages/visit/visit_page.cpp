@@ -1,0 +1,369 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/visit/visit_page.h"
+
+#include "ui/drawing/theme.h"
+#include "ui/models/photo_intake.h"
+#include "ui/models/record_book.h"
+#include "ui/pages/visit/charge_panel.h"
+#include "ui/pages/visit/closing_panel.h"
+#include "ui/pages/visit/conditions_bar.h"
+#include "ui/pages/visit/follow_up_panel.h"
+#include "ui/pages/visit/grade_choice.h"
+#include "ui/pages/visit/lettering.h"
+#include "ui/pages/visit/photo_strip.h"
+#include "ui/pages/visit/readings_panel.h"
+#include "ui/pages/visit/treatment_panel.h"
+#include "ui/pages/visit/zone_list.h"
+#include "ui/pages/visit/zone_panel.h"
+
+#include <QDragEnterEvent>
+#include <QHBoxLayout>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace padside {
+
+using namespace Qt::Literals::StringLiterals;
+
+namespace {
+
+enum Side { readingsSide, workSide, chargeSide, closingSide };
+constexpr int listWidth = 262;
+constexpr int sideWidth = 356;
+
+QFrame* line(const Theme& theme, QFrame::Shape shape)
+{
+    auto* made = new QFrame;
+    made->setFrameShape(shape);
+    made->setFrameShadow(QFrame::Plain);
+    QPalette colours = made->palette();
+    colours.setColor(QPalette::WindowText, theme.line);
+    made->setPalette(colours);
+    return made;
+}
+
+QScrollArea* scrolling(QWidget* content)
+{
+    auto* scroll = new QScrollArea;
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidget(content);
+    return scroll;
+}
+
+} // namespace
+
+VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_log(book)
+    , m_conditions(new ConditionsBar(book, m_log, theme))
+    , m_list(new ZoneList(book, theme))
+    , m_progress(quietLabel(theme))
+    , m_zoneArea(new QWidget)
+    , m_zone(new ZonePanel(book, m_log, theme))
+    , m_side(new QTabWidget)
+    , m_readings(new ReadingsPanel(book, m_log, theme))
+    , m_work(new TreatmentPanel(book, m_log, theme))
+    , m_followUps(new FollowUpPanel(book, m_log, theme))
+    , m_charges(new ChargePanel(book, m_log, theme))
+    , m_closing(new ClosingPanel(book, m_log, theme))
+    , m_message(new QLabel)
+    , m_keys(quietLabel(theme))
+{
+    setObjectName(u"visitPage"_s);
+    setAcceptDrops(true);
+    m_progress->setObjectName(u"progress"_s);
+    m_progress->setContentsMargins(12, 8, 12, 4);
+    m_message->setObjectName(u"visitMessage"_s);
+    m_message->setWordWrap(true);
+    m_message->setTextFormat(Qt::PlainText);
+    m_message->setContentsMargins(16, 6, 16, 6);
+    m_message->setAutoFillBackground(true);
+    QPalette colours = m_message->palette();
+    colours.setColor(QPalette::Window, mixed(theme.fill(Grade::marked), theme.ground, 0.3));
+    m_message->setPalette(colours);
+    m_message->hide();
+    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   "
+                       "Enter next zone   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish"));
+    m_keys->setContentsMargins(16, 4, 16, 6);
+
+    m_zoneScroll = scrolling(m_zone);
+    auto* zones = new QHBoxLayout(m_zoneArea);
+    zones->setContentsMargins(0, 0, 0, 0);
+    zones->setSpacing(0);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(0);
+    left->addWidget(m_progress);
+    left->addWidget(m_list, 1);
+    m_list->setFixedWidth(listWidth);
+    zones->addLayout(left);
+    zones->addWidget(line(theme, QFrame::VLine));
+    zones->addWidget(m_zoneScroll, 1);
+    auto* middle = new QHBoxLayout;
+    middle->setSpacing(0);
+    middle->addWidget(m_zoneArea, 1);
+    middle->addWidget(line(theme, QFrame::VLine));
+    middle->addWidget(makeSide());
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_conditions);
+    layout->addWidget(line(theme, QFrame::HLine));
+    layout->addLayout(middle, 1);
+    layout->addWidget(m_message);
+    layout->addWidget(line(theme, QFrame::HLine));
+    layout->addWidget(m_keys);
+    makeKeys();
+
+    connect(m_conditions, &ConditionsBar::leaveRequested, this, [this] {
+        if (m_zone->keepNote())
+            Q_EMIT leaveRequested(m_sheet.visit.unitId);
+    });
+    connect(m_list, &ZoneList::zonePicked, this, [this](ZoneId zone) {
+        const auto found = std::ranges::find_if(m_sheet.zones, [&](const ZoneLine& one) { return one.zone.id == zone; });
+        goTo(static_cast<std::size_t>(found - m_sheet.zones.begin()));
+    });
+    connect(m_zone, &ZonePanel::nextRequested, this, [this] { step(1); });
+    connect(m_zone, &ZonePanel::refused, this, &VisitPage::say);
+    connect(m_work, &TreatmentPanel::refused, this, &VisitPage::say);
+    connect(m_followUps, &FollowUpPanel::refused, this, &VisitPage::say);
+    connect(m_charges, &ChargePanel::refused, this, &VisitPage::say);
+    connect(m_closing, &ClosingPanel::closeConfirmed, this, &VisitPage::closeVisit);
+    connect(m_closing, &ClosingPanel::nextOpenZoneRequested, this, &VisitPage::goToNextOpenZone);
+    connect(m_closing, &ClosingPanel::correctingChanged, this, &VisitPage::reload);
+    connect(&m_book, &RecordBook::failed, this, &VisitPage::say);
+    connect(&m_book, &RecordBook::unitChanged, this, [this](const UnitId& unit) {
+        if (unit == m_log.visit().unitId && !m_log.visit().id.isNull()) {
+            m_message->hide(); // what was wrong before has been overtaken by an entry that went well
+            reload();
+        }
+    });
+}
+
+VisitPage::~VisitPage() = default;
+
+QWidget* VisitPage::makeSide()
+{
+    m_side->setObjectName(u"side"_s);
+    m_side->setDocumentMode(true);
+    m_side->setFixedWidth(sideWidth);
+    auto* work = new QWidget;
+    auto* workLayout = new QVBoxLayout(work);
+    workLayout->setContentsMargins(0, 0, 0, 0);
+    workLayout->addWidget(m_work);
+    workLayout->addWidget(m_followUps);
+    workLayout->addStretch(1);
+    m_side->addTab(m_readings, tr("Readings"));
+    m_side->addTab(scrolling(work), tr("Work"));
+    m_side->addTab(scrolling(m_charges), tr("Refrigerant"));
+    m_side->addTab(m_closing, tr("Finish"));
+    m_side->tabBar()->setAccessibleName(tr("Beside the zone"));
+    m_side->tabBar()->setExpanding(true);
+    connect(m_side, &QTabWidget::currentChanged, this, [this](int tab) {
+        if (tab == closingSide)
+            m_closing->showSheet(m_sheet, unfinished());
+    });
+    return m_side;
+}
+
+void VisitPage::onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action)
+{
+    auto* shortcut = new QShortcut(keys, scope);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, std::move(action));
+}
+
+void VisitPage::makeKeys()
+{
+    // Where a French keyboard writes digits only with Shift, the bare keys do as well.
+    const std::array frenchDigits{u"&"_s, u"é"_s, u"\""_s, u"'"_s, u"("_s, u"-"_s, u"è"_s};
+    for (int digit = 1; digit <= 7; ++digit) {
+        const auto press = [this, digit] {
+            if (m_log.mayWrite())
+                m_zone->grades().digit(digit);
+        };
+        onKey(QKeySequence(QString::number(digit)), m_zoneArea, press);
+        onKey(QKeySequence(frenchDigits[static_cast<std::size_t>(digit) - 1]), m_zoneArea, press);
+    }
+    const auto whenWritable = [this](std::function<void()> action) {
+        return [this, action = std::move(action)] {
+            if (m_log.mayWrite())
+                action();
+        };
+    };
+    onKey(QKeySequence(tr("N", "key: not seen")), m_zoneArea, whenWritable([this] { m_zone->grades().askReason(); }));
+    onKey(QKeySequence(tr("D", "key: dry")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::dry); }));
+    onKey(QKeySequence(tr("M", "key: damp")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::damp); }));
+    onKey(QKeySequence(tr("W", "key: wet")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::wet); }));
+    onKey(QKeySequence(tr("S", "key: same as last time")), m_zoneArea, whenWritable([this] { m_zone->sameAsLastTime(); }));
+    onKey(QKeySequence(tr("P", "key: photo")), m_zoneArea, whenWritable([this] { m_zone->photos().chooseFiles(); }));
+    onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
+    onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
+    onKey(QKeySequence(tr("L", "key: as found or as left")), m_zoneArea, [this] { m_zone->togglePhase(); });
+    onKey(QKeySequence(Qt::Key_Escape), m_zoneArea, [this] { m_zone->grades().cancelReason(); });
+    for (const auto key : {Qt::Key_Return, Qt::Key_Enter, Qt::Key_Down})
+        onKey(QKeySequence(key), m_zoneArea, [this] { step(1); });
+    onKey(QKeySequence(Qt::Key_Up), m_zoneArea, [this] { step(-1); });
+    onKey(QKeySequence(Qt::Key_F2), this, [this] { m_zone->setFocus(); });
+    onKey(QKeySequence(Qt::Key_F3), this, [this] { openSide(readingsSide); });
+    onKey(QKeySequence(Qt::Key_F4), this, [this] { openSide(workSide); });
+    onKey(QKeySequence(Qt::Key_F5), this, [this] { openSide(chargeSide); });
+    onKey(QKeySequence(Qt::Key_F6), this, [this] { openSide(closingSide); });
+}
+
+std::optional<ZoneId> VisitPage::zone() const
+{
+    if (m_index >= m_sheet.zones.size())
+        return std::nullopt;
+    return m_sheet.zones[m_index].zone.id;
+}
+
+void VisitPage::showVisit(VisitId visit)
+{
+    m_message->hide();
+    if (!m_log.turnTo(visit))
+        return;
+    m_index = 0;
+    reload();
+    const auto open = std::ranges::find_if(m_sheet.zones, [](const ZoneLine& one) { return !one.found && !one.fittedToday; });
+    if (m_sheet.visit.isOpen() && open != m_sheet.zones.end())
+        m_index = static_cast<std::size_t>(open - m_sheet.zones.begin());
+    showZone();
+    m_side->setCurrentIndex(m_sheet.visit.isOpen() ? readingsSide : closingSide);
+    m_zone->setFocus();
+}
+
+void VisitPage::reload()
+{
+    const std::optional<ZoneId> kept = zone();
+    if (!m_book.attempt([this] { m_sheet = visitSheet(m_book.record(m_log.visit().unitId), m_log.visit().id, m_book.catalogue()); }))
+        return;
+    const auto same = std::ranges::find_if(m_sheet.zones, [&](const ZoneLine& one) { return one.zone.id == kept; });
+    m_index = same == m_sheet.zones.end() ? 0 : static_cast<std::size_t>(same - m_sheet.zones.begin());
+    const bool mayWrite = m_log.mayWrite();
+    m_conditions->showSheet(m_sheet);
+    m_list->showSheet(m_sheet);
+    m_progress->setText(tr("%1 of %2 zones looked at").arg(m_sheet.zonesLookedAt()).arg(m_sheet.zonesToLookAt()));
+    m_readings->showSheet(m_sheet, mayWrite);
+    m_charges->showSheet(m_sheet, mayWrite);
+    showZone();
+    if (m_side->currentIndex() == closingSide)
+        m_closing->showSheet(m_sheet, unfinished());
+}
+
+void VisitPage::showZone()
+{
+    if (m_sheet.zones.empty()) {
+        m_zone->showEmpty();
+        return;
+    }
+    const ZoneLine& line = m_sheet.zones[m_index];
+    const bool mayWrite = m_log.mayWrite();
+    m_zone->showLine(line, tr("zone %1 of %2").arg(m_index + 1).arg(m_sheet.zones.size()), mayWrite);
+    m_work->showLine(line, mayWrite && m_sheet.visit.isOpen());
+    m_followUps->showLine(line, m_sheet, mayWrite);
+    m_list->select(line.zone.id);
+}
+
+void VisitPage::goTo(std::size_t index)
+{
+    if (index >= m_sheet.zones.size() || !m_zone->keepNote()) {
+        if (const auto stay = zone())
+            m_list->select(*stay);
+        return;
+    }
+    m_index = index;
+    showZone();
+    m_zoneScroll->ensureVisible(0, 0);
+}
+
+void VisitPage::step(int by)
+{
+    const auto target = static_cast<std::ptrdiff_t>(m_index) + by;
+    if (target >= 0 && target < static_cast<std::ptrdiff_t>(m_sheet.zones.size()))
+        goTo(static_cast<std::size_t>(target));
+    m_zone->setFocus();
+}
+
+void VisitPage::goToNextOpenZone()
+{
+    for (std::size_t offset = 1; offset <= m_sheet.zones.size(); ++offset) {
+        const std::size_t index = (m_index + offset) % m_sheet.zones.size();
+        if (!m_sheet.zones[index].found && !m_sheet.zones[index].fittedToday) {
+            goTo(index);
+            m_zone->setFocus();
+            return;
+        }
+    }
+}
+
+void VisitPage::openSide(int tab)
+{
+    m_side->setCurrentIndex(tab);
+    switch (static_cast<Side>(tab)) {
+    case readingsSide: m_readings->focusFirst(); break;
+    case workSide: m_work->focusFirst(); break;
+    case chargeSide: m_charges->focusFirst(); break;
+    case closingSide: m_closing->focusFirst(); break;
+    }
+}
+
+QStringList VisitPage::unfinished() const
+{
+    QStringList names = m_conditions->unfinished() + m_readings->unfinished();
+    if (m_charges->hasUnfinished())
+        names << tr("an amount of refrigerant");
+    for (const ZoneLine& line : m_sheet.zones) {
+        for (const Phase phase : {Phase::asFound, Phase::asLeft}) {
+            const VisitLog::Look look = line.look(phase);
+            const QString where = partTitle(m_book, line.part) + u", "_s + zoneTitle(m_book, line.part, line.zone);
+            if (m_log.waitingNote(look))
+                names << (look.standing ? tr("a note on %1").arg(where) : tr("a note on %1, which has no grade yet").arg(where));
+            else if (!look.standing && m_log.waitingWetness(look))
+                names << tr("wet or dry of %1, which has no grade yet").arg(where);
+        }
+    }
+    return names;
+}
+
+void VisitPage::closeVisit()
+{
+    if (!m_zone->keepNote() || !m_log.close())
+        return;
+    Q_EMIT closed(m_sheet.visit.id);
+}
+
+void VisitPage::say(const QString& sentence)
+{
+    if (!isVisibleTo(window()))
+        return;
+    m_message->setText(sentence);
+    m_message->setAccessibleName(sentence);
+    m_message->show();
+}
+
+void VisitPage::dragEnterEvent(QDragEnterEvent* event)
+{
+    if (m_log.mayWrite() && event->mimeData() && holdsPhotos(*event->mimeData()))
+        event->acceptProposedAction();
+}
+
+void VisitPage::dropEvent(QDropEvent* event)
+{
+    if (!event->mimeData())
+        return;
+    event->setDropAction(Qt::CopyAction);
+    event->accept();
+    m_zone->photos().take(*event->mimeData());
+}
+
+} // namespace padside

@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "ui/pages/visit/visit_sheet.h"
+
+#include <QWidget>
+
+#include <functional>
+#include <optional>
+
+class QLabel;
+class QScrollArea;
+class QTabWidget;
+
+namespace padside {
+
+struct Theme;
+class ChargePanel;
+class ClosingPanel;
+class ConditionsBar;
+class FollowUpPanel;
+class ReadingsPanel;
+class RecordBook;
+class TreatmentPanel;
+class ZoneList;
+class ZonePanel;
+
+/// One visit from its first zone to its close. Everything entered is written at once; there is nothing to save.
+class VisitPage : public QWidget
+{
+    Q_OBJECT
+public:
+    VisitPage(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+    ~VisitPage() override;
+
+    /// Shows a visit at the first zone that was not looked at yet; a closed one read-only.
+    void showVisit(VisitId visit);
+
+    [[nodiscard]] const VisitSheet& sheet() const { return m_sheet; }
+    [[nodiscard]] std::optional<ZoneId> zone() const; ///< the zone at hand
+
+Q_SIGNALS:
+    void closed(const padside::VisitId& visit);
+    void leaveRequested(const padside::UnitId& unit);
+
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    QWidget* makeSide();
+    void makeKeys();
+    void onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action);
+    void reload();
+    void showZone();
+    void goTo(std::size_t index);
+    void step(int by);
+    void goToNextOpenZone();
+    void openSide(int tab);
+    void closeVisit();
+    void say(const QString& sentence);
+    [[nodiscard]] QStringList unfinished() const;
+
+    RecordBook& m_book;
+    VisitLog m_log;
+    VisitSheet m_sheet;
+    std::size_t m_index = 0;
+
+    ConditionsBar* m_conditions;
+    ZoneList* m_list;
+    QLabel* m_progress;
+    QWidget* m_zoneArea;
+    QScrollArea* m_zoneScroll;
+    ZonePanel* m_zone;
+    QTabWidget* m_side;
+    ReadingsPanel* m_readings;
+    TreatmentPanel* m_work;
+    FollowUpPanel* m_followUps;
+    ChargePanel* m_charges;
+    ClosingPanel* m_closing;
+    QLabel* m_message;
+    QLabel* m_keys;
+};
+
+} // namespace padside

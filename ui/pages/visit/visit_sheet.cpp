@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/visit/visit_sheet.h"
+
+#include <algorithm>
+#include <ranges>
+
+namespace padside {
+
+namespace {
+
+/// Whether the part stood in the unit when the visit began, or came in at it.
+bool belongsTo(const Part& part, const Visit& visit, bool lookedAt)
+{
+    if (lookedAt)
+        return true;
+    if (part.fittedOn && *part.fittedOn > visit.on)
+        return false;
+    return !part.removedOn || *part.removedOn > visit.on;
+}
+
+std::size_t rankOfPart(const Catalogue& catalogue, const std::string& kind)
+{
+    const auto& kinds = catalogue.partKinds();
+    const auto found = std::ranges::find(kinds, kind, &PartKind::code);
+    return static_cast<std::size_t>(found - kinds.begin());
+}
+
+std::size_t rankOfZone(const Catalogue& catalogue, const Part& part, const Zone& zone)
+{
+    const PartKind* kind = catalogue.partKind(part.kind);
+    if (!kind)
+        return 0;
+    const auto found = std::ranges::find(kind->zones, zone.kind, &ZoneKind::code);
+    return static_cast<std::size_t>(found - kind->zones.begin());
+}
+
+/// Visits in the order they happened: an earlier place in the record is before.
+class Before
+{
+public:
+    Before(const UnitRecord& record, const Visit& visit)
+        : m_visit(visit)
+    {
+        for (const Visit& one : record.visits) {
+            if (one.id == visit.id)
+                break;
+            m_earlier.push_back(one.id);
+        }
+    }
+    template <typename AnyEntry>
+    [[nodiscard]] bool operator()(const AnyEntry& entry) const
+    {
+        return entry.visitId != m_visit.id && entry.on <= m_visit.on && std::ranges::find(m_earlier, entry.visitId) != m_earlier.end();
+    }
+
+private:
+    const Visit& m_visit;
+    std::vector<VisitId> m_earlier;
+};
+
+void takeFindings(ZoneLine& line, const std::vector<Finding>& findings, const Visit& visit, const Before& before)
+{
+    for (const Finding& finding : findings) {
+        if (finding.zoneId != line.zone.id)
+            continue;
+        if (finding.visitId == visit.id)
+            (finding.phase == Phase::asFound ? line.found : line.left) = finding;
+        else if (before(finding) && finding.phase == Phase::asFound) {
+            line.lastLook = finding;
+            if (finding.seen())
+                line.lastSeen = finding;
+        }
+    }
+}
+
+} // namespace
+
+int VisitSheet::zonesToLookAt() const
+{
+    return static_cast<int>(std::ranges::count_if(zones, [](const ZoneLine& line) { return !line.fittedToday; }));
+}
+
+int VisitSheet::zonesLookedAt() const
+{
+    return static_cast<int>(std::ranges::count_if(zones, [](const ZoneLine& line) { return !line.fittedToday && line.found; }));
+}
+
+std::optional<Reading> VisitSheet::readingBefore(const std::string& kind, std::optional<PartId> part) const
+{
+    const Before before(record, visit);
+    std::optional<Reading> last;
+    for (const Reading& reading : standing(record.readings)) {
+        if (reading.kind == kind && reading.partId == part && before(reading))
+            last = reading;
+    }
+    return last;
+}
+
+std::optional<Reading> VisitSheet::readingToday(const std::string& kind, std::optional<PartId> part) const
+{
+    for (const Reading& reading : readings) {
+        if (reading.kind == kind && reading.partId == part && reading.phase == Phase::asFound)
+            return reading;
+    }
+    return std::nullopt;
+}
+
+VisitSheet visitSheet(UnitRecord record, VisitId id, const Catalogue& catalogue)
+{
+    VisitSheet sheet;
+    const Visit* visit = findVisit(record, id);
+    if (!visit)
+        return sheet;
+    sheet.visit = *visit;
+    const auto ofToday = [id](const auto& entry) { return entry.visitId == id; };
+    const std::vector<Finding> findings = standing(record.findings);
+    const std::vector<Treatment> treatments = standing(record.treatments);
+    const std::vector<Photo> photos = standing(record.photos);
+    const Before before(record, sheet.visit);
+
+    for (const Part& part : record.parts) {
+        const bool lookedAt = std::ranges::any_of(findings, [&](const Finding& finding) {
+            return ofToday(finding) && std::ranges::any_of(part.zones, [&](const Zone& zone) { return zone.id == finding.zoneId; });
+        });
+        if (!belongsTo(part, sheet.visit, lookedAt))
+            continue;
+        for (const Zone& zone : part.zones) {
+            ZoneLine line;
+            line.part = part;
+            line.zone = zone;
+            line.fittedToday = part.replaces && part.fittedOn == sheet.visit.on;
+            takeFindings(line, findings, sheet.visit, before);
+            for (const Photo& photo : photos) {
+                if (photo.zoneId != zone.id)
+                    continue;
+                if (ofToday(photo))
+                    line.photos.push_back(photo);
+                else if (before(photo))
+                    line.lastPhoto = photo;
+            }
+            std::ranges::copy_if(treatments, std::back_inserter(line.work), [&](const Treatment& work) {
+                return ofToday(work) && work.partId == part.id && (!work.zoneId || *work.zoneId == zone.id);
+            });
+            sheet.zones.push_back(std::move(line));
+        }
+    }
+    std::ranges::stable_sort(sheet.zones, [&](const ZoneLine& left, const ZoneLine& right) {
+        const auto key = [&](const ZoneLine& line) {
+            return std::tuple(rankOfPart(catalogue, line.part.kind), line.part.position, line.part.fittedOn.value_or(Date{}), line.part.id,
+                              rankOfZone(catalogue, line.part, line.zone));
+        };
+        return key(left) < key(right);
+    });
+    std::ranges::copy_if(standing(record.readings), std::back_inserter(sheet.readings), ofToday);
+    std::ranges::copy_if(standing(record.charges), std::back_inserter(sheet.charges), ofToday);
+    std::ranges::copy_if(record.followUps, std::back_inserter(sheet.followUps), [id](const FollowUp& one) { return one.madeAt == id; });
+    sheet.record = std::move(record);
+    return sheet;
+}
+
+} // namespace padside
