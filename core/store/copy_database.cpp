@@ -78,10 +78,8 @@ bool copyDatabase(Connection& connection, const QString& target, const std::func
             if (finished)
                 requireSound(copy);
         }
-        if (finished) {
-            syncFile(temporary);
-            renameToFree(temporary, target);
-        }
+        if (finished)
+            publishDatabase(temporary, target);
         removeDatabaseFiles(temporary);
         return finished;
     } catch (...) {

@@ -88,18 +88,16 @@ void writeDurably(const QString& path, const QByteArray& content)
     syncFolder(QFileInfo(path).absolutePath());
 }
 
-void syncFile(const QString& path)
-{
-    Descriptor(path, O_RDONLY).sync();
-}
-
 void syncFolder(const QString& folder)
 {
     Descriptor(folder, O_RDONLY | O_DIRECTORY).sync();
 }
 
-void renameToFree(const QString& from, const QString& to)
+void publishDatabase(const QString& from, const QString& to)
 {
+    if (QFileInfo(from + u"-wal"_s).size() > 0 || QFileInfo(from + u"-journal"_s).size() > 0)
+        failed(from, EIO);
+    Descriptor(from, O_RDONLY).sync();
     const QByteArray source = QFile::encodeName(from);
     const QByteArray target = QFile::encodeName(to);
     if (::link(source.constData(), target.constData()) == 0) {

@@ -11,14 +11,12 @@ namespace padside {
 /// renamed, folder synced. Throws StoreError; then no trace is left.
 void writeDurably(const QString& path, const QByteArray& content);
 
-/// Syncs a file that is complete. Throws StoreError.
-void syncFile(const QString& path);
-
 /// Makes new names in a folder last. Throws StoreError.
 void syncFolder(const QString& folder);
 
-/// Moves a finished file to a name that must not be taken. Throws StoreError if it is.
-void renameToFree(const QString& from, const QString& to);
+/// Gives a finished, closed database its name, which must not be taken: synced, renamed, folder synced. Throws StoreError if the
+/// name is taken or if some of the database still lies in a log beside it.
+void publishDatabase(const QString& from, const QString& to);
 
 /// Removes a database that was being made, with the journals SQLite keeps beside it; what is not there is no error.
 void removeDatabaseFiles(const QString& path);

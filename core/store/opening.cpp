@@ -106,8 +106,8 @@ void createRecordFile(const QString& path)
             bringUpToDate(connection, migrations());
             connection.useWriteAheadLog(); // last, so that the header is complete before anything lives in the log
         }
-        syncFile(temporary);
-        renameToFree(temporary, path);
+        publishDatabase(temporary, path);
+        removeDatabaseFiles(temporary);
     } catch (...) {
         removeDatabaseFiles(temporary);
         throw;

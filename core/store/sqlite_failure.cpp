@@ -78,10 +78,11 @@ Problem ioProblem(int code, const std::string& path)
         return {
             ProblemKind::cannotRead,
             {PADSIDE_SAY("The disk failed while {0} was read: check the disk, then open the latest backup."), {path}}};
-    return {ProblemKind::cannotWrite,
-            {PADSIDE_SAY("The disk failed while {0} was written: nothing of this step was kept. Check the disk and try "
-                         "again."),
-             {path}}};
+    return {
+        ProblemKind::cannotWrite,
+        {PADSIDE_SAY("The disk failed while {0} was written: this step is not confirmed. Check the disk, open the file "
+                     "again and see whether it is there."),
+         {path}}};
 }
 
 Problem problemOf(int code, const std::string& message, const std::string& path)
