@@ -97,6 +97,18 @@ TEST(TheilSen, PrintsWhatTheWholeRankExamplePrints)
     EXPECT_NEAR(result->high95, 0.75, 1e-12);
 }
 
+// By hand: 23 slopes; the variance without joint ties is 51, so the ranks are (23 -+ 1.96 sqrt 51) / 2 = 4.50..
+// and 18.49.., that is 5 and 18 + 1. With the joint terms (52.119) they would be 4 and 19 + 1, at other slopes: -0.5
+// and 2.
+TEST(TheilSen, WholeRanksLeaveTheJointTiesOut)
+{
+    const std::vector<TrendPoint> points{{1, 5}, {2, 6}, {2, 6}, {2, 3}, {3, 4}, {3, 6}, {4, 7}, {4, 6}};
+    const auto result = theilSen(points, LimitRule::wholeRanks);
+    ASSERT_TRUE(result);
+    EXPECT_DOUBLE_EQ(result->low95, 0);
+    EXPECT_DOUBLE_EQ(result->high95, 1.5);
+}
+
 TEST(TheilSen, ShufflingTheSeriesChangesNothing)
 {
     std::mt19937 random(11);
