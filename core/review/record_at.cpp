@@ -5,7 +5,11 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
+#include <span>
+#include <tuple>
 #include <unordered_set>
+#include <utility>
 
 namespace padside {
 
@@ -17,7 +21,14 @@ template <typename AnyEntry>
 std::vector<AnyEntry> entriesOf(const VisitIds& visits, const std::vector<AnyEntry>& entries)
 {
     std::vector<AnyEntry> kept = standing(entries);
-    std::erase_if(kept, [&](const AnyEntry& entry) { return !visits.contains(entry.visitId); });
+    std::optional<VisitId> last; // entries of one visit mostly stand together: it is looked up once
+    bool wanted = false;
+    std::erase_if(kept, [&](const AnyEntry& entry) {
+        if (last != entry.visitId)
+            wanted = visits.contains(entry.visitId);
+        last = entry.visitId;
+        return !wanted;
+    });
     return kept;
 }
 
@@ -105,14 +116,23 @@ void putInCatalogueOrder(std::vector<Part>& parts, const Unit& unit, const Catal
     const UnitKind* unitKind = catalogue.unitKind(unit.kind);
     const std::vector<UnitKind::Fitted> fitted
         = unitKind != nullptr ? unitKind->parts : std::vector<UnitKind::Fitted>{};
-    const auto placeOf = [&](const Part& part) {
-        return std::tuple(placeIn(fitted, [&](const UnitKind::Fitted& one) { return one.partKind == part.kind; }),
-                          placeIn(catalogue.partKinds(), [&](const PartKind& one) { return one.code == part.kind; }),
-                          placeIn(fitted, [&](const UnitKind::Fitted& one) {
-                              return one.partKind == part.kind && one.position == part.position;
-                          }));
-    };
-    std::ranges::stable_sort(parts, {}, placeOf);
+    using Place = std::tuple<std::size_t, std::size_t, std::size_t, std::size_t>;
+    std::vector<Place> places; // the last number is where the part stood
+    places.reserve(parts.size());
+    for (const Part& part : parts) {
+        const auto sameKind = [&](const UnitKind::Fitted& one) { return one.partKind == part.kind; };
+        const auto samePlace
+            = [&](const UnitKind::Fitted& one) { return sameKind(one) && one.position == part.position; };
+        places.emplace_back(placeIn(fitted, sameKind),
+                            placeIn(catalogue.partKinds(), [&](const PartKind& one) { return one.code == part.kind; }),
+                            placeIn(fitted, samePlace), places.size());
+    }
+    std::ranges::sort(places);
+    std::vector<Part> ordered;
+    ordered.reserve(parts.size());
+    for (const Place& place : places)
+        ordered.push_back(std::move(parts[std::get<3>(place)]));
+    parts = std::move(ordered);
     for (Part& part : parts) {
         const PartKind* kind = catalogue.partKind(part.kind);
         if (kind == nullptr)

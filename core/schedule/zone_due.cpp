@@ -73,6 +73,12 @@ ZoneDue dueUnseen(const UnitRecord& record, Date today, const Part& part, const 
     return due;
 }
 
+/// A later sighting that says nothing of wetness ends the wait: it was graded as it was.
+bool wetWhenLastSeen(const ZoneHistory& zone)
+{
+    return zone.lastWetness == Wetness::wet && zone.lastSeen && *zone.lastWetnessOn >= zone.lastSeen->on;
+}
+
 DueCause causeByGrade(Grade grade)
 {
     if (grade == Grade::spent)
@@ -110,7 +116,7 @@ ZoneDue zoneDue(const UnitRecord& record, const Catalogue& catalogue, Date today
         const Date most = addMonths(known.on, whole(catalogue, "look-again-most-months"));
         due.window.latest = std::min(due.window.latest, most);
         due.window.earliest = openingOf(catalogue, known.on, due.window.latest);
-        if (zone.lastWetness == Wetness::wet && !soils && known.grade != Grade::spent) {
+        if (wetWhenLastSeen(zone) && !soils && known.grade != Grade::spent) {
             due.cause = DueCause::wet;
             due.window.latest = std::min(due.window.latest, addMonths(known.on, whole(catalogue, "see-dry-months")));
             due.window.earliest = std::min(known.on + days(1), due.window.latest);

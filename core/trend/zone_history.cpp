@@ -4,9 +4,9 @@
 #include "core/trend/zone_history.h"
 
 #include <algorithm>
-#include <map>
 #include <tuple>
 #include <unordered_map>
+#include <utility>
 
 namespace padside {
 
@@ -22,7 +22,21 @@ struct Attendance
 
 /// Visits of one day keep the order the record gives them.
 using VisitOrder = std::tuple<Date, std::size_t, VisitId>;
-using Attendances = std::map<VisitOrder, Attendance>;
+using Attendances = std::vector<std::pair<VisitOrder, Attendance>>;
+
+/// The zone's attendance at that visit. Entries mostly come in order of date, so it is nearly always the last or a new
+/// one.
+Attendance& attendanceAt(Attendances& visits, const VisitOrder& order)
+{
+    if (!visits.empty() && visits.back().first == order)
+        return visits.back().second;
+    if (visits.empty() || visits.back().first < order)
+        return visits.emplace_back(order, Attendance{}).second;
+    const auto place = std::ranges::lower_bound(visits, order, {}, &Attendances::value_type::first);
+    if (place != visits.end() && place->first == order)
+        return place->second;
+    return visits.emplace(place, order, Attendance{})->second;
+}
 
 template <typename AnyEntry> void keepLater(const AnyEntry*& kept, const AnyEntry& entry)
 {
@@ -60,7 +74,8 @@ private:
     template <typename AnyEntry> Attendance& at(std::size_t place, const AnyEntry& entry)
     {
         const auto rank = m_rankOf.find(entry.visitId);
-        return zones[place][{entry.on, rank == m_rankOf.end() ? m_rankOf.size() : rank->second, entry.visitId}];
+        return attendanceAt(zones[place],
+                            {entry.on, rank == m_rankOf.end() ? m_rankOf.size() : rank->second, entry.visitId});
     }
 
     void sort(const Finding& finding)
@@ -115,8 +130,10 @@ public:
             m_history.known = SeenGrade{on, *left, visit.asLeft->id};
             m_history.asLeft = left;
         }
-        if (visit.asFound != nullptr && visit.asFound->wetness)
+        if (visit.asFound != nullptr && visit.asFound->wetness) {
             m_history.lastWetness = visit.asFound->wetness;
+            m_history.lastWetnessOn = on;
+        }
         if (visit.work != nullptr) {
             m_history.lastTreatedOn = on;
             m_lastWork = EarlierWork{on, visit.work->kind, m_history.known};

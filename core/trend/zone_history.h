@@ -51,6 +51,7 @@ struct ZoneHistory
     int timesNotSeen = 0; ///< how many such visits
     std::optional<NotSeenReason> lastNotSeenReason;
     std::optional<Wetness> lastWetness; ///< as found, at the last visit that recorded it
+    std::optional<Date> lastWetnessOn; ///< the day of `lastWetness`
     std::optional<Date> lastTreatedOn;
     std::optional<EarlierWork> earlierWork; ///< the last work at a visit before the one at which it was last seen
 

@@ -113,6 +113,14 @@ TEST(ZoneChecks, AZoneSeenDrySinceNeedsNoMore)
         IsEmpty());
 }
 
+TEST(ZoneChecks, AZoneGradedSinceWithoutAWordOnWetnessIsNotCalledWet)
+{
+    const Check check
+        = onlyZoneCheck(bottomSeen(2, "2025-10-01").wet(Wetness::wet).visit("2026-05-04").graded("bottom", 2));
+    EXPECT_THAT(check.conditions, IsEmpty());
+    EXPECT_EQ(check.latest, day("2027-05-04"));
+}
+
 TEST(ZoneChecks, AZoneNotSeenIsDueAtTheNextVisitAtLatest)
 {
     const Check check
