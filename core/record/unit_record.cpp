@@ -10,8 +10,7 @@ namespace padside {
 
 namespace {
 
-template <typename AnyEntry>
-std::vector<AnyEntry> withoutCorrected(const std::vector<AnyEntry>& entries)
+template <typename AnyEntry> std::vector<AnyEntry> withoutCorrected(const std::vector<AnyEntry>& entries)
 {
     std::unordered_set<decltype(AnyEntry::id)> corrected;
     for (const AnyEntry& entry : entries) {
@@ -25,8 +24,7 @@ std::vector<AnyEntry> withoutCorrected(const std::vector<AnyEntry>& entries)
     return result;
 }
 
-template <typename Rows, typename AnyId>
-auto find(const Rows& rows, AnyId id) -> decltype(rows.data())
+template <typename Rows, typename AnyId> auto find(const Rows& rows, AnyId id) -> decltype(rows.data())
 {
     const auto row = std::ranges::find_if(rows, [id](const auto& one) { return one.id == id; });
     return row == rows.end() ? nullptr : &*row;
@@ -34,13 +32,31 @@ auto find(const Rows& rows, AnyId id) -> decltype(rows.data())
 
 } // namespace
 
-std::vector<Finding> standing(const std::vector<Finding>& entries) { return withoutCorrected(entries); }
-std::vector<Reading> standing(const std::vector<Reading>& entries) { return withoutCorrected(entries); }
-std::vector<Treatment> standing(const std::vector<Treatment>& entries) { return withoutCorrected(entries); }
-std::vector<Photo> standing(const std::vector<Photo>& entries) { return withoutCorrected(entries); }
-std::vector<ChargeEntry> standing(const std::vector<ChargeEntry>& entries) { return withoutCorrected(entries); }
+std::vector<Finding> standing(const std::vector<Finding>& entries)
+{
+    return withoutCorrected(entries);
+}
+std::vector<Reading> standing(const std::vector<Reading>& entries)
+{
+    return withoutCorrected(entries);
+}
+std::vector<Treatment> standing(const std::vector<Treatment>& entries)
+{
+    return withoutCorrected(entries);
+}
+std::vector<Photo> standing(const std::vector<Photo>& entries)
+{
+    return withoutCorrected(entries);
+}
+std::vector<ChargeEntry> standing(const std::vector<ChargeEntry>& entries)
+{
+    return withoutCorrected(entries);
+}
 
-const Part* findPart(const UnitRecord& record, PartId id) { return find(record.parts, id); }
+const Part* findPart(const UnitRecord& record, PartId id)
+{
+    return find(record.parts, id);
+}
 
 const Zone* findZone(const UnitRecord& record, ZoneId id)
 {
@@ -50,10 +66,14 @@ const Zone* findZone(const UnitRecord& record, ZoneId id)
 
 const Part* partOfZone(const UnitRecord& record, ZoneId id)
 {
-    const auto part = std::ranges::find_if(record.parts, [id](const Part& one) { return find(one.zones, id) != nullptr; });
+    const auto part
+        = std::ranges::find_if(record.parts, [id](const Part& one) { return find(one.zones, id) != nullptr; });
     return part == record.parts.end() ? nullptr : &*part;
 }
 
-const Visit* findVisit(const UnitRecord& record, VisitId id) { return find(record.visits, id); }
+const Visit* findVisit(const UnitRecord& record, VisitId id)
+{
+    return find(record.visits, id);
+}
 
 } // namespace padside

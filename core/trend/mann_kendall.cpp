@@ -11,9 +11,9 @@ namespace padside {
 
 namespace {
 
-int signOf(double difference)
+std::int64_t signOf(double difference)
 {
-    return static_cast<int>(difference > 0) - static_cast<int>(difference < 0);
+    return static_cast<std::int64_t>(difference > 0) - static_cast<std::int64_t>(difference < 0);
 }
 
 std::int64_t sumOfSigns(std::span<const TrendPoint> points)
