@@ -18,7 +18,7 @@ struct HandClock
     std::int64_t millisecond = 1'700'000'000'000;
     [[nodiscard]] IdMaker maker(std::uint64_t seed = 1)
     {
-        return IdMaker([this] { return millisecond; }, seed);
+        return {[this] { return millisecond; }, seed};
     }
 };
 

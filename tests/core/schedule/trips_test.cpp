@@ -33,6 +33,7 @@ Window window(int earliest, int latest)
 std::vector<int> daysOf(const std::vector<Trip>& trips)
 {
     std::vector<int> days;
+    days.reserve(trips.size());
     for (const Trip& trip : trips)
         days.push_back(numberOf(trip.on));
     return days;

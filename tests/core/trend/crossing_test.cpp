@@ -68,6 +68,7 @@ TEST(Crossing, ASlopeTooSmallForADateGivesNone)
 TEST(Crossing, AWallLosingATenthAYearIsDownAMillimetreInTenYears)
 {
     std::vector<TrendPoint> wall;
+    wall.reserve(6);
     for (int year = 0; year < 6; ++year)
         wall.push_back({365.25 * year, 5.0 - 0.1 * year});
     const auto trend = theilSen(wall);

@@ -112,6 +112,7 @@ TEST(MannKendall, WithoutAnythingToCompareThereIsNoTrend)
 TEST(MannKendall, ALongSeriesIsCountedExactly)
 {
     std::vector<TrendPoint> points;
+    points.reserve(300);
     for (int i = 0; i < 300; ++i) // more than the space kept for short series
         points.push_back({static_cast<double>(i), static_cast<double>(i)});
     const MannKendall result = mannKendall(points);

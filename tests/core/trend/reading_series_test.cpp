@@ -28,7 +28,7 @@ struct ShellRecord
     SeriesKey key;
 };
 
-ShellRecord shellRecord(test::RecordBuilder builder)
+ShellRecord shellRecord(const test::RecordBuilder& builder)
 {
     ShellRecord made{builder.build(), {"wall", std::nullopt, builder.zone("shell")}};
     made.key.partId = partOfZone(made.record, *made.key.zoneId)->id;

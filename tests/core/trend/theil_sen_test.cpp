@@ -154,6 +154,7 @@ TEST(TheilSen, TheLimitsLieInOrderAroundTheSlope)
 TEST(TheilSen, OneWildValueDoesNotMoveIt)
 {
     std::vector<TrendPoint> points;
+    points.reserve(12);
     for (int i = 0; i < 12; ++i)
         points.push_back({static_cast<double>(i), 3.0 * i});
     points[5].value = 1e6;
@@ -166,6 +167,7 @@ TEST(TheilSen, OneWildValueDoesNotMoveIt)
 TEST(TheilSen, OnGradesItMayBeZeroWhereTheTestIsPlain)
 {
     std::vector<TrendPoint> grades;
+    grades.reserve(20);
     for (int i = 0; i < 20; ++i)
         grades.push_back({static_cast<double>(i), i < 14 ? 1.0 : 2.0});
     const auto slope = theilSen(grades);
