@@ -62,7 +62,8 @@ struct BlockSetter
                 append(line, setLines(facts[i].text, Face::body, Ink::full, room), left, leading(Face::small));
             }
             const bool isLast = first + perLine >= facts.size();
-            for (SetItem& piece : cutToHeight(itemOf(std::move(line), first == 0 ? 28 : 14, !isLast || !last), pageHeight / 2))
+            for (SetItem& piece :
+                 cutToHeight(itemOf(std::move(line), first == 0 ? 28 : 14, !isLast || !last), pageHeight / 2))
                 into.items.push_back(std::move(piece));
         }
     }

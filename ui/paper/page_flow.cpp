@@ -23,7 +23,8 @@ public:
     {
         for (std::size_t first = 0; first < m_items.size();) {
             const std::size_t last = lastOfChain(first);
-            const bool fitsHere = !m_pages.empty() && m_used + chainHeight(first, last, true) <= m_pageHeight + roundingSlack;
+            const bool fitsHere
+                = !m_pages.empty() && m_used + chainHeight(first, last, true) <= m_pageHeight + roundingSlack;
             if (!fitsHere)
                 beginPage(first);
             for (std::size_t i = first; i <= last; ++i)

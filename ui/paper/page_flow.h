@@ -30,9 +30,10 @@ struct PlacedItem
 
 using FlowPage = std::vector<PlacedItem>;
 
-/// Places items in order on pages of `pageHeight`. Items linked by keepWithNext stay on one page while they fit on one at
-/// all. `heads` gives the heights of heads to repeat. An item taller than a page less its head can't be placed within the page:
-/// the caller cuts it before; it gets a page to itself. No items: no pages.
-[[nodiscard]] std::vector<FlowPage> flowPages(std::span<const FlowItem> items, std::span<const double> heads, double pageHeight);
+/// Places items in order on pages of `pageHeight`. Items linked by keepWithNext stay on one page while they fit on one
+/// at all. `heads` gives the heights of heads to repeat. An item taller than a page less its head can't be placed
+/// within the page: the caller cuts it before; it gets a page to itself. No items: no pages.
+[[nodiscard]] std::vector<FlowPage> flowPages(std::span<const FlowItem> items, std::span<const double> heads,
+                                              double pageHeight);
 
 } // namespace padside

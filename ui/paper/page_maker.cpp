@@ -17,7 +17,8 @@ constexpr double runningHeadAbove = 64; ///< top of the running head above the t
 constexpr double footerBelow = 50; ///< top of the footer below the text area
 constexpr double footerGap = 60;
 
-void addFurniture(PaperPage& page, const PaperContent& content, const QRectF& area, std::size_t number, std::size_t count)
+void addFurniture(PaperPage& page, const PaperContent& content, const QRectF& area, std::size_t number,
+                  std::size_t count)
 {
     if (number > 1) {
         const QString text = shortened(content.runningHead, Face::small, area.width());

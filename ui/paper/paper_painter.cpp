@@ -47,7 +47,8 @@ struct RunPainter
 
     void operator()(const RuleRun& run) const
     {
-        painter.setPen(QPen(colour(run.ink), run.ink == Ink::full ? 2 * hairline : hairline, Qt::SolidLine, Qt::FlatCap));
+        painter.setPen(
+            QPen(colour(run.ink), run.ink == Ink::full ? 2 * hairline : hairline, Qt::SolidLine, Qt::FlatCap));
         painter.drawLine(run.line);
     }
 

@@ -7,18 +7,14 @@ namespace padside {
 
 namespace {
 
-constexpr double sideMargin = 180;
+constexpr double sideMargin = 170;
 constexpr double topMargin = 150;
 constexpr double bottomMargin = 170;
 
 struct Box
 {
     QRectF operator()(const RuleRun& run) const { return QRectF(run.line.p1(), run.line.p2()).normalized(); }
-    template <typename AnyRun>
-    QRectF operator()(const AnyRun& run) const
-    {
-        return run.box;
-    }
+    template <typename AnyRun> QRectF operator()(const AnyRun& run) const { return run.box; }
 };
 
 struct Move
@@ -30,11 +26,7 @@ struct Move
         run.box.translate(by);
     }
     void operator()(RuleRun& run) const { run.line.translate(by); }
-    template <typename AnyRun>
-    void operator()(AnyRun& run) const
-    {
-        run.box.translate(by);
-    }
+    template <typename AnyRun> void operator()(AnyRun& run) const { run.box.translate(by); }
 };
 
 } // namespace

@@ -17,8 +17,8 @@ namespace padside {
 
 enum class PaperSize { a4, letter };
 
-/// Everything on paper is laid out in tenths of a millimetre, whatever it is painted on: sizes of type are whole pixels of
-/// this resolution, so that the painter may scale them once.
+/// Everything on paper is laid out in tenths of a millimetre, whatever it is painted on: sizes of type are whole pixels
+/// of this resolution, so that the painter may scale them once.
 constexpr double unitsPerInch = 254;
 
 /// Width and height of the sheet in tenths of a millimetre (ISO 216 A4; ANSI/ASME Y14.1 size A, 8.5 x 11 in).

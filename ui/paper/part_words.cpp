@@ -45,9 +45,8 @@ QString PartWords::timeOn(const Instant& instant, Date sameDay) const
 {
     const Date on = localDate(instant);
     const auto minutes = std::chrono::floor<std::chrono::minutes>(instant.utc + instant.offset - on).count();
-    const QString time = QStringLiteral("%1:%2")
-                             .arg(minutes / 60, 2, 10, QLatin1Char('0'))
-                             .arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    const QString time
+        = QStringLiteral("%1:%2").arg(minutes / 60, 2, 10, QLatin1Char('0')).arg(minutes % 60, 2, 10, QLatin1Char('0'));
     return on == sameDay ? time : QStringLiteral("%1 %2").arg(day(on), time);
 }
 

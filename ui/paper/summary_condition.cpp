@@ -67,7 +67,8 @@ QString kindWords(const SummaryView& view, const ZoneChange& change)
     case ZoneChangeKind::betterWithoutWork:
         return SummaryText::tr("Better than on %1 without work: one of the two grades is doubtful").arg(since);
     case ZoneChangeKind::betterAfterWork:
-        return leftBetter(change) ? SummaryText::tr("Better after today's work") : SummaryText::tr("Better after work, since %1").arg(since);
+        return leftBetter(change) ? SummaryText::tr("Better after today's work")
+                                  : SummaryText::tr("Better after work, since %1").arg(since);
     case ZoneChangeKind::firstSeen:
         return SummaryText::tr("Seen for the first time");
     case ZoneChangeKind::same:
@@ -83,7 +84,9 @@ PaperCell meaning(const SummaryView& view, const ZoneChange& change)
     PaperCell cell;
     const auto grade = gradeNow(change);
     if (change.kind == ZoneChangeKind::notSeen)
-        cell.text = change.notSeenBecause ? SummaryText::tr("Not seen: %1").arg(view.words.word(wordOf(*change.notSeenBecause))) : SummaryText::tr("Not seen");
+        cell.text = change.notSeenBecause
+            ? SummaryText::tr("Not seen: %1").arg(view.words.word(wordOf(*change.notSeenBecause)))
+            : SummaryText::tr("Not seen");
     else if (grade && numeral(*grade) >= 3)
         cell.text = view.words.gradeSentence(change.zoneId, *grade);
     if (cell.text.isEmpty() && grade)
@@ -132,7 +135,9 @@ TableBlock changedSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("What changed");
-    table.columns = {{SummaryText::tr("Zone"), 1, false}, {SummaryText::tr("Then, now"), 1, true}, {SummaryText::tr("What it looks like"), 1.8, false}};
+    table.columns = {{SummaryText::tr("Zone"), 1, false},
+                     {SummaryText::tr("Then, now"), 1, true},
+                     {SummaryText::tr("What it looks like"), 1.8, false}};
     for (const ZoneChange& change : view.changes.zones) {
         if (deservesRow(change))
             table.rows.push_back({PaperCell{view.words.zone(change.zoneId), {}, {}, false},
@@ -140,7 +145,8 @@ TableBlock changedSection(const SummaryView& view)
     }
     table.closing = quietZones(view);
     if (view.changes.zones.empty())
-        table.closing = (SummaryText::tr("No zone was graded at this visit.") + QLatin1Char(' ') + table.closing).trimmed();
+        table.closing
+            = (SummaryText::tr("No zone was graded at this visit.") + QLatin1Char(' ') + table.closing).trimmed();
     return table;
 }
 
@@ -152,8 +158,10 @@ TableBlock flagsSection(const SummaryView& view)
     for (const Flag& flag : view.input.review.flags) {
         const QString clears = view.words.said(flag.clears);
         table.rows.push_back({PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
-                              PaperCell{view.words.said(flag.sentence), clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears),
-                                        {}, false}});
+                              PaperCell{view.words.said(flag.sentence),
+                                        clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears),
+                                        {},
+                                        false}});
     }
     return table;
 }

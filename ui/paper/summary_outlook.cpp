@@ -39,7 +39,8 @@ std::vector<std::string> workedOnCautions(const SummaryView& view)
     return codes;
 }
 
-/// Nearly every caution of the catalogue ends in one of these, longest first. On paper it is said once, for all of them.
+/// Nearly every caution of the catalogue ends in one of these, longest first. On paper it is said once, for all of
+/// them.
 const std::array<const char*, 2> sharedEndings{
     PADSIDE_SAY("Follow local codes and the maker's instructions; licensed work only."),
     PADSIDE_SAY("Follow local codes and the maker's instructions."),
@@ -85,14 +86,19 @@ TableBlock cautionsSection(const SummaryView& view)
     bool cutEndings = false;
     for (const Caution& caution : view.input.catalogue.cautions()) {
         if (caution.always || std::ranges::find(worked, caution.code) != worked.end())
-            cells.push_back(PaperCell{withoutEnding(view, view.words.word(caution.sentence), cutEndings), {}, {}, false, true});
+            cells.push_back(
+                PaperCell{withoutEnding(view, view.words.word(caution.sentence), cutEndings), {}, {}, false, true});
     }
     if (cutEndings)
         table.closing = SummaryText::tr("For all of this: %1").arg(view.words.word(sharedEndings.front()));
     if (!view.input.catalogue.caution("advice")) {
-        cells.push_back(PaperCell{SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions "
-                                                  "and a licensed technician come first."),
-                                  {}, {}, false, true});
+        cells.push_back(
+            PaperCell{SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions "
+                                      "and a licensed technician come first."),
+                      {},
+                      {},
+                      false,
+                      true});
     }
     // Two to a row: the sentences are long, the paper is not.
     for (std::size_t i = 0; i < cells.size(); i += 2)

@@ -3,7 +3,6 @@
 
 #include "ui/paper/visit_summary_content.h"
 
-
 #include <algorithm>
 
 namespace padside {

@@ -41,7 +41,8 @@ QString weather(const SummaryView& view)
     if (conditions.airTemperatureK)
         parts << view.words.amount(*conditions.airTemperatureK, QuantityKind::temperature);
     if (conditions.relativeHumidity)
-        parts << SummaryText::tr("%1 % humidity").arg(fromCore(view.input.speaker.number(*conditions.relativeHumidity * 100, 0)));
+        parts << SummaryText::tr("%1 % humidity")
+                     .arg(fromCore(view.input.speaker.number(*conditions.relativeHumidity * 100, 0)));
     if (conditions.sky != Sky::unknown)
         parts << view.words.word(wordOf(conditions.sky));
     return parts.isEmpty() ? view.words.word(wordOf(Sky::unknown)) : parts.join(QStringLiteral(", "));

@@ -60,7 +60,8 @@ std::vector<Mark> foundAndLeft(const SummaryView& view, const Treatment& treatme
     const ZoneChange* change = changeOf(view, treatment.zoneId);
     if (!change || (!change->asFound && !change->asLeft))
         return {};
-    return {change->asFound ? Mark(*change->asFound) : Mark(NoMark{}), change->asLeft ? Mark(*change->asLeft) : Mark(NoMark{})};
+    return {change->asFound ? Mark(*change->asFound) : Mark(NoMark{}),
+            change->asLeft ? Mark(*change->asLeft) : Mark(NoMark{})};
 }
 
 } // namespace
@@ -69,12 +70,15 @@ TableBlock readingsSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("Readings");
-    table.columns = {{SummaryText::tr("Reading"), 1.2, false}, {SummaryText::tr("Today"), 1, false}, {SummaryText::tr("Last time"), 1, false}};
+    table.columns = {{SummaryText::tr("Reading"), 1.2, false},
+                     {SummaryText::tr("Today"), 1, false},
+                     {SummaryText::tr("Last time"), 1, false}};
     for (const ReadingChange& change : view.changes.readings) {
         QString last = QStringLiteral("–");
         if (change.before)
-            last = SummaryText::tr("%1 on %2").arg(view.words.amount(change.before->value.si, change.before->value.kind),
-                                      view.words.day(change.before->on));
+            last = SummaryText::tr("%1 on %2")
+                       .arg(view.words.amount(change.before->value.si, change.before->value.kind),
+                            view.words.day(change.before->on));
         table.rows.push_back({plain(readingName(view, change.reading)),
                               plain(readingValue(view, change.reading), fromCore(change.reading.note)), plain(last)});
     }
@@ -85,7 +89,9 @@ TableBlock workSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("Work done");
-    table.columns = {{SummaryText::tr("Where"), 1, false}, {SummaryText::tr("Found, left"), 1, true}, {SummaryText::tr("What"), 1.8, false}};
+    table.columns = {{SummaryText::tr("Where"), 1, false},
+                     {SummaryText::tr("Found, left"), 1, true},
+                     {SummaryText::tr("What"), 1.8, false}};
     for (const Treatment& treatment : view.changes.treatments) {
         const QString where = treatment.zoneId ? view.words.zone(*treatment.zoneId) : view.words.part(treatment.partId);
         QString what = capitalised(view.words.word(wordOf(treatment.kind)));
@@ -93,7 +99,8 @@ TableBlock workSection(const SummaryView& view)
             what += QStringLiteral(": ") + fromCore(treatment.product);
         QStringList under;
         if (treatment.dryBy)
-            under << SummaryText::tr("Keep off and dry until %1.").arg(view.words.timeOn(*treatment.dryBy, view.visit.on));
+            under << SummaryText::tr("Keep off and dry until %1.")
+                         .arg(view.words.timeOn(*treatment.dryBy, view.visit.on));
         if (!treatment.note.empty())
             under << fromCore(treatment.note);
         table.rows.push_back({plain(where), PaperCell{{}, {}, foundAndLeft(view, treatment), false},
@@ -108,16 +115,19 @@ TableBlock refrigerantSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("Refrigerant");
-    table.columns = {{SummaryText::tr("Entry"), 1.2, false}, {SummaryText::tr("Mass"), 1, false}, {SummaryText::tr("Cylinder, reason"), 1, false}};
+    table.columns = {{SummaryText::tr("Entry"), 1.2, false},
+                     {SummaryText::tr("Mass"), 1, false},
+                     {SummaryText::tr("Cylinder, reason"), 1, false}};
     for (const ChargeEntry& charge : view.changes.charges) {
         QStringList details;
         if (!charge.cylinder.empty())
             details << fromCore(charge.cylinder);
         if (!charge.because.empty())
             details << view.words.word(charge.because);
-        table.rows.push_back(
-            {plain(QStringLiteral("%1 %2").arg(fromCore(charge.refrigerant), view.words.word(wordOf(charge.direction)))),
-             plain(view.words.amount(charge.mass.si, charge.mass.kind)), plain(details.join(QStringLiteral(", ")))});
+        table.rows.push_back({plain(QStringLiteral("%1 %2").arg(fromCore(charge.refrigerant),
+                                                                view.words.word(wordOf(charge.direction)))),
+                              plain(view.words.amount(charge.mass.si, charge.mass.kind)),
+                              plain(details.join(QStringLiteral(", ")))});
     }
     return table;
 }

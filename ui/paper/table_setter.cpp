@@ -67,7 +67,8 @@ std::vector<Run> setCell(const PaperCell& cell, double width)
 {
     if (!cell.marks.empty())
         return setMarks(cell.marks);
-    const Face face = cell.small ? (cell.strong ? Face::smallStrong : Face::small) : (cell.strong ? Face::strong : Face::body);
+    const Face face
+        = cell.small ? (cell.strong ? Face::smallStrong : Face::small) : (cell.strong ? Face::strong : Face::body);
     std::vector<Run> runs = setLines(cell.text, face, Ink::full, width);
     append(runs, setLines(cell.under, Face::small, Ink::soft, width), 0, bottomOf(runs));
     return runs;

@@ -24,13 +24,13 @@ FaceLook look(Face face)
 {
     switch (face) {
     case Face::body:
-        return {31, 40, false};
+        return {31, 39, false};
     case Face::strong:
-        return {31, 40, true};
+        return {31, 39, true};
     case Face::small:
-        return {26, 34, false};
+        return {26, 33, false};
     case Face::smallStrong:
-        return {26, 34, true};
+        return {26, 33, true};
     case Face::title:
         return {62, 74, true};
     }

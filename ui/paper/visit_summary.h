@@ -16,8 +16,8 @@ namespace padside {
 /// Paints all pages on a printer or PDF writer; sets its page size. False if the device gives up.
 [[nodiscard]] bool printDocument(const PaperDocument& document, const PhotoSource& photos, QPagedPaintDevice& device);
 
-/// Writes the document as PDF. The file is made under a temporary name beside `path` and takes its name when it is whole: a
-/// failure (folder missing, not writable, disk full) is a Problem and leaves what was there before.
+/// Writes the document as PDF. The file is made under a temporary name beside `path` and takes its name when it is
+/// whole: a failure (folder missing, not writable, disk full) is a Problem and leaves what was there before.
 [[nodiscard]] Result<void> writePdf(const PaperDocument& document, const PhotoSource& photos, const QString& path);
 
 /// layVisitSummary and writePdf in one.

@@ -3,7 +3,6 @@
 
 #include "ui/paper/visit_summary_content.h"
 
-
 #include <cassert>
 
 namespace padside {
@@ -26,8 +25,7 @@ TableBlock noteSection(const SummaryView& view)
 
 SignatureBlock signatureSection()
 {
-    return {{SummaryText::tr("Technician"), SummaryText::tr("Customer"),
-             SummaryText::tr("Date")}};
+    return {{SummaryText::tr("Technician"), SummaryText::tr("Customer"), SummaryText::tr("Date")}};
 }
 
 } // namespace

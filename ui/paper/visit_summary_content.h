@@ -12,9 +12,9 @@
 
 namespace padside {
 
-/// The visit summary as blocks, in the order in which they are printed: title, what changed, note, flags, readings, work done,
-/// refrigerant, photographs, next checks, cautions, signatures. A block with nothing to say is left out; what changed and the
-/// cautions are always there. The visit must be in the record (assert).
+/// The visit summary as blocks, in the order in which they are printed: title, what changed, note, flags, readings,
+/// work done, refrigerant, photographs, next checks, cautions, signatures. A block with nothing to say is left out;
+/// what changed and the cautions are always there. The visit must be in the record (assert).
 [[nodiscard]] PaperContent visitSummaryContent(const SummaryInput& input);
 
 /// The same with the changes given.

@@ -4,7 +4,6 @@
 #include "ui/paper/page_flow.h"
 
 #include <gtest/gtest.h>
-
 #include <random>
 
 namespace padside {
@@ -110,7 +109,8 @@ TEST(PageFlow, SpaceBeforeIsLeftOutAtTheTopOfAPage)
 
 TEST(PageFlow, AChainLongerThanAPageIsBrokenRatherThanLost)
 {
-    const std::vector<FlowItem> items{{60, 0, true, std::nullopt}, {60, 0, true, std::nullopt}, {60, 0, false, std::nullopt}};
+    const std::vector<FlowItem> items{
+        {60, 0, true, std::nullopt}, {60, 0, true, std::nullopt}, {60, 0, false, std::nullopt}};
     const auto pages = flowPages(items, {}, pageHeight);
     ASSERT_EQ(pages.size(), 3U);
     for (const FlowPage& page : pages)

@@ -1,14 +1,13 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "ui/paper/page_maker.h"
-
 #include "tests/ui/paper/summary_fixture.h"
+#include "ui/paper/page_maker.h"
 #include "ui/paper/type_setting.h"
 
-#include <gtest/gtest.h>
-
 #include <QFontInfo>
+
+#include <gtest/gtest.h>
 
 namespace padside::test {
 
@@ -24,7 +23,10 @@ public:
     {
         return english + " Wärmepumpenaußengerätebodenwannenablaufheizungsüberwachung 🔧 " + std::string(150, 'w');
     }
-    [[nodiscard]] std::string number(double value, int decimals) const override { return plainEnglish().number(value, decimals); }
+    [[nodiscard]] std::string number(double value, int decimals) const override
+    {
+        return plainEnglish().number(value, decimals);
+    }
     [[nodiscard]] std::string amount(const Amount& amount) const override { return plainEnglish().amount(amount); }
     [[nodiscard]] std::string date(Date date) const override { return plainEnglish().date(date); }
 };
@@ -53,7 +55,8 @@ void expectCleanPages(const PaperDocument& document)
             ASSERT_LE(box.right(), area.right() + 0.5) << "page " << number + 1;
             ASSERT_LE(box.bottom(), sheetSize(document.size).height()) << "page " << number + 1;
             for (std::size_t j = i + 1; j < runs.size(); ++j) {
-                const QRectF shared = box.adjusted(0.5, 0.5, -0.5, -0.5) & boxOf(runs[j]).adjusted(0.5, 0.5, -0.5, -0.5);
+                const QRectF shared
+                    = box.adjusted(0.5, 0.5, -0.5, -0.5) & boxOf(runs[j]).adjusted(0.5, 0.5, -0.5, -0.5);
                 ASSERT_TRUE(shared.isEmpty()) << "page " << number + 1 << ", runs " << i << " and " << j;
             }
         }
@@ -99,8 +102,8 @@ TEST(PageMaker, LongWordsAreBrokenAndStayOnTheSheet)
 {
     const LongWindedSpeaker longWinded;
     const SummaryInput plain = summaryOf(ordinaryRecord(), 5, 8);
-    const SummaryInput input{plain.record,     plain.review, plain.visit,     plain.catalogue, longWinded, plain.photos,
-                             plain.contractor, plain.size,   plain.printedOn};
+    const SummaryInput input{plain.record, plain.review,     plain.visit, plain.catalogue, longWinded,
+                             plain.photos, plain.contractor, plain.size,  plain.printedOn};
     for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
         expectCleanPages(makePages(visitSummaryContent(input), size));
 }
@@ -130,7 +133,8 @@ TEST(PageMaker, SignaturesDoNotStandAloneOnAPage)
 {
     // Whatever the length, the page with the signatures holds something above them.
     for (int changes = 0; changes < 45; ++changes) {
-        const PaperDocument document = makePages(visitSummaryContent(summaryOf(recordWithChanges(changes))), PaperSize::a4);
+        const PaperDocument document
+            = makePages(visitSummaryContent(summaryOf(recordWithChanges(changes))), PaperSize::a4);
         bool before = false;
         for (const padside::Run& run : document.pages.back().runs) {
             const auto* line = std::get_if<TextRun>(&run);

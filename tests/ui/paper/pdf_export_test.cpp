@@ -3,14 +3,17 @@
 
 #include "tests/ui/paper/summary_fixture.h"
 
-#include <gtest/gtest.h>
-
 #include <QDir>
 #include <QFile>
-#include <QPdfWriter>
+#include <QFileInfo>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+
+#include <csignal>
+#include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
 
 namespace padside::test {
 
@@ -28,6 +31,30 @@ QString poppler(const QString& tool, const QStringList& arguments)
     return QString::fromUtf8(process.readAllStandardOutput());
 }
 
+/// While it lives no file can grow beyond `bytes`: a disk that fills up in the middle of writing.
+class FileSizeLimit
+{
+public:
+    explicit FileSizeLimit(rlim_t bytes)
+        : m_oldHandler(std::signal(SIGXFSZ, SIG_IGN))
+    {
+        getrlimit(RLIMIT_FSIZE, &m_old);
+        const rlimit limited{bytes, m_old.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &limited);
+    }
+    ~FileSizeLimit()
+    {
+        setrlimit(RLIMIT_FSIZE, &m_old);
+        std::signal(SIGXFSZ, m_oldHandler);
+    }
+    FileSizeLimit(const FileSizeLimit&) = delete;
+    FileSizeLimit& operator=(const FileSizeLimit&) = delete;
+
+private:
+    rlimit m_old{};
+    void (*m_oldHandler)(int);
+};
+
 class PdfExport : public ::testing::Test
 {
 protected:
@@ -44,10 +71,10 @@ TEST_F(PdfExport, TheTextsAreFoundInTheFile)
     ASSERT_TRUE(exportVisitSummary(summaryOf(ordinaryRecord(), 4, 5), path()));
     const QString text = poppler(u"pdftotext"_s, {u"-layout"_s, path(), u"-"_s});
     for (const QString& expected :
-         {u"HB-03, Quay House"_s, u"Breakwater Cooling and Heating"_s, u"What changed"_s, u"Suction accumulator, bottom"_s,
-          u"Worse since 2025-10-09"_s, u"Not seen: covered by a panel or jacket"_s, u"448 kPa (typed: 65 psig)"_s,
-          u"Keep off and dry until 16:30."_s, u"As found, 2026-05-04"_s, u"2026-09-04 to 2026-11-04"_s,
-          u"licensed technician"_s, u"Customer"_s, u"Page 1 of 2"_s, u"Page 2 of 2"_s})
+         {u"HB-03, Quay House"_s, u"Breakwater Cooling and Heating"_s, u"What changed"_s,
+          u"Suction accumulator, bottom"_s, u"Worse since 2025-10-09"_s, u"Not seen: covered by a panel or jacket"_s,
+          u"448 kPa (typed: 65 psig)"_s, u"Keep off and dry until 16:30."_s, u"As found, 2026-05-04"_s,
+          u"2026-09-04 to 2026-11-04"_s, u"licensed technician"_s, u"Customer"_s, u"Page 1 of 2"_s, u"Page 2 of 2"_s})
         EXPECT_TRUE(text.contains(expected)) << expected.toStdString();
 }
 
@@ -95,8 +122,9 @@ TEST_F(PdfExport, AMissingFolderIsNamedAndNothingIsLeft)
     const auto written = exportVisitSummary(summaryOf(ordinaryRecord()), path(u"nowhere/summary.pdf"_s));
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().kind, ProblemKind::cannotWrite);
-    EXPECT_EQ(say(written.error().what), "The summary was not written: there is no folder "
-                                             + path(u"nowhere"_s).toStdString() + ". Choose a folder that exists.");
+    EXPECT_EQ(say(written.error().what),
+              "The summary was not written: there is no folder " + path(u"nowhere"_s).toStdString()
+                  + ". Choose a folder that exists.");
     EXPECT_TRUE(files().isEmpty());
     EXPECT_FALSE(QDir(path(u"nowhere"_s)).exists());
 }
@@ -108,15 +136,30 @@ TEST_F(PdfExport, AFolderInPlaceOfAFileIsRefused)
     EXPECT_NE(say(written.error().what).find("is a folder"), std::string::npos);
 }
 
-TEST_F(PdfExport, AFullDiskLeavesAnOldFileAsItWas)
+TEST_F(PdfExport, ADiskThatFillsUpLeavesTheOldFileAsItWasAndNothingElse)
 {
-    // /dev/full is a disk that is always full; a link to it stands for one.
-    const QString target = u"/dev/full"_s;
-    if (!QFile::exists(target))
-        GTEST_SKIP() << "no /dev/full here";
-    const auto written = exportVisitSummary(summaryOf(ordinaryRecord()), target);
+    const SummaryInput input = summaryOf(ordinaryRecord());
+    QFile old(path());
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write("old");
+    old.close();
+    const FileSizeLimit full(20'000);
+    const auto written = exportVisitSummary(input, path());
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().kind, ProblemKind::cannotWrite);
+    EXPECT_NE(say(written.error().what).find("Nothing was left behind"), std::string::npos);
+    EXPECT_EQ(files(), QStringList{u"summary.pdf"_s});
+    ASSERT_TRUE(old.open(QIODevice::ReadOnly));
+    EXPECT_EQ(old.readAll(), QByteArray("old"));
+}
+
+TEST_F(PdfExport, ADeviceIsNotReplacedByTheFile)
+{
+    ASSERT_EQ(mkfifo(path().toLocal8Bit().constData(), 0600), 0);
+    const auto written = exportVisitSummary(summaryOf(ordinaryRecord()), path());
+    ASSERT_FALSE(written);
+    EXPECT_NE(say(written.error().what).find("not a file"), std::string::npos);
+    EXPECT_FALSE(QFileInfo(path()).isFile());
 }
 
 TEST_F(PdfExport, AnOldFileIsReplacedWhole)

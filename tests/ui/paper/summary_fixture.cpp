@@ -90,14 +90,29 @@ UnitRecord ordinaryRecord()
     for (const PartZones& part : parts())
         unit.withPart(part.part, part.zones, "2011-06-14");
     unit.visit("2025-05-06");
-    gradeAll(unit, {{"crown", 2}, {"bottom", 3}, {"strap", 2}, {"base-pan-b", 3}, {"contactor-a", 3}, {"cabinet-b", 3}});
+    gradeAll(unit,
+             {{"crown", 2}, {"bottom", 3}, {"strap", 2}, {"base-pan-b", 3}, {"contactor-a", 3}, {"cabinet-b", 3}});
     addReadings(unit, 0);
     unit.visit("2025-10-09", VisitReason::fall);
-    gradeAll(unit, {{"crown", 2}, {"bottom", 3}, {"strap", 3}, {"base-pan-b", 3}, {"contactor-a", 3}, {"cabinet-b", 3}, {"shell", 0}});
+    gradeAll(unit,
+             {{"crown", 2},
+              {"bottom", 3},
+              {"strap", 3},
+              {"base-pan-b", 3},
+              {"contactor-a", 3},
+              {"cabinet-b", 3},
+              {"shell", 0}});
     addReadings(unit, 9000);
     unit.visit("2026-05-04");
-    gradeAll(unit, {{"crown", 3}, {"bottom", 4}, {"strap", 3}, {"base-pan-b", 4}, {"contactor-a", 3}, {"cabinet-b", 3}, {"joints", 0},
-                    {"fan-motor-a", 2}});
+    gradeAll(unit,
+             {{"crown", 3},
+              {"bottom", 4},
+              {"strap", 3},
+              {"base-pan-b", 4},
+              {"contactor-a", 3},
+              {"cabinet-b", 3},
+              {"joints", 0},
+              {"fan-motor-a", 2}});
     unit.graded("base-pan-b", 2, Phase::asLeft).noted("Slots raked out, water runs off.");
     addReadings(unit, -21000);
     unit.treated("base-pan-b", TreatmentKind::clean);
@@ -114,7 +129,8 @@ UnitRecord ordinaryRecord()
     visit.conditions = {291.15, 0.62, Sky::cloudy, Running::cooling};
     visit.note = "Customer reports a rattle on windy nights; two louvre screws were missing and have been put back.";
     record.readings[16].value.typed = "65 psig";
-    record.treatments[1].dryBy = Instant{visit.on + std::chrono::hours(14) + std::chrono::minutes(30), std::chrono::minutes(120)};
+    record.treatments[1].dryBy
+        = Instant{visit.on + std::chrono::hours(14) + std::chrono::minutes(30), std::chrono::minutes(120)};
     for (const char* zone : {"crown", "bottom", "strap"})
         addPhoto(record, 1, unit.zone(zone), Phase::asFound);
     for (const char* zone : {"crown", "bottom", "strap", "cabinet-a"})
@@ -148,8 +164,9 @@ SummaryInput summaryOf(UnitRecord record, int flags, int checks)
     for (int i = 0; i < flags; ++i) {
         Flag flag;
         flag.severity = i == 0 ? Severity::act : (i < 3 ? Severity::plan : Severity::look);
-        flag.sentence = Sentence{"Suction accumulator, bottom: grade {0} for the first time, one grade worse in {1} months.",
-                                 {std::int64_t{4}, std::int64_t{7 + i}}};
+        flag.sentence
+            = Sentence{"Suction accumulator, bottom: grade {0} for the first time, one grade worse in {1} months.",
+                       {std::int64_t{4}, std::int64_t{7 + i}}};
         flag.clears = Sentence{"a grade of 3 or better after work, seen at a later visit.", {}};
         review.flags.push_back(flag);
     }
@@ -162,8 +179,15 @@ SummaryInput summaryOf(UnitRecord record, int flags, int checks)
         check.why = Sentence{"It was damp today; what lies under the water was not seen.", {}};
         review.checks.push_back(check);
     }
-    return SummaryInput{std::move(record), review, visit, shipped(), plainEnglish(), drawnPhoto,
-                        QStringLiteral("Breakwater Cooling and Heating"), PaperSize::a4, on};
+    return SummaryInput{std::move(record),
+                        review,
+                        visit,
+                        shipped(),
+                        plainEnglish(),
+                        drawnPhoto,
+                        QStringLiteral("Breakwater Cooling and Heating"),
+                        PaperSize::a4,
+                        on};
 }
 
 QImage drawnPhoto(PhotoId id)

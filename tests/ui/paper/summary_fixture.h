@@ -12,7 +12,8 @@ namespace padside::test {
 /// The catalogue as shipped.
 [[nodiscard]] const Catalogue& shipped();
 
-/// A unit with two earlier visits and an ordinary one on 2026-05-04: 25 findings, 8 readings, 3 treatments, 9 photographs.
+/// A unit with two earlier visits and an ordinary one on 2026-05-04: 25 findings, 8 readings, 3 treatments, 9
+/// photographs.
 [[nodiscard]] UnitRecord ordinaryRecord();
 
 /// A unit whose visit on 2026-05-04 found `changes` zones one grade worse.
@@ -25,8 +26,7 @@ namespace padside::test {
 [[nodiscard]] QImage drawnPhoto(PhotoId id);
 
 /// The block of this sort with this heading, or nullptr.
-template <typename Block>
-[[nodiscard]] const Block* blockCalled(const PaperContent& content, const QString& heading)
+template <typename Block> [[nodiscard]] const Block* blockCalled(const PaperContent& content, const QString& heading)
 {
     for (const PaperBlock& block : content.blocks) {
         const Block* found = std::get_if<Block>(&block);

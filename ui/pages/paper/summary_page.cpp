@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/paper/summary_page.h"
+
+#include "core/store/photo_files.h"
+#include "core/store/store.h"
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/paper/page_preview.h"
+#include "ui/paper/visit_summary.h"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace padside {
+
+namespace {
+
+const QString contractorKey = QStringLiteral("paper/contractor");
+const QString sizeKey = QStringLiteral("paper/size");
+const QString folderKey = QStringLiteral("paper/folder");
+
+QString folderForExport()
+{
+    const QString usual = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QSettings().value(folderKey, usual).toString();
+}
+
+} // namespace
+
+SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_theme(theme)
+    , m_bar(new QWidget)
+    , m_back(new QPushButton(tr("&Back to the unit")))
+    , m_export(new QPushButton(tr("Export as &PDF…")))
+    , m_print(new QPushButton(tr("P&rint…")))
+    , m_size(new QComboBox)
+    , m_contractor(new QLineEdit)
+    , m_said(new QLabel)
+    , m_preview(new PagePreview(theme))
+{
+    m_chooseFile = [this](const QString& suggested) {
+        return QFileDialog::getSaveFileName(this, tr("Export the visit summary"), suggested, tr("PDF files (*.pdf)"));
+    };
+    m_choosePrinter = [this](QPrinter& printer) { return QPrintDialog(&printer, this).exec() == QDialog::Accepted; };
+    makeBar();
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_bar);
+    layout->addWidget(m_said);
+    layout->addWidget(m_preview, 1);
+
+    connect(m_back, &QPushButton::clicked, this, &SummaryPage::left);
+    connect(m_export, &QPushButton::clicked, this, &SummaryPage::exportPdf);
+    connect(m_print, &QPushButton::clicked, this, &SummaryPage::print);
+    connect(m_size, &QComboBox::activated, this, [this] {
+        QSettings().setValue(sizeKey, m_size->currentData());
+        layPages();
+    });
+    connect(m_contractor, &QLineEdit::editingFinished, this, [this] {
+        QSettings().setValue(contractorKey, m_contractor->text().trimmed());
+        layPages();
+    });
+}
+
+void SummaryPage::makeBar()
+{
+    m_back->setObjectName(QStringLiteral("backToUnit"));
+    m_export->setObjectName(QStringLiteral("exportPdf"));
+    m_print->setObjectName(QStringLiteral("print"));
+    m_size->setObjectName(QStringLiteral("paperSize"));
+    m_contractor->setObjectName(QStringLiteral("contractor"));
+    m_said->setObjectName(QStringLiteral("said"));
+    m_preview->setObjectName(QStringLiteral("pages"));
+
+    m_size->addItem(tr("A4"), QStringLiteral("a4"));
+    m_size->addItem(tr("Letter"), QStringLiteral("letter"));
+    const bool american = m_book.surroundings().locale.measurementSystem() == QLocale::ImperialUSSystem;
+    const QString usual = american ? QStringLiteral("letter") : QStringLiteral("a4");
+    m_size->setCurrentIndex(std::max(0, m_size->findData(QSettings().value(sizeKey, usual))));
+    m_contractor->setText(QSettings().value(contractorKey).toString());
+    m_contractor->setPlaceholderText(tr("Name at the head of the page"));
+    m_contractor->setMaximumWidth(320);
+    m_said->setWordWrap(true);
+    m_said->setMargin(8);
+    m_said->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_said->hide();
+
+    auto* sizeLabel = new QLabel(tr("Pa&per"));
+    sizeLabel->setBuddy(m_size);
+    auto* nameLabel = new QLabel(tr("&Contractor"));
+    nameLabel->setBuddy(m_contractor);
+    auto* layout = new QHBoxLayout(m_bar);
+    layout->addWidget(m_back);
+    layout->addStretch(1);
+    layout->addWidget(nameLabel);
+    layout->addWidget(m_contractor, 2);
+    layout->addWidget(sizeLabel);
+    layout->addWidget(m_size);
+    layout->addWidget(m_print);
+    layout->addWidget(m_export);
+    m_export->setDefault(true);
+}
+
+void SummaryPage::showVisit(UnitId unit, VisitId visit)
+{
+    m_said->hide();
+    UnitRecord record;
+    const bool isRead = m_book.attempt([&] { record = m_book.record(unit); }) && findVisit(record, visit);
+    m_record = isRead ? std::move(record) : UnitRecord{};
+    m_visit = isRead ? visit : VisitId();
+    m_export->setEnabled(isRead);
+    m_print->setEnabled(isRead);
+    layPages();
+}
+
+SummaryInput SummaryPage::input() const
+{
+    // As of the visit's own day: a summary printed again later says the same.
+    const Date on = findVisit(m_record, m_visit)->on;
+    const auto photoOf = [this](PhotoId id) {
+        const auto photo = std::ranges::find(m_record.photos, id, &Photo::id);
+        return photo == m_record.photos.end() ? QImage() : readPhotoForPaper(m_book.store().photos().path(*photo));
+    };
+    return SummaryInput{
+        m_record, review(m_record, m_book.catalogue(), on), m_visit,      m_book.catalogue(), m_book.speaker(),
+        photoOf,  m_contractor->text().trimmed(),           chosenSize(), m_book.today()};
+}
+
+PaperSize SummaryPage::chosenSize() const
+{
+    return m_size->currentData().toString() == QStringLiteral("letter") ? PaperSize::letter : PaperSize::a4;
+}
+
+void SummaryPage::layPages()
+{
+    if (m_visit.isNull()) {
+        m_preview->setDocument({}, {});
+        return;
+    }
+    const SummaryInput summary = input();
+    m_preview->setDocument(layVisitSummary(summary), summary.photos);
+}
+
+void SummaryPage::exportPdf()
+{
+    if (m_visit.isNull())
+        return;
+    const QString chosen = m_chooseFile(QDir(folderForExport()).filePath(suggestedFileName(m_record, m_visit)));
+    if (chosen.isEmpty())
+        return;
+    const SummaryInput summary = input();
+    const auto written = writePdf(layVisitSummary(summary), summary.photos, chosen);
+    if (!written) {
+        sayProblem(m_book.speaker().said(written.error().what));
+        return;
+    }
+    QSettings().setValue(folderKey, QFileInfo(chosen).absolutePath());
+    sayDone(tr("Exported to %1").arg(QDir::toNativeSeparators(chosen)));
+}
+
+void SummaryPage::print()
+{
+    if (m_visit.isNull())
+        return;
+    const SummaryInput summary = input();
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(QPageSize(summary.size == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+    printer.setDocName(suggestedFileName(m_record, m_visit));
+    if (!m_choosePrinter(printer))
+        return;
+    if (printDocument(layVisitSummary(summary), summary.photos, printer))
+        sayDone(tr("Sent to the printer."));
+    else
+        sayProblem(tr("The summary was not printed: the printer gave up. Check the printer, or export a PDF instead."));
+}
+
+void SummaryPage::sayDone(const QString& sentence)
+{
+    m_said->setStyleSheet(QStringLiteral("QLabel { color: %1; }").arg(m_theme.softInk.name()));
+    m_said->setText(sentence);
+    m_said->show();
+}
+
+void SummaryPage::sayProblem(const QString& sentence)
+{
+    m_said->setStyleSheet(QStringLiteral("QLabel { color: %1; font-weight: bold; }").arg(m_theme.ink.name()));
+    m_said->setText(sentence);
+    m_said->show();
+}
+
+} // namespace padside
