@@ -53,11 +53,12 @@ bool WindowProgram::open(const QString& file)
     try {
         QDir().mkpath(QFileInfo(file).absolutePath());
         auto store = QFileInfo::exists(file) ? Store::open(file) : Store::create(file);
-        Catalogue catalogue = catalogueFor(*store);
+        std::vector<Sentence> complaints;
+        Catalogue catalogue = catalogueFor(*store, [&](const Sentence& why) { complaints.push_back(why); });
         m_open.reset(); // the window first, then what it shows
         m_open = std::make_unique<OpenFile>(
             OpenFile{std::move(store), std::move(catalogue),
-                     IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()), nullptr, nullptr});
+                     IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()), nullptr, nullptr, std::move(complaints)});
     } catch (const StoreError& error) {
         const LocalSpeaker speaker(QLocale(), usualUnits(QLocale()));
         QMessageBox::warning(nullptr, QStringLiteral("Padside"), speaker.said(error.problem().what));
@@ -89,6 +90,8 @@ void WindowProgram::showWindow()
             showWindow();
         },
         Qt::QueuedConnection);
+    for (const Sentence& why : m_open->complaints)
+        Q_EMIT m_open->book->failed(m_open->book->speaker().said(why));
     window.resize(1280, 800);
     window.show();
 }

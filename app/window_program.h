@@ -12,6 +12,7 @@
 #include <QString>
 
 #include <memory>
+#include <vector>
 
 class QApplication;
 
@@ -43,6 +44,7 @@ private:
         IdMaker ids;
         std::unique_ptr<RecordBook> book;
         std::unique_ptr<MainWindow> window;
+        std::vector<Sentence> complaints; ///< about the file, to be said in its window
     };
 
     void showWindow();

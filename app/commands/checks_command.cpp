@@ -70,7 +70,7 @@ nlohmann::ordered_json rowOf(const Check& check, const SiteTrip& trip, const Uni
 int printChecks(const ChecksWords& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
-    const Catalogue catalogue = catalogueFor(*store);
+    const Catalogue catalogue = catalogueFor(*store, surroundings);
     const Date day = dayFor(words.on, surroundings.now());
     Answer answer{
         {{"trip", "TRIP"},

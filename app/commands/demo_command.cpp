@@ -25,7 +25,7 @@ int makeDemo(DemoWords words, const CommandSurroundings& surroundings)
 {
     words.options.photographs = !words.withoutPhotographs;
     const auto store = Store::create(QString::fromStdString(words.file));
-    buildSample(*store, catalogueFor(*store), words.options, [](double) { return true; });
+    buildSample(*store, catalogueFor(*store, surroundings), words.options, [](double) { return true; });
     surroundings.out << "Made " << words.file << ": " << words.options.units << " units, " << words.options.years
                      << " years, all invented.\n";
     return exitDone;

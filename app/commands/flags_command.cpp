@@ -40,7 +40,7 @@ nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const C
 int printFlags(const FlagsWords& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
-    const Catalogue catalogue = catalogueFor(*store);
+    const Catalogue catalogue = catalogueFor(*store, surroundings);
     const Date day = dayFor(words.on, surroundings.now());
     Answer answer{{{"unit", "UNIT"}, {"severity", "HOW SOON"}, {"sentence", "WHY"}},
                   {"unit", "site", "rule", "severity", "part", "zone", "sentence", "clears", "evidence"},

@@ -8,15 +8,27 @@
 #include "resources/resources.h"
 
 #include <algorithm>
+#include <ostream>
 
 namespace padside {
 
-Catalogue catalogueFor(Store& store)
+Catalogue catalogueFor(Store& store, const std::function<void(const Sentence&)>& complain)
 {
-    auto catalogue = Catalogue::load(shippedCatalogue(), store.ownCatalogue().changes());
+    const auto shipped = shippedCatalogue();
+    auto catalogue = Catalogue::load(shipped, store.ownCatalogue().changes());
+    if (!catalogue) {
+        complain(catalogue.error().what);
+        complain({PADSIDE_SAY("Your own changes to the catalogue are left out until they fit again; they are still kept."), {}});
+        catalogue = Catalogue::load(shipped);
+    }
     if (!catalogue)
         throw StoreError(catalogue.error());
     return *std::move(catalogue);
+}
+
+Catalogue catalogueFor(Store& store, const CommandSurroundings& surroundings)
+{
+    return catalogueFor(store, [&](const Sentence& why) { surroundings.err << "padside: " << say(why) << '\n'; });
 }
 
 std::vector<Unit> unitsFor(Store& store, const std::string& tag)

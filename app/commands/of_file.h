@@ -3,10 +3,12 @@
 
 #pragma once
 
+#include "app/command_line.h"
 #include "core/catalogue/catalogue.h"
 #include "core/review/unit_review.h"
 #include "core/store/store.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -14,8 +16,12 @@
 
 namespace padside {
 
-/// Our catalogue with the changes kept in this file laid over it. Throws StoreError if the two don't fit.
-[[nodiscard]] Catalogue catalogueFor(Store& store);
+/// Our catalogue with the changes kept in this file laid over it. Where the two no longer fit (an update took away what a change
+/// was about), ours alone, and `complain` is told why: a record is never locked away by a setting.
+[[nodiscard]] Catalogue catalogueFor(Store& store, const std::function<void(const Sentence&)>& complain);
+
+/// The same for a command: the complaint goes to its `err`.
+[[nodiscard]] Catalogue catalogueFor(Store& store, const CommandSurroundings& surroundings);
 
 /// The units a command is about: the one with this tag, or all that are not retired. A tag that is not there is refused
 /// with a sentence that names some that are.

@@ -64,7 +64,7 @@ const Visit& visitFor(const UnitRecord& record, const std::string& day, const In
 int writeSummary(const SummaryWords& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
-    const Catalogue catalogue = catalogueFor(*store);
+    const Catalogue catalogue = catalogueFor(*store, surroundings);
     UnitRecord record = store->records().unitRecord(unitsFor(*store, words.unit).front().id);
     const Visit visit = visitFor(record, words.visit, surroundings.now());
     const UnitReview asOfVisit = review(record, catalogue, visit.on);
