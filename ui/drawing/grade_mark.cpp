@@ -41,9 +41,11 @@ void paintNotSeen(QPainter& painter, const QRectF& area, const Theme& theme)
     painter.setPen(QPen(theme.hatch, 1));
     painter.setBrush(theme.panel);
     painter.drawRoundedRect(area, cornerRadius, cornerRadius);
-    // Own lines, not a brush pattern: patterns change scale on paper.
+    // Own lines, not a brush pattern: patterns change scale on paper. Denser where the mark is small, so that even a
+    // small one shows several.
     painter.setClipRect(area.adjusted(0.5, 0.5, -0.5, -0.5), Qt::IntersectClip);
-    constexpr double spacing = 4;
+    painter.setPen(QPen(theme.hatch, 1.4));
+    const double spacing = std::clamp(area.height() / 4, 3.5, 6.0);
     for (double x = area.left() - area.height() + spacing; x < area.right(); x += spacing)
         painter.drawLine(QPointF(x, area.bottom()), QPointF(x + area.height(), area.top()));
     painter.restore();

@@ -18,12 +18,14 @@
 #include <algorithm>
 #include <cmath>
 
+using namespace Qt::Literals::StringLiterals;
+
 namespace padside {
 
 namespace {
 
 constexpr double closestDays = 60; ///< the fewest days a view may show
-constexpr double zoomStep = 1.25;
+constexpr double wheelStep = 1.25;
 
 const TimelineMark* markIn(const Timeline& timeline, const MarkPlace& place)
 {
@@ -106,7 +108,9 @@ void TimelineView::measureNames()
         for (const TimelineLane& lane : group.lanes)
             zone = std::max(zone, zoneMetrics.horizontalAdvance(m_words.zoneName(lane)) + 12);
     }
-    const double most = std::max(240.0, viewport()->width() * 0.34);
+    // Names may take a third, more where there is little room, but never most of it.
+    const double width = viewport()->width();
+    const double most = std::max(width * 0.34, std::min(width * 0.42, 400.0));
     const double scale = std::min(1.0, most / (part + zone));
     m_sizes = TimelineSizes::forText(text, std::floor(part * scale), std::floor(zone * scale));
 }
@@ -214,9 +218,30 @@ std::optional<MarkPlace> TimelineView::markUnder(const QPointF& point) const
     return m_geometry.markAt(point.x(), point.y() + verticalScrollBar()->value());
 }
 
+QString TimelineView::nameUnder(const QPointF& point) const
+{
+    const double y = point.y() + verticalScrollBar()->value();
+    if (point.x() >= m_sizes.names() || point.y() < m_sizes.header)
+        return {};
+    for (const PlacedLane& lane : m_geometry.lanes) {
+        if (y < lane.area.top() || y >= lane.area.bottom())
+            continue;
+        const TimelineGroup& group = m_timeline.groups[lane.group];
+        const QString name
+            = tr("%1, %2", "part, zone").arg(m_words.partName(group), m_words.zoneName(group.lanes[lane.lane]));
+        return group.fitted ? name : tr("%1 (removed)").arg(name);
+    }
+    return {};
+}
+
 void TimelineView::mouseMoveEvent(QMouseEvent* event)
 {
     viewport()->setCursor(markUnder(event->position()) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+}
+
+void TimelineView::mousePressEvent(QMouseEvent* event)
+{
+    event->accept(); // what counts is where the button is let go
 }
 
 void TimelineView::mouseReleaseEvent(QMouseEvent* event)
@@ -232,7 +257,7 @@ void TimelineView::mouseReleaseEvent(QMouseEvent* event)
 void TimelineView::wheelEvent(QWheelEvent* event)
 {
     if (event->modifiers().testFlag(Qt::ControlModifier)) {
-        zoomBy(std::pow(zoomStep, event->angleDelta().y() / 120.0), event->position().x());
+        zoomBy(std::pow(wheelStep, event->angleDelta().y() / 120.0), event->position().x());
         event->accept();
     } else {
         QAbstractScrollArea::wheelEvent(event);
@@ -244,10 +269,12 @@ bool TimelineView::viewportEvent(QEvent* event)
     if (event->type() != QEvent::ToolTip)
         return QAbstractScrollArea::viewportEvent(event);
     const auto* help = static_cast<QHelpEvent*>(event);
-    if (const auto place = markUnder(help->pos()))
-        QToolTip::showText(help->globalPos(), m_words.sentence(m_timeline, *place).toHtmlEscaped(), viewport());
-    else
+    const auto place = markUnder(help->pos());
+    const QString text = place ? m_words.sentence(m_timeline, *place) : nameUnder(help->pos());
+    if (text.isEmpty())
         QToolTip::hideText();
+    else
+        QToolTip::showText(help->globalPos(), u"<p>"_s + text.toHtmlEscaped() + u"</p>"_s, viewport());
     return true;
 }
 

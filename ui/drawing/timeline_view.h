@@ -47,6 +47,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     bool viewportEvent(QEvent* event) override;
@@ -56,6 +57,7 @@ private:
     [[nodiscard]] DaySpan visibleSpan() const;
     [[nodiscard]] double lanesWidth() const;
     [[nodiscard]] std::optional<MarkPlace> markUnder(const QPointF& point) const;
+    [[nodiscard]] QString nameUnder(const QPointF& point) const;
     void measureNames();
     void updateScrollBars();
     void layOutNow();

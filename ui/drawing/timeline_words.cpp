@@ -64,18 +64,18 @@ QString TimelineWords::whatOfZone(const TimelineMark& mark) const
     if (mark.left)
         parts << tr("left as %1").arg(gradeText(*mark.left));
     if (mark.photos > 0)
-        parts << tr("%n photo(s)", nullptr, mark.photos);
+        parts << (mark.photos == 1 ? tr("1 photo") : tr("%n photos", nullptr, mark.photos));
     return parts.join(u", "_s);
 }
 
 QString TimelineWords::whatOfVisit(const TimelineMark& mark) const
 {
     QStringList parts;
-    parts << tr("%n zone(s) seen", nullptr, static_cast<int>(mark.zonesSeen));
+    parts << tr("zones seen: %1").arg(mark.zonesSeen);
     if (mark.zonesNotSeen > 0)
-        parts << tr("%n not seen", nullptr, static_cast<int>(mark.zonesNotSeen));
+        parts << tr("not seen: %1").arg(mark.zonesNotSeen);
     if (mark.photos > 0)
-        parts << tr("%n photo(s)", nullptr, mark.photos);
+        parts << (mark.photos == 1 ? tr("1 photo") : tr("%n photos", nullptr, mark.photos));
     if (mark.openVisit)
         parts << tr("still open");
     return parts.join(u", "_s);
@@ -145,13 +145,14 @@ QString TimelineWords::summary(const Timeline& timeline) const
     QStringList grades;
     for (std::size_t i = count.size(); i-- > 0;) {
         if (count[i] > 0)
-            grades << tr("%n zone(s) at %1", nullptr, count[i]).arg(gradeText(static_cast<Grade>(i + 1)));
+            grades << tr("%1: %2", "grade, count of zones").arg(gradeText(static_cast<Grade>(i + 1))).arg(count[i]);
     }
-    return tr("%n visit(s) from %1 to %2, ", nullptr, static_cast<int>(visits.size()))
+    return tr("Visits from %1 to %2: %3. Zones followed: %4. ")
                .arg(QString::fromStdString(m_speaker.date(visits.front().on)),
                     QString::fromStdString(m_speaker.date(visits.back().on)))
-        + tr("%n zone(s) followed. ", nullptr, zones)
-        + (grades.isEmpty() ? tr("No grades yet.") : tr("Last seen: %1.").arg(grades.join(u", "_s)));
+               .arg(visits.size())
+               .arg(zones)
+        + (grades.isEmpty() ? tr("No grades yet.") : tr("Zones now at each grade: %1.").arg(grades.join(u", "_s)));
 }
 
 } // namespace padside

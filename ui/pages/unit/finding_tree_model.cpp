@@ -194,7 +194,7 @@ QString FindingTreeModel::zoneText(const ZoneRow& zone, int column) const
         if (!history.notSeenSince)
             return history.lastSeen ? QString() : tr("never looked at");
         const QString since = history.timesNotSeen > 1
-            ? tr("%n times, since %1", nullptr, history.timesNotSeen).arg(m_speaker.shownDate(*history.notSeenSince))
+            ? tr("%n times since %1", nullptr, history.timesNotSeen).arg(m_speaker.shownDate(*history.notSeenSince))
             : tr("on %1").arg(m_speaker.shownDate(*history.notSeenSince));
         return history.lastNotSeenReason
             ? tr("%1: %2", "since when, reason")
@@ -257,7 +257,9 @@ QVariant FindingTreeModel::zoneData(const PartRow& part, const ZoneRow& zone, in
     case Qt::AccessibleTextRole:
         return column == nameColumn ? sentence(part, zone) : zoneText(zone, column);
     case Qt::ToolTipRole:
-        return column == gradeColumn ? zone.meaning : zoneText(zone, column);
+        if (column == gradeColumn)
+            return zone.meaning;
+        return column == nameColumn ? sentence(part, zone) : zoneText(zone, column);
     case gradeRole:
         return zone.history->lastSeen ? QVariant(numeral(zone.history->lastSeen->grade)) : QVariant();
     case notSeenRole:

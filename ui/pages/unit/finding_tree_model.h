@@ -25,7 +25,9 @@ public:
         changeColumn,
         wetnessColumn,
         notSeenColumn,
-        noteColumn, columnsEnd };
+        noteColumn,
+        columnsEnd
+    };
     enum Role {
         gradeRole = Qt::UserRole, ///< int 1..5; invalid if never seen
         notSeenRole, ///< bool: looked for in vain since it was last seen, or never seen

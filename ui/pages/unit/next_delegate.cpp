@@ -53,8 +53,13 @@ NextDelegate::Setting NextDelegate::set(const QStyleOptionViewItem& option, cons
     const QFontMetrics metrics(option.font);
     const QFontMetrics leadMetrics(setting.leadFont);
     const bool paragraph = setting.kind == NextModel::Kind::flag || setting.kind == NextModel::Kind::check;
-    // One column for all leading words, wide enough for a date and a word before it.
-    const int leadWidth = paragraph ? leadMetrics.horizontalAdvance(QStringLiteral("to 0000-00-00 .")) : 0;
+    const QString firstWord
+        = setting.kind == NextModel::Kind::flag ? index.data(NextModel::leadRole).toString() : QString();
+    // One column for the words of flags, one for the dates of checks.
+    const QString widest
+        = setting.kind == NextModel::Kind::check ? QStringLiteral("to 0000-00-00 .") : QStringLiteral("plan  .");
+    const int leadWidth
+        = paragraph ? std::max(leadMetrics.horizontalAdvance(widest), leadMetrics.horizontalAdvance(firstWord)) : 0;
     const int left = inset + (paragraph ? leadWidth + inset : 0);
     const int textWidth = std::max(60, width - left - inset);
     const int top = setting.kind == NextModel::Kind::heading ? 2 * gap + 2 : gap + 2;

@@ -59,13 +59,13 @@ std::vector<NextModel::Row> NextModel::rowsOf(const UnitSnapshot& snapshot) cons
     std::vector<Row> rows;
     const auto heading = [&rows](const QString& text) { rows.push_back(Row{Kind::heading, {}, text, {}, 0, {}}); };
     const auto nothing = [&rows](const QString& text) { rows.push_back(Row{Kind::nothing, {}, text, {}, 0, {}}); };
-    heading(tr("%n flag(s)", nullptr, static_cast<int>(review.flags.size())));
+    heading(tr("Flags: %1").arg(review.flags.size()));
     for (const Flag& flag : review.flags)
         rows.push_back(flagRow(flag));
     if (review.flags.empty())
         nothing(snapshot.record.visits.empty() ? tr("Nothing is known of this unit yet: the first visit will tell.")
                                                : tr("Nothing in the record gives a reason to worry."));
-    heading(tr("%n next check(s)", nullptr, static_cast<int>(review.checks.size())));
+    heading(tr("Next checks: %1").arg(review.checks.size()));
     for (const Check& check : review.checks)
         rows.push_back(checkRow(check, review.today));
     if (review.checks.empty())

@@ -108,7 +108,9 @@ QString UnitHeader::factsText(const UnitSnapshot& snapshot) const
     QStringList parts;
     if (unit.installedOn) {
         const int years = static_cast<int>(std::floor(yearsBetween(*unit.installedOn, snapshot.review.today)));
-        parts << (years < 1 ? tr("less than a year old") : tr("%n year(s) old", nullptr, years));
+        parts << (years < 1        ? tr("less than a year old")
+                      : years == 1 ? tr("1 year old")
+                                   : tr("%n years old", nullptr, years));
     } else {
         parts << tr("age unknown");
     }

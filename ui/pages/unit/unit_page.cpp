@@ -10,20 +10,19 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/unit/finding_tree_model.h"
-#include "ui/pages/unit/grade_delegate.h"
+#include "ui/pages/unit/finding_view.h"
 #include "ui/pages/unit/next_delegate.h"
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
 #include "ui/pages/unit/visit_actions.h"
 
-#include <QHeaderView>
 #include <QLabel>
 #include <QListView>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QSplitter>
 #include <QStackedLayout>
 #include <QToolButton>
-#include <QTreeView>
 #include <QVBoxLayout>
 
 using namespace Qt::Literals::StringLiterals;
@@ -63,7 +62,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_nextModel(new NextModel(book.speaker(), this))
     , m_next(new QListView)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
-    , m_findings(new QTreeView)
+    , m_findings(new FindingView(theme))
     , m_timeline(new TimelineView(book.speaker(), theme))
     , m_legend(new TimelineLegend(book.speaker(), theme))
     , m_markSentence(new QLabel)
@@ -131,17 +130,6 @@ QWidget* UnitPage::findingsPanel()
     m_findings->setObjectName(u"findingTree"_s);
     m_findings->setAccessibleName(tr("Findings by part and zone"));
     m_findings->setModel(m_findingModel);
-    m_findings->setItemDelegateForColumn(FindingTreeModel::gradeColumn, new GradeDelegate(m_theme, m_findings));
-    m_findings->setUniformRowHeights(true);
-    m_findings->setAllColumnsShowFocus(true);
-    m_findings->setIndentation(14);
-    m_findings->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_findings->setExpandsOnDoubleClick(false);
-    m_findings->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    m_findings->header()->setStretchLastSection(true);
-    m_findings->header()->setSectionsMovable(false);
-    m_findings->header()->setMinimumSectionSize(40);
-    m_findings->setMinimumWidth(300);
     QVBoxLayout* column = columnIn(panel);
     column->addWidget(title(tr("Findin&gs by part and zone"), m_findings));
     column->addWidget(m_findings, 1);
@@ -195,10 +183,16 @@ void UnitPage::connectWidgets()
         if (!visit.isNull())
             Q_EMIT visitRequested(visit);
     });
-    setTabOrder(m_header->nameplateButton(), m_actions);
-    setTabOrder(m_actions, m_next);
-    setTabOrder(m_next, m_findings);
-    setTabOrder(m_findings, m_timeline);
+    QWidget* before = m_header->nameplateButton();
+    const auto then = [&before](QWidget* next) {
+        setTabOrder(before, next);
+        before = next;
+    };
+    for (QPushButton* button : m_actions->buttons())
+        then(button);
+    for (QWidget* next :
+         {static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_findings), static_cast<QWidget*>(m_timeline)})
+        then(next);
 }
 
 bool UnitPage::read(UnitId unit)
@@ -262,8 +256,7 @@ void UnitPage::showSnapshot()
         if (again.isValid())
             m_findings->setCurrentIndex(again);
     }
-    for (int column = 0; column < FindingTreeModel::noteColumn; ++column)
-        m_findings->resizeColumnToContents(column);
+    m_findings->shareWidth();
     m_findings->verticalScrollBar()->setValue(findingsAt);
     m_next->doItemsLayout();
     m_next->verticalScrollBar()->setValue(nextAt);

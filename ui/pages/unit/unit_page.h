@@ -11,14 +11,13 @@
 class QLabel;
 class QListView;
 class QModelIndex;
-class QSplitter;
 class QStackedLayout;
-class QTreeView;
 
 namespace padside {
 
 struct Theme;
 class FindingTreeModel;
+class FindingView;
 class NextModel;
 class RecordBook;
 class TimelineLegend;
@@ -66,7 +65,7 @@ private:
     NextModel* m_nextModel;
     QListView* m_next;
     FindingTreeModel* m_findingModel;
-    QTreeView* m_findings;
+    FindingView* m_findings;
     TimelineView* m_timeline;
     TimelineLegend* m_legend;
     QLabel* m_markSentence;

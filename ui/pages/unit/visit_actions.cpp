@@ -28,11 +28,16 @@ VisitActions::VisitActions(const LocalSpeaker& speaker, QWidget* parent)
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
-    for (QPushButton* one : {m_resume, m_spring, m_fall, m_callOut, m_summary})
+    for (QPushButton* one : buttons())
         row->addWidget(one);
     row->addStretch(1);
     connect(m_resume, &QPushButton::clicked, this, [this] { Q_EMIT resumeRequested(m_open); });
     connect(m_summary, &QPushButton::clicked, this, [this] { Q_EMIT summaryRequested(m_last); });
+}
+
+std::vector<QPushButton*> VisitActions::buttons() const
+{
+    return {m_resume, m_spring, m_fall, m_callOut, m_summary};
 }
 
 QPushButton* VisitActions::button(const QString& name, const QString& text, const QString& what)

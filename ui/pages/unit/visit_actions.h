@@ -24,6 +24,7 @@ public:
 
     /// `mayWrite` is false for a file opened read-only: no visit can be started then.
     void setSnapshot(const UnitSnapshot& snapshot, bool mayWrite);
+    [[nodiscard]] std::vector<QPushButton*> buttons() const; ///< from left to right
 
 Q_SIGNALS:
     void startRequested(padside::VisitReason reason);
