@@ -101,6 +101,13 @@ void paintZoneMark(QPainter& painter, const TimelinePicture& picture, const Plac
         paintCorrectedSign(painter, carrier.isEmpty() ? placed.area : carrier, theme);
 }
 
+/// How far the next mark of the lane is; amounts are only written where they do not run into it.
+double roomAfter(const TimelineGeometry& geometry, const PlacedMark& placed)
+{
+    const PlacedMark* next = geometry.placed(MarkPlace{placed.place.group, placed.place.lane, placed.place.mark + 1});
+    return (next ? next->area.left() : geometry.width) - placed.area.right();
+}
+
 void paintChargeMark(QPainter& painter, const TimelinePicture& picture, const PlacedMark& placed,
                      const TimelineMark& mark)
 {
@@ -110,14 +117,18 @@ void paintChargeMark(QPainter& painter, const TimelinePicture& picture, const Pl
     sign.moveCenter(placed.area.center());
     painter.setFont(fontOf(painter, picture.geometry.sizes.text * 0.84));
     const QFontMetricsF metrics(painter.font());
+    const double end = placed.area.right() + roomAfter(picture.geometry, placed);
     for (const ChargeEntry& charge : mark.charges) {
         paintChargeSign(painter, sign, charge.direction, picture.theme);
         const QString text = words.chargeText(charge);
         const QRectF place(sign.right() + 3, placed.area.top() - 2, metrics.horizontalAdvance(text) + 2,
                            placed.area.height() + 4);
-        painter.setPen(picture.theme.ink);
-        painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft, text);
-        sign.moveLeft(place.right() + 4);
+        const bool fits = place.right() <= end;
+        if (fits) {
+            painter.setPen(picture.theme.ink);
+            painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft, text);
+        }
+        sign.moveLeft(fits ? place.right() + 4 : sign.right() + 2);
     }
 }
 

@@ -139,6 +139,39 @@ TEST(TimelinePainter, TheTestsHaveAFontForTheirNumerals)
     EXPECT_FALSE(QFontInfo(QFont()).family().isEmpty());
 }
 
+TEST(TimelinePainter, AnAmountIsOnlyWrittenWhereItDoesNotRunIntoTheNextSign)
+{
+    const auto inkAfterFirst = [](const std::string& second) {
+        auto builder = aUnit("HB-01").withPart("suction-accumulator", {"bottom"});
+        builder.visit("2022-03-10").visit(second, VisitReason::callOut);
+        UnitRecord record = builder.build();
+        for (const Visit& visit : record.visits) {
+            ChargeEntry charge;
+            charge.id = ChargeId(UuidBytes{static_cast<std::uint8_t>(record.charges.size() + 1)});
+            charge.visitId = visit.id;
+            charge.on = visit.on;
+            charge.mass = Measure{0.45, QuantityKind::mass, "kg", "0.45 kg"};
+            record.charges.push_back(charge);
+        }
+        const Timeline timeline = timelineOf(record, smallCatalogue(), day("2024-12-31"));
+        const TimelineGeometry geometry
+            = layOut(timeline, TimelineSizes::forText(12, 160, 90), width, wholeSpan(timeline));
+        QImage image(width, static_cast<int>(std::ceil(geometry.height)), QImage::Format_RGB32);
+        QPainter painter(&image);
+        paintTimeline(painter, image.rect(),
+                      TimelinePicture{timeline, geometry, plainEnglish(), Theme::light(), std::nullopt});
+        const QRect first = geometry.placed(MarkPlace{0, 1, 0})->area.toRect();
+        int ink = 0;
+        for (int x = first.right() + 1; x < first.right() + 10; ++x) {
+            for (int y = first.top(); y < first.bottom(); ++y)
+                ink += image.pixelColor(x, y).lightness() < 100 ? 1 : 0;
+        }
+        return ink;
+    };
+    EXPECT_GT(inkAfterFirst("2023-06-10"), 3) << "room enough for the amount";
+    EXPECT_EQ(inkAfterFirst("2022-04-20"), 0) << "the next sign stands close by";
+}
+
 TEST(TimelinePainter, KeepsWithinItsArea)
 {
     const Drawn drawn(Theme::print());
