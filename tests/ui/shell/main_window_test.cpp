@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/visit_book.h"
+#include "tests/ui/shell/window_fixture.h"
+#include "ui/drawing/theme.h"
+#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/unit/unit_page.h"
+#include "ui/pages/visit/visit_page.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/message_line.h"
+#include "ui/shell/unit_list_panel.h"
+
+#include <QLabel>
+#include <QTest>
+
+namespace padside::test {
+
+namespace {
+
+/// A unit that has no open visit.
+UnitId idleUnit(Store& store, const std::vector<UnitId>& units)
+{
+    for (const UnitId& unit : units) {
+        if (!store.visits().openVisitOf(unit))
+            return unit;
+    }
+    throw std::logic_error("every unit has an open visit");
+}
+
+} // namespace
+
+class MainWindowTest : public WindowFixture
+{
+protected:
+    MainWindowTest()
+        : m_window(*m_book, Theme::light())
+    {
+        m_window.resize(1280, 800);
+        m_window.show();
+    }
+
+    MainWindow m_window;
+};
+
+TEST_F(MainWindowTest, OpensOnTheFirstUnit)
+{
+    const auto* page = m_window.findChild<UnitPage*>();
+    EXPECT_TRUE(page->isVisible());
+    EXPECT_EQ(page->unit(), units().front());
+}
+
+TEST_F(MainWindowTest, StartingAVisitShowsItAndItResumesWhenAskedAgain)
+{
+    const UnitId unit = idleUnit(*m_store, units());
+    m_window.startVisit(unit, VisitReason::callOut);
+    EXPECT_TRUE(m_window.findChild<VisitPage*>()->isVisible());
+    EXPECT_FALSE(m_window.findChild<UnitListPanel*>()->isVisible()) << "the visit needs the room";
+    const auto open = m_store->visits().openVisitOf(unit);
+    ASSERT_TRUE(open.has_value());
+
+    m_window.showUnit(unit);
+    m_window.startVisit(unit, VisitReason::spring);
+    EXPECT_EQ(m_store->visits().openVisitOf(unit)->id, open->id);
+}
+
+TEST_F(MainWindowTest, LeavingAVisitComesBackToItsUnit)
+{
+    const UnitId unit = idleUnit(*m_store, units());
+    m_window.startVisit(unit, VisitReason::fall);
+    Q_EMIT m_window.findChild<VisitPage*>()->leaveRequested(unit);
+    EXPECT_TRUE(m_window.findChild<UnitPage*>()->isVisible());
+    EXPECT_EQ(m_window.findChild<UnitPage*>()->unit(), unit);
+    EXPECT_TRUE(m_window.findChild<UnitListPanel*>()->isVisible());
+}
+
+TEST_F(MainWindowTest, ClosingAVisitShowsItsSummary)
+{
+    const UnitId unit = idleUnit(*m_store, units());
+    m_window.startVisit(unit, VisitReason::fall);
+    const VisitId visit = m_store->visits().openVisitOf(unit)->id;
+    m_store->visits().close(visit, m_book->now());
+    Q_EMIT m_window.findChild<VisitPage*>()->closed(visit);
+    EXPECT_TRUE(m_window.findChild<SummaryPage*>()->isVisible());
+    Q_EMIT m_window.findChild<SummaryPage*>()->left();
+    EXPECT_TRUE(m_window.findChild<UnitPage*>()->isVisible());
+}
+
+TEST_F(MainWindowTest, AFailureIsSaidInALineAndTheWindowGoesOn)
+{
+    EXPECT_FALSE(m_book->attempt([] {
+        throw StoreError(
+            Problem{ProblemKind::cannotWrite, {"The disk is full: “{0}” was not written.", {std::string("note")}}});
+    }));
+    auto* line = m_window.findChild<MessageLine*>();
+    EXPECT_TRUE(line->isVisible());
+    EXPECT_EQ(line->text(), QStringLiteral("The disk is full: “note” was not written."));
+}
+
+TEST_F(MainWindowTest, EveryControlThatTakesFocusHasAName)
+{
+    for (const QWidget* widget : m_window.findChildren<QWidget*>()) {
+        const bool takesFocus = widget->focusPolicy() != Qt::NoFocus && widget->isVisible();
+        if (!takesFocus || widget->inherits("QSplitterHandle") || widget->inherits("QScrollBar"))
+            continue;
+        const bool named = !widget->accessibleName().isEmpty() || !widget->property("text").toString().isEmpty();
+        EXPECT_TRUE(named) << widget->metaObject()->className() << " " << widget->objectName().toStdString();
+    }
+}
+
+} // namespace padside::test
