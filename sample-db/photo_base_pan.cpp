@@ -95,7 +95,7 @@ void paintBasePan(Scene& scene, std::uint64_t variant, float age)
     paintDrainHole(scene, 250, 300);
     paintDrainHole(scene, 470, 560);
     paintDrainHole(scene, 770, 480);
-    const int leaves = static_cast<int>(3 + 14 * age);
+    const auto leaves = static_cast<int>(3 + 14 * age);
     for (int leaf = 0; leaf < leaves; ++leaf)
         paintLeaf(scene, mixed(variant + 40) + static_cast<std::uint64_t>(leaf) * 17);
 }

@@ -43,7 +43,10 @@ void blurFar(std::vector<Vec3>& colours, const std::vector<Texel>& texels, int c
 {
     std::vector<Vec3> row(static_cast<std::size_t>(count));
     for (int line = 0; line < lines; ++line) {
-        const auto index = [&](int i) { return static_cast<std::size_t>(line * lineStep + i * step); };
+        const auto index = [&](int i) {
+            return static_cast<std::size_t>(line) * static_cast<std::size_t>(lineStep)
+                + static_cast<std::size_t>(i) * static_cast<std::size_t>(step);
+        };
         Vec3 sum;
         float weight = 0;
         const auto add = [&](int i, float sign) {
@@ -92,14 +95,14 @@ QImage developed(const std::vector<Vec3>& colours, const Light& light)
     for (int row = 0; row < pictureHeight; ++row) {
         auto* line = reinterpret_cast<QRgb*>(image.scanLine(row));
         const float y = std::min(static_cast<float>(row) * scale, static_cast<float>(Scene::height) - 1.001F);
-        const int y0 = static_cast<int>(y);
+        const auto y0 = static_cast<int>(y);
         const float ty = y - static_cast<float>(y0);
         const float cornerY = (static_cast<float>(row) / pictureHeight - 0.5F);
         for (int column = 0; column < pictureWidth; ++column) {
             const float x = std::min(static_cast<float>(column) * scale, static_cast<float>(Scene::width) - 1.001F);
-            const int x0 = static_cast<int>(x);
+            const auto x0 = static_cast<int>(x);
             const float tx = x - static_cast<float>(x0);
-            const Vec3* upper = &colours[static_cast<std::size_t>(y0 * Scene::width + x0)];
+            const Vec3* upper = &colours[static_cast<std::size_t>(y0) * Scene::width + static_cast<std::size_t>(x0)];
             const Vec3* lower = upper + Scene::width;
             Vec3 colour = mix(mix(upper[0], upper[1], tx), mix(lower[0], lower[1], tx), ty);
             const float cornerX = (static_cast<float>(column) / pictureWidth - 0.5F);
@@ -129,7 +132,8 @@ QImage takePicture(Scene& scene, const Light& light)
             const Vec3 slope{(texel.height - right) * 0.35F, (texel.height - below) * 0.35F, 0};
             const Vec3 normal
                 = texel.height == right && texel.height == below ? texel.normal : unitVector(texel.normal + slope);
-            colours[static_cast<std::size_t>(row * Scene::width + column)] = lit(texel, normal, light);
+            colours[static_cast<std::size_t>(row) * Scene::width + static_cast<std::size_t>(column)]
+                = lit(texel, normal, light);
         }
     }
     for (int pass = 0; pass < 2; ++pass) {

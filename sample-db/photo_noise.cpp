@@ -12,7 +12,7 @@ namespace {
 /// std::floor is a call on plain x86-64 and this runs some ten million times a picture.
 int wholeBelow(float x)
 {
-    const int whole = static_cast<int>(x);
+    const auto whole = static_cast<int>(x);
     return static_cast<float>(whole) > x ? whole - 1 : whole;
 }
 
@@ -26,8 +26,8 @@ float lattice(std::uint64_t seed, int cells, float x, float y)
 {
     const float fx = x * static_cast<float>(cells);
     const float fy = y * static_cast<float>(cells);
-    const int ix = static_cast<int>(fx);
-    const int iy = static_cast<int>(fy);
+    const auto ix = static_cast<int>(fx);
+    const auto iy = static_cast<int>(fy);
     const auto corner = [&](int dx, int dy) {
         const auto cx = static_cast<std::uint64_t>((ix + dx) % cells);
         const auto cy = static_cast<std::uint64_t>((iy + dy) % cells);

@@ -122,7 +122,7 @@ void runDown(Scene& scene, const std::vector<float>& depths, const Skin& skin, f
 void brushOver(Scene& scene, const std::vector<float>& field, double coat, const Skin& skin)
 {
     const PhotoNoise& noise = photoNoise();
-    const float holds = static_cast<float>(coat);
+    const auto holds = static_cast<float>(coat);
     for (std::size_t i = 0; i < field.size(); ++i) {
         Texel& texel = scene.texels()[i];
         if (texel.rusts <= 0)
@@ -144,7 +144,7 @@ void brushOver(Scene& scene, const std::vector<float>& field, double coat, const
 void soil(Scene& scene, double dirt, const Skin& skin)
 {
     const PhotoNoise& noise = photoNoise();
-    const float amount = static_cast<float>(dirt);
+    const auto amount = static_cast<float>(dirt);
     for (Texel& texel : scene.texels()) {
         if (texel.far > 0.5F || texel.metal > 0.85F) // smooth tube sheds it
             continue;
@@ -165,7 +165,7 @@ void soil(Scene& scene, double dirt, const Skin& skin)
 /// Water: darker, glossy, with drops that stand on the paint.
 void moisten(Scene& scene, double wet, const Skin& skin)
 {
-    const float amount = static_cast<float>(wet);
+    const auto amount = static_cast<float>(wet);
     for (Texel& texel : scene.texels()) {
         if (texel.far > 0.5F)
             continue;
@@ -173,6 +173,7 @@ void moisten(Scene& scene, double wet, const Skin& skin)
         const float cover = amount * ramp(0.25F, 0.55F, film + 0.35F * amount);
         texel.albedo = texel.albedo * (1 - 0.42F * cover);
         texel.gloss = std::max(texel.gloss, 0.85F * cover);
+        texel.height *= 1 - 0.75F * cover; // water fills the roughness; else every grain would glitter
 
         constexpr float cell = 15;
         const float cellX = std::floor(texel.u / cell);
@@ -181,7 +182,7 @@ void moisten(Scene& scene, double wet, const Skin& skin)
         const auto chance = mixed(static_cast<std::uint64_t>(static_cast<std::int64_t>(key * 16)));
         if (fraction(chance) > 0.34 * wet * (film > 0.45F ? 1.0 : 0.4))
             continue;
-        const float size = static_cast<float>(fraction(chance + 1));
+        const auto size = static_cast<float>(fraction(chance + 1));
         const float radius = 1.3F + 3.4F * size * size;
         const float dx = texel.u / cell - cellX - 0.5F + 0.55F * (static_cast<float>(fraction(chance + 2)) - 0.5F);
         const float dy = texel.v / cell - cellY - 0.5F + 0.55F * (static_cast<float>(fraction(chance + 3)) - 0.5F);

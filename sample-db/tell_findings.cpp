@@ -119,13 +119,13 @@ void tellFindings(Telling& telling)
             // Most of what is passed over stays unwritten; some is owned up to.
             if (telling.visit.reason == VisitReason::callOut || !telling.dice.chance(hurried ? 0.30 : 0.06))
                 continue;
-            Finding finding = telling.entry<Finding, FindingId>();
+            auto finding = telling.entry<Finding, FindingId>();
             finding.zoneId = zone.id;
             finding.sight = NotSeenReason::noTime;
             telling.life.record.findings.push_back(std::move(finding));
             continue;
         }
-        Finding finding = telling.entry<Finding, FindingId>();
+        auto finding = telling.entry<Finding, FindingId>();
         finding.zoneId = zone.id;
         const bool scripted = telling.life.scenario->story == Story::seafrontVessel && zone.nature->zone == "bottom";
         if (!scripted && telling.dice.chance(zone.nature->hidden)) {

@@ -40,7 +40,7 @@ void takePhoto(Telling& telling, const ZoneState& zone, Phase phase, std::option
         weathering.decay = zone.decay;
     }
 
-    Photo photo = telling.entry<Photo, PhotoId>();
+    auto photo = telling.entry<Photo, PhotoId>();
     photo.zoneId = zone.id;
     photo.phase = phase;
     photo.mediaType = "image/jpeg";

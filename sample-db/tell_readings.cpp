@@ -33,7 +33,7 @@ public:
     void read(const std::string& kind, double si, const char* metricUnit, int metricDecimals, const char* customaryUnit,
               int customaryDecimals, const char* partKind = nullptr, const ZoneState* zone = nullptr)
     {
-        Reading reading = m_telling.entry<Reading, ReadingId>();
+        auto reading = m_telling.entry<Reading, ReadingId>();
         reading.kind = kind;
         if (const Part* part = partKind ? m_telling.life.fitted(partKind) : nullptr)
             reading.partId = part->id;

@@ -42,7 +42,7 @@ bool refrigerantPart(std::string_view kind)
 
 void charge(Telling& telling, ChargeDirection direction, double kilograms, const std::string& because)
 {
-    ChargeEntry entry = telling.entry<ChargeEntry, ChargeId>();
+    auto entry = telling.entry<ChargeEntry, ChargeId>();
     entry.direction = direction;
     entry.refrigerant = telling.life.record.unit.refrigerant;
     entry.mass = typedMeasure(std::max(0.05, kilograms), *unitByCode(telling.metric() ? "kg" : "oz"),
@@ -75,7 +75,7 @@ void replaceNow(Telling& telling, const Catalogue& catalogue, const std::string&
                                           [&](const Part& one) { return one.kind == partKind && !one.removedOn; });
     if (old == life.record.parts.end())
         return;
-    Treatment treatment = telling.entry<Treatment, TreatmentId>();
+    auto treatment = telling.entry<Treatment, TreatmentId>();
     treatment.kind = TreatmentKind::replace;
     treatment.partId = old->id;
     treatment.note = because;

@@ -22,7 +22,7 @@ const Finding* findingToday(const Telling& telling, ZoneId zone)
 Treatment& treat(Telling& telling, TreatmentKind kind, const ZoneState& zone, const std::string& product,
                  const std::string& note)
 {
-    Treatment treatment = telling.entry<Treatment, TreatmentId>();
+    auto treatment = telling.entry<Treatment, TreatmentId>();
     treatment.kind = kind;
     treatment.partId = zone.partId;
     treatment.zoneId = zone.id;
@@ -33,7 +33,7 @@ Treatment& treat(Telling& telling, TreatmentKind kind, const ZoneState& zone, co
 
 void leave(Telling& telling, ZoneState& zone, Grade grade)
 {
-    Finding finding = telling.entry<Finding, FindingId>();
+    auto finding = telling.entry<Finding, FindingId>();
     finding.zoneId = zone.id;
     finding.phase = Phase::asLeft;
     finding.sight = grade;
