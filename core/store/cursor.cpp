@@ -5,6 +5,7 @@
 
 #include "core/store/connection.h"
 
+#include <algorithm>
 #include <cstring>
 #include <sqlite3.h>
 
@@ -82,12 +83,12 @@ std::string_view Cursor::view(int column) const
 Date Cursor::date(int column) const
 {
     const std::string_view text = view(column);
-    if (text.size() == sizeof m_lastDateText && std::memcmp(text.data(), m_lastDateText, sizeof m_lastDateText) == 0)
+    if (text == std::string_view(m_lastDateText.data(), m_lastDateText.size()))
         return m_lastDate;
     const auto date = parseDate(text);
     if (!date)
         damaged(column);
-    std::memcpy(m_lastDateText, text.data(), sizeof m_lastDateText);
+    std::ranges::copy(text, m_lastDateText.begin());
     m_lastDate = *date;
     return *date;
 }

@@ -6,6 +6,7 @@
 #include "core/record/coded.h"
 #include "core/record/id.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -72,7 +73,7 @@ private:
     Connection& m_connection;
     std::string_view m_sql;
     sqlite3_stmt* m_statement;
-    mutable char m_lastDateText[10]{}; ///< rows of one visit share their date: read it once
+    mutable std::array<char, 10> m_lastDateText{}; ///< rows of one visit share their date: read it once
     mutable Date m_lastDate{};
 };
 

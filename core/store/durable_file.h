@@ -14,8 +14,8 @@ void writeDurably(const QString& path, const QByteArray& content);
 /// Makes new names in a folder last. Throws StoreError.
 void syncFolder(const QString& folder);
 
-/// Gives a finished, closed database its name, which must not be taken: synced, renamed, folder synced. Throws StoreError if the
-/// name is taken or if some of the database still lies in a log beside it.
+/// Gives a finished, closed database its name, which must not be taken: synced, renamed, folder synced. Throws
+/// StoreError if the name is taken or if some of the database still lies in a log beside it.
 void publishDatabase(const QString& from, const QString& to);
 
 /// Removes a database that was being made, with the journals SQLite keeps beside it; what is not there is no error.

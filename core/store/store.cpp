@@ -40,7 +40,7 @@ struct Store::Private
 };
 
 Store::Store(std::unique_ptr<Private> priv)
-    : d(std::move(priv))
+    : m_d(std::move(priv))
 {
 }
 
@@ -60,57 +60,57 @@ std::unique_ptr<Store> Store::open(const QString& path, Access access)
 
 QString Store::path() const
 {
-    return d->file.connection->path();
+    return m_d->file.connection->path();
 }
 
 bool Store::isReadOnly() const
 {
-    return d->file.connection->isReadOnly();
+    return m_d->file.connection->isReadOnly();
 }
 
 const std::optional<Sentence>& Store::openedReadOnlyBecause() const
 {
-    return d->file.readOnlyBecause;
+    return m_d->file.readOnlyBecause;
 }
 
 const QString& Store::backupBeforeMigration() const
 {
-    return d->file.backup;
+    return m_d->file.backup;
 }
 
 SiteBook& Store::sites()
 {
-    return d->sites;
+    return m_d->sites;
 }
 
 VisitBook& Store::visits()
 {
-    return d->visits;
+    return m_d->visits;
 }
 
 RecordReader& Store::records()
 {
-    return d->records;
+    return m_d->records;
 }
 
 PhotoFiles& Store::photos()
 {
-    return d->photos;
+    return m_d->photos;
 }
 
 OwnCatalogue& Store::ownCatalogue()
 {
-    return d->ownCatalogue;
+    return m_d->ownCatalogue;
 }
 
 Drafts& Store::drafts()
 {
-    return d->drafts;
+    return m_d->drafts;
 }
 
 Connection& Store::connection()
 {
-    return *d->file.connection;
+    return *m_d->file.connection;
 }
 
 } // namespace padside

@@ -54,7 +54,7 @@ public:
 private:
     struct Private;
     explicit Store(std::unique_ptr<Private> d);
-    std::unique_ptr<Private> d;
+    std::unique_ptr<Private> m_d;
 };
 
 } // namespace padside

@@ -3,8 +3,14 @@
 
 #include "tests/core/store/failing_vfs.h"
 
+#include <algorithm>
+#include <cstdlib>
+#include <fcntl.h>
 #include <new>
 #include <sqlite3.h>
+#include <string>
+#include <unistd.h>
+#include <vector>
 
 namespace padside::test {
 
@@ -20,11 +26,24 @@ struct State
     FailingVfs::Failure failure = FailingVfs::Failure::once;
 };
 State state;
+
+/// What one write or truncation replaced.
+struct Replaced
+{
+    std::string path;
+    sqlite3_int64 offset = 0;
+    std::vector<char> bytes;
+    sqlite3_int64 sizeBefore = 0;
+};
+bool remembering = false;
+bool syncsCount = true;
+std::vector<Replaced> unsynced; // oldest first
 sqlite3_vfs* under = nullptr;
 sqlite3_vfs layer;
 
 struct File : sqlite3_file
 {
+    const char* path = nullptr; ///< SQLite keeps it until the file is closed; empty for a nameless one
     sqlite3_file* real() { return reinterpret_cast<sqlite3_file*>(this + 1); }
 };
 
@@ -58,12 +77,34 @@ int errorOr(int usual)
     return state.failure == FailingVfs::Failure::full ? SQLITE_FULL : usual;
 }
 
+void remember(sqlite3_file* file, sqlite3_int64 offset, sqlite3_int64 count)
+{
+    if (!remembering || fileOf(file)->path == nullptr)
+        return;
+    Replaced old{fileOf(file)->path, offset, {}, 0};
+    realOf(file)->pMethods->xFileSize(realOf(file), &old.sizeBefore);
+    const sqlite3_int64 overlap = std::min(count, old.sizeBefore - offset);
+    if (overlap > 0) {
+        old.bytes.resize(static_cast<std::size_t>(overlap));
+        realOf(file)->pMethods->xRead(realOf(file), old.bytes.data(), static_cast<int>(overlap), offset);
+    }
+    unsynced.push_back(std::move(old));
+}
+
+void forget(sqlite3_file* file)
+{
+    if (syncsCount && fileOf(file)->path != nullptr)
+        std::erase_if(unsynced, [file](const Replaced& old) { return old.path == fileOf(file)->path; });
+}
+
 int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset)
 {
     switch (nextCall()) {
     case Call::works:
+        remember(file, offset, count);
         return realOf(file)->pMethods->xWrite(realOf(file), bytes, count, offset);
     case Call::tears:
+        remember(file, offset, count / 2);
         realOf(file)->pMethods->xWrite(realOf(file), bytes, count / 2, offset);
         return SQLITE_IOERR_WRITE;
     case Call::fails:
@@ -74,12 +115,20 @@ int write(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 offset
 
 int truncate(sqlite3_file* file, sqlite3_int64 size)
 {
-    return nextCall() == Call::works ? realOf(file)->pMethods->xTruncate(realOf(file), size) : SQLITE_IOERR_TRUNCATE;
+    if (nextCall() != Call::works)
+        return SQLITE_IOERR_TRUNCATE;
+    sqlite3_int64 sizeBefore = 0;
+    realOf(file)->pMethods->xFileSize(realOf(file), &sizeBefore);
+    remember(file, size, sizeBefore - size);
+    return realOf(file)->pMethods->xTruncate(realOf(file), size);
 }
 
-int sync(sqlite3_file*, int)
+int sync(sqlite3_file* file, int)
 {
-    return nextCall() == Call::works ? SQLITE_OK : errorOr(SQLITE_IOERR_FSYNC);
+    if (nextCall() != Call::works)
+        return errorOr(SQLITE_IOERR_FSYNC);
+    forget(file);
+    return SQLITE_OK;
 }
 
 const sqlite3_io_methods& methods()
@@ -122,6 +171,7 @@ int open(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int* out
 {
     auto* made = new (file) File();
     made->pMethods = nullptr;
+    made->path = name;
     const int code = under->xOpen(under, name, made->real(), flags, outFlags);
     if (made->real()->pMethods != nullptr)
         made->pMethods = &methods();
@@ -155,6 +205,28 @@ void FailingVfs::arm(int nthCall, Failure failure)
 void FailingVfs::disarm()
 {
     state.armed = false;
+}
+
+void FailingVfs::rememberUnsynced(bool count)
+{
+    unsynced.clear();
+    remembering = true;
+    syncsCount = count;
+}
+
+void FailingVfs::cutPower()
+{
+    remembering = false;
+    for (auto old = unsynced.rbegin(); old != unsynced.rend(); ++old) {
+        const int file = ::open(old->path.c_str(), O_WRONLY | O_CLOEXEC);
+        if (file < 0) // removed since
+            continue;
+        const auto written = ::pwrite(file, old->bytes.data(), old->bytes.size(), old->offset);
+        if (written != static_cast<ssize_t>(old->bytes.size()) || ::ftruncate(file, old->sizeBefore) != 0)
+            std::abort();
+        ::close(file);
+    }
+    unsynced.clear();
 }
 
 bool FailingVfs::hasFailed() const

@@ -26,6 +26,12 @@ public:
 
     void arm(int nthCall, Failure failure);
     void disarm();
+    /// From now on remembers what each write replaced until its file is synced. With `syncsCount` false the disk lies:
+    /// it says that it synced and did not.
+    void rememberUnsynced(bool syncsCount = true);
+    /// Takes back every write that no sync made last, in all files, and stops remembering. Close the files first.
+    void cutPower();
+
     [[nodiscard]] bool hasFailed() const; ///< since it was armed
     [[nodiscard]] int calls() const; ///< since it was armed
 };

@@ -200,6 +200,40 @@ TEST_P(WriteErrorTest, ABackupIsWholeOrNotThere)
     EXPECT_GT(points, 10);
 }
 
+// The disk stops at the n-th call and everything that was not synced is gone: what was confirmed must be there all the
+// same.
+TEST_P(WriteErrorTest, APowerCutLosesNothingConfirmed)
+{
+    const QString path = pathOf(u"run.padside"_s);
+    const int points = failEachWrite(
+        [&] {
+            copyBase(path);
+            m_disk.rememberUnsynced();
+        },
+        [&] { sit(path); },
+        [&](bool) {
+            m_disk.cutPower();
+            expectSound(path);
+        });
+    EXPECT_GT(points, 20);
+}
+
+// The test above can tell: on a disk that only claims to sync, confirmed entries do get lost.
+TEST_P(WriteErrorTest, APowerCutOnADiskThatLiesIsNoticed)
+{
+    const QString path = pathOf(u"run.padside"_s);
+    copyBase(path);
+    m_disk.rememberUnsynced(false);
+    m_disk.arm(30, FailingVfs::Failure::fromThenOn);
+    (void)refusalOf([&] { sit(path); });
+    m_disk.disarm();
+    m_disk.cutPower();
+    ASSERT_FALSE(m_confirmed.empty());
+    const auto store = Store::open(path);
+    const UnitRecord found = store->records().unitRecord(m_before.unit.id);
+    EXPECT_EQ(std::ranges::find(found.findings, m_confirmed.front().id, &Finding::id), found.findings.end());
+}
+
 INSTANTIATE_TEST_SUITE_P(EachFailure, WriteErrorTest,
                          ::testing::Values(FailingVfs::Failure::once, FailingVfs::Failure::fromThenOn,
                                            FailingVfs::Failure::torn, FailingVfs::Failure::full),
