@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <ranges>
 
 namespace padside {
 
@@ -78,9 +77,9 @@ TimelineSizes TimelineSizes::forText(double pixels, double partColumn, double zo
 std::optional<MarkPlace> TimelineGeometry::markAt(double x, double y) const
 {
     // Later marks are painted over earlier ones.
-    for (const PlacedMark& mark : std::views::reverse(marks)) {
-        if (mark.area.adjusted(-2, -2, 2, 2).contains(x, y))
-            return mark.place;
+    for (auto mark = marks.rbegin(); mark != marks.rend(); ++mark) {
+        if (mark->area.adjusted(-2, -2, 2, 2).contains(x, y))
+            return mark->place;
     }
     return std::nullopt;
 }

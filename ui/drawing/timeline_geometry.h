@@ -40,6 +40,7 @@ struct MarkPlace
     std::size_t lane = 0;
     std::size_t mark = 0;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): a false alarm of clang-tidy 14
     friend auto operator<=>(const MarkPlace&, const MarkPlace&) = default;
 };
 

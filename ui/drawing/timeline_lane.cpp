@@ -4,7 +4,6 @@
 #include "ui/drawing/timeline_lane.h"
 
 #include <algorithm>
-#include <ranges>
 
 namespace padside {
 

@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <limits>
-#include <ranges>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -41,7 +40,8 @@ QString FindingTreeModel::noteOf(const std::vector<Finding>& findings, const Zon
 {
     bool latest = true;
     Date lastOn{};
-    for (const Finding& finding : std::views::reverse(findings)) {
+    for (auto row = findings.rbegin(); row != findings.rend(); ++row) {
+        const Finding& finding = *row;
         if (finding.zoneId != history.zoneId)
             continue;
         if (latest)
@@ -141,9 +141,10 @@ VisitId FindingTreeModel::lastVisitOf(ZoneId zone) const
 {
     if (!m_snapshot)
         return {};
-    for (const Finding& finding : std::views::reverse(m_snapshot->record.findings)) {
-        if (finding.zoneId == zone)
-            return finding.visitId;
+    const auto& findings = m_snapshot->record.findings;
+    for (auto finding = findings.rbegin(); finding != findings.rend(); ++finding) {
+        if (finding->zoneId == zone)
+            return finding->visitId;
     }
     return {};
 }

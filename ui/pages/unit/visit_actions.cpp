@@ -8,8 +8,6 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 
-#include <ranges>
-
 using namespace Qt::Literals::StringLiterals;
 
 namespace padside {
@@ -63,7 +61,9 @@ void VisitActions::setSnapshot(const UnitSnapshot& snapshot, bool mayWrite)
 {
     m_open = VisitId{};
     m_last = VisitId{};
-    for (const Visit& visit : std::views::reverse(snapshot.record.visits)) {
+    const auto& visits = snapshot.record.visits;
+    for (auto row = visits.rbegin(); row != visits.rend(); ++row) {
+        const Visit& visit = *row;
         if (m_last.isNull())
             m_last = visit.id;
         if (!visit.isOpen())
