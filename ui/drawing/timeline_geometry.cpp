@@ -77,11 +77,10 @@ TimelineSizes TimelineSizes::forText(double pixels, double partColumn, double zo
 std::optional<MarkPlace> TimelineGeometry::markAt(double x, double y) const
 {
     // Later marks are painted over earlier ones.
-    for (auto mark = marks.rbegin(); mark != marks.rend(); ++mark) {
-        if (mark->area.adjusted(-2, -2, 2, 2).contains(x, y))
-            return mark->place;
-    }
-    return std::nullopt;
+    const auto topmost = std::find_if(marks.rbegin(), marks.rend(), [x, y](const PlacedMark& mark) {
+        return mark.area.adjusted(-2, -2, 2, 2).contains(x, y);
+    });
+    return topmost == marks.rend() ? std::nullopt : std::optional(topmost->place);
 }
 
 const PlacedMark* TimelineGeometry::placed(const MarkPlace& place) const

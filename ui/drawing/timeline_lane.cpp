@@ -165,6 +165,7 @@ std::vector<TimelineLane> lanesOf(std::span<const Part* const> parts, const Unit
     else
         std::ranges::stable_sort(lanes, {}, [kind](const auto& zones) { return zoneRank(kind, zones.back()); });
     std::vector<TimelineLane> result;
+    result.reserve(lanes.size());
     for (const auto& zones : lanes)
         result.push_back(laneOf(zones, record, span));
     return result;

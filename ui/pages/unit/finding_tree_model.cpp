@@ -38,22 +38,20 @@ FindingTreeModel::FindingTreeModel(const Catalogue& catalogue, const LocalSpeake
 
 QString FindingTreeModel::noteOf(const std::vector<Finding>& findings, const ZoneHistory& history) const
 {
-    bool latest = true;
-    Date lastOn{};
-    for (auto row = findings.rbegin(); row != findings.rend(); ++row) {
-        const Finding& finding = *row;
+    const Finding* last = nullptr;
+    const Finding* noted = nullptr;
+    for (const Finding& finding : findings) {
         if (finding.zoneId != history.zoneId)
             continue;
-        if (latest)
-            lastOn = finding.on;
-        latest = false;
-        if (finding.note.empty())
-            continue;
-        const QString note = shown(finding.note);
-        // A note from an earlier visit says so.
-        return finding.on == lastOn ? note : tr("%1: %2", "date, note").arg(m_speaker.shownDate(finding.on), note);
+        last = &finding;
+        if (!finding.note.empty())
+            noted = &finding;
     }
-    return {};
+    if (!noted)
+        return {};
+    // A note from an earlier visit says so.
+    const QString note = shown(noted->note);
+    return noted->on == last->on ? note : tr("%1: %2", "date, note").arg(m_speaker.shownDate(noted->on), note);
 }
 
 FindingTreeModel::ZoneRow FindingTreeModel::zoneRow(const std::vector<Finding>& findings, const Part& part,
@@ -141,12 +139,12 @@ VisitId FindingTreeModel::lastVisitOf(ZoneId zone) const
 {
     if (!m_snapshot)
         return {};
-    const auto& findings = m_snapshot->record.findings;
-    for (auto finding = findings.rbegin(); finding != findings.rend(); ++finding) {
-        if (finding->zoneId == zone)
-            return finding->visitId;
+    VisitId last;
+    for (const Finding& finding : m_snapshot->record.findings) { // in order of date
+        if (finding.zoneId == zone)
+            last = finding.visitId;
     }
-    return {};
+    return last;
 }
 
 QModelIndex FindingTreeModel::index(int row, int column, const QModelIndex& parent) const

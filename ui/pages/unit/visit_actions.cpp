@@ -60,12 +60,8 @@ QPushButton* VisitActions::startButton(const QString& name, const QString& text,
 void VisitActions::setSnapshot(const UnitSnapshot& snapshot, bool mayWrite)
 {
     m_open = VisitId{};
-    m_last = VisitId{};
-    const auto& visits = snapshot.record.visits;
-    for (auto row = visits.rbegin(); row != visits.rend(); ++row) {
-        const Visit& visit = *row;
-        if (m_last.isNull())
-            m_last = visit.id;
+    m_last = snapshot.record.visits.empty() ? VisitId{} : snapshot.record.visits.back().id;
+    for (const Visit& visit : snapshot.record.visits) {
         if (!visit.isOpen())
             continue;
         m_open = visit.id;
