@@ -9,7 +9,7 @@ namespace padside {
 void paintFins(Scene& scene, std::uint64_t variant, float age)
 {
     const PhotoNoise& noise = photoNoise();
-    const float shift = static_cast<float>(fraction(variant)) * 400;
+    const float shift = 400 * static_cast<float>(fraction(variant));
     scene.fillAll([&](float x, float y, Texel& texel) {
         // Hail and trimmers bend fins in patches; elsewhere they stand straight.
         const float patch = ramp(0.80F - 0.35F * age, 0.92F - 0.30F * age, noise.clouds.at(x * 0.8F + shift, y * 0.8F));
@@ -17,7 +17,7 @@ void paintFins(Scene& scene, std::uint64_t variant, float age)
         const float place = (x + wave) / 8.6F;
         const float phase = place - std::floor(place);
         const float edge = ramp(0.0F, 0.14F, phase) * ramp(0.62F, 0.40F, phase);
-        const float fold
+        const auto fold
             = static_cast<float>(fraction(static_cast<std::uint64_t>(static_cast<std::int64_t>(place) + 5000)));
         texel.albedo = mix(Vec3{0.13F, 0.13F, 0.135F}, Vec3{0.50F, 0.51F, 0.52F} * (0.88F + 0.12F * fold), edge);
         texel.normal = unitVector(

@@ -28,7 +28,9 @@ Date tripDay(std::size_t site, std::size_t block, int year, VisitReason reason, 
     const bool inSpring = reason == VisitReason::spring;
     const SeasonWeeks weeks = inSpring ? spring : fall;
     Dice dice(mixed(seed + site * 101 + block * 7919 + static_cast<std::uint64_t>(year) * 2 + (inSpring ? 0 : 1)));
-    const int week = weeks.first + static_cast<int>(dice.below(static_cast<std::size_t>(weeks.last - weeks.first + 1)));
+    const int week = weeks.first
+        + static_cast<int>(
+                         dice.below(static_cast<std::size_t>(weeks.last) - static_cast<std::size_t>(weeks.first) + 1));
     return mondayOfWeek(year, week) + days(static_cast<int>(dice.below(5)));
 }
 
