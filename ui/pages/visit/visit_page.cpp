@@ -149,7 +149,15 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     });
 }
 
-VisitPage::~VisitPage() = default;
+VisitPage::~VisitPage()
+{
+    // What is being typed is entered while everything is still here; afterwards no part may call back.
+    if (QWidget* typing = focusWidget())
+        typing->clearFocus();
+    m_book.disconnect(this);
+    for (QWidget* part : findChildren<QWidget*>())
+        part->blockSignals(true);
+}
 
 QWidget* VisitPage::makeSide()
 {
@@ -209,7 +217,12 @@ void VisitPage::makeKeys()
     onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
     onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
     onKey(QKeySequence(tr("L", "key: as found or as left")), m_zoneArea, [this] { m_zone->togglePhase(); });
-    onKey(QKeySequence(Qt::Key_Escape), m_zoneArea, [this] { m_zone->grades().cancelReason(); });
+    onKey(QKeySequence(Qt::Key_Escape), m_zoneArea, [this] {
+        if (m_zone->isWritingNote())
+            m_zone->setFocus();
+        else
+            m_zone->grades().cancelReason();
+    });
     for (const auto key : {Qt::Key_Return, Qt::Key_Enter, Qt::Key_Down})
         onKey(QKeySequence(key), m_zoneArea, [this] { step(1); });
     onKey(QKeySequence(Qt::Key_Up), m_zoneArea, [this] { step(-1); });

@@ -328,10 +328,6 @@ bool ZonePanel::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == m_note && event->type() == QEvent::FocusOut)
         keepNote();
-    if (watched == m_note && event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
-        setFocus();
-        return true;
-    }
     return QWidget::eventFilter(watched, event);
 }
 
