@@ -9,6 +9,8 @@
 #include <QFileInfo>
 #include <QtEndian>
 
+#include <string_view>
+
 namespace padside {
 
 namespace {
@@ -16,7 +18,7 @@ namespace {
 // The file header of SQLite (https://www.sqlite.org/fileformat2.html, section 1.3).
 constexpr qsizetype headerSize = 100;
 constexpr qsizetype applicationIdAt = 68;
-constexpr char magic[16] = "SQLite format 3"; ///< with its closing zero
+constexpr std::string_view magic{"SQLite format 3", 16}; ///< with its closing zero
 
 } // namespace
 
@@ -36,7 +38,7 @@ void requireRecordFile(const QString& path)
     if (header.isEmpty())
         throw storeError(ProblemKind::cannotRead,
                          PADSIDE_SAY("{0} is empty: it holds no records. Open another file or a backup."), {name});
-    const QByteArray start(magic, sizeof magic);
+    const QByteArray start(magic.data(), static_cast<qsizetype>(magic.size()));
     if (header.size() < headerSize || !header.startsWith(start))
         throw storeError(
             ProblemKind::cannotRead,

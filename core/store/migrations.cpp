@@ -28,9 +28,9 @@ QString freeBackupName(const QString& path, int version)
 {
     const QFileInfo file(path);
     for (int counter = 1;; ++counter) {
-        const QString name = u"%1/%2.version-%3-copy-%4.%5"_s.arg(
-            file.absolutePath(), file.completeBaseName(), QString::number(version), QString::number(counter),
-            file.suffix().isEmpty() ? u"padside"_s : file.suffix());
+        QString name = u"%1/%2.version-%3-copy-%4.%5"_s.arg(file.absolutePath(), file.completeBaseName(),
+                                                            QString::number(version), QString::number(counter),
+                                                            file.suffix().isEmpty() ? u"padside"_s : file.suffix());
         if (!QFileInfo::exists(name))
             return name;
     }

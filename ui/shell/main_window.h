@@ -7,8 +7,6 @@
 
 #include <QMainWindow>
 
-#include <functional>
-
 class QAction;
 class QStackedWidget;
 
