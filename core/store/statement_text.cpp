@@ -40,7 +40,7 @@ QString upsertText(std::string_view table, std::string_view columns, std::string
 {
     std::string sets;
     for (const std::string& name : splitColumns(columns))
-        sets += (sets.empty() ? "" : ", ") + name + " = excluded." + name;
+        sets.append(sets.empty() ? "" : ", ").append(name).append(" = excluded.").append(name);
     return insertText(table, columns)
         + QString::fromStdString(" ON CONFLICT (" + std::string(key) + ") DO UPDATE SET " + sets);
 }

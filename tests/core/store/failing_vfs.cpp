@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <fcntl.h>
 #include <new>
+#include <ranges>
 #include <sqlite3.h>
 #include <string>
 #include <unistd.h>
@@ -217,12 +218,12 @@ void FailingVfs::rememberUnsynced(bool count)
 void FailingVfs::cutPower()
 {
     remembering = false;
-    for (auto old = unsynced.rbegin(); old != unsynced.rend(); ++old) {
-        const int file = ::open(old->path.c_str(), O_WRONLY | O_CLOEXEC);
+    for (const Replaced& old : std::views::reverse(unsynced)) {
+        const int file = ::open(old.path.c_str(), O_WRONLY | O_CLOEXEC);
         if (file < 0) // removed since
             continue;
-        const auto written = ::pwrite(file, old->bytes.data(), old->bytes.size(), old->offset);
-        if (written != static_cast<ssize_t>(old->bytes.size()) || ::ftruncate(file, old->sizeBefore) != 0)
+        const auto written = ::pwrite(file, old.bytes.data(), old.bytes.size(), old.offset);
+        if (written != static_cast<ssize_t>(old.bytes.size()) || ::ftruncate(file, old.sizeBefore) != 0)
             std::abort();
         ::close(file);
     }
