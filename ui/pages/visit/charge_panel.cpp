@@ -129,8 +129,9 @@ void ChargePanel::enter()
     if (!mass || mass->si < 0) {
         if (m_mass->isEmpty())
             Q_EMIT refused(tr("Type how much refrigerant it was, like 200 g."));
-        else
-            Q_EMIT refused(mass ? tr("A mass can't be below zero. Choose “recovered” for what was taken out.") : m_mass->echo());
+        else if (mass)
+            Q_EMIT refused(tr("A mass can't be below zero. Choose “recovered” for what was taken out."));
+        // else the field says itself what is wrong with it
         m_mass->edit().setFocus();
         return;
     }

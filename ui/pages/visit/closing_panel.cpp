@@ -177,7 +177,7 @@ void ClosingPanel::showChanges(const VisitSheet& sheet)
             parts << title + u": "_s + name;
     }
     m_open->setText(m_left == 0 ? tr("Every zone was looked at.")
-                                : tr("Not looked at yet (%1):").arg(m_left) + u'\n' + parts.join(u'\n'));
+                                : (sheet.visit.isOpen() ? tr("Not looked at yet (%1):") : tr("Not looked at (%1):")).arg(m_left) + u'\n' + parts.join(u'\n'));
     m_goToOpen->setVisible(m_left > 0 && sheet.visit.isOpen());
 }
 

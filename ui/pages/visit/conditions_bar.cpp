@@ -84,10 +84,10 @@ ConditionsBar::ConditionsBar(RecordBook& book, VisitLog& log, const Theme& theme
     m_technician->setMaximumWidth(180);
     m_temperature->setName(tr("Air temperature"));
     m_temperature->edit().setObjectName(u"airTemperature"_s);
-    m_temperature->setFixedWidth(104);
+    m_temperature->setEchoBeside(96);
     m_humidity->setName(tr("Relative humidity"));
     m_humidity->edit().setObjectName(u"humidity"_s);
-    m_humidity->setFixedWidth(84);
+    m_humidity->setEchoBeside(84);
     m_humidity->setUsual(0.05, 1); // ours: drier air outdoors is more likely a slip
     m_temperature->setUsual(233.15, 328.15); // ours: -40 to 55 °C
     auto* leave = new QPushButton(tr("Back to the unit"));

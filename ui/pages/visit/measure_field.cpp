@@ -43,6 +43,20 @@ void MeasureField::setName(const QString& name)
     m_edit->setAccessibleName(name);
 }
 
+void MeasureField::setEchoBeside(int fieldWidth)
+{
+    static_cast<QBoxLayout*>(layout())->setDirection(QBoxLayout::LeftToRight);
+    layout()->setSpacing(6);
+    m_edit->setFixedWidth(fieldWidth);
+    m_echo->setMaximumWidth(2 * fieldWidth);
+}
+
+QLabel* MeasureField::takeEcho()
+{
+    layout()->removeWidget(m_echo);
+    return m_echo;
+}
+
 void MeasureField::setUsual(double lowest, double highest)
 {
     m_lowest = lowest;
@@ -102,10 +116,11 @@ void MeasureField::showEcho()
         say(m_book.speaker().said(value.error().what), true);
         return;
     }
-    const QString meant = u"= "_s + QString::fromStdString(showMeasure(value->si, m_unit, m_book.numberStyle()));
+    const QString shownValue = QString::fromStdString(showMeasure(value->si, m_unit, m_book.numberStyle()));
+    const QString meant = u"= "_s + shownValue;
     const bool unusual = m_highest > m_lowest && (value->si < m_lowest || value->si > m_highest);
     if (!unusual) {
-        say(meant, false);
+        say(m_edit->text().trimmed() == shownValue ? QString() : meant, false);
         return;
     }
     say(tr("%1. Is that right? Usual here: %2 to %3.")
@@ -117,7 +132,7 @@ void MeasureField::showEcho()
 void MeasureField::say(const QString& text, bool problem)
 {
     m_echo->setText(text);
-    m_echo->setVisible(!text.isEmpty());
+    m_echo->setVisible(!text.isEmpty() && !isHidden());
     m_edit->setAccessibleDescription(text);
     QPalette colours = m_echo->palette();
     colours.setColor(QPalette::WindowText, problem ? m_theme.ink : m_theme.softInk);

@@ -32,6 +32,9 @@ public:
     void showEntered(const QString& key, const std::optional<Measure>& entered);
     void settle(const std::optional<Measure>& entered); ///< it has been entered
     void setName(const QString& name); ///< for screen readers
+    void setEchoBeside(int fieldWidth); ///< what was understood stands at the right, so that nothing jumps
+    /// Gives the line with what was understood to the caller's own layout.
+    [[nodiscard]] QLabel* takeEcho();
 
     [[nodiscard]] DraftField& edit() { return *m_edit; }
     [[nodiscard]] const DraftField& edit() const { return *m_edit; }

@@ -20,8 +20,8 @@ public:
     void showImage(const QImage& image, const QString& caption);
     void showNothing(const QString& why);
 
-    [[nodiscard]] QSize sizeHint() const override { return {260, 170}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {140, 110}; }
+    [[nodiscard]] QSize sizeHint() const override { return {260, 150}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {140, 96}; }
 
 protected:
     void paintEvent(QPaintEvent* event) override;

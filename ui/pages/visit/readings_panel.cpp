@@ -96,7 +96,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.field->setFixedWidth(fieldWidth);
     row.field->edit().setObjectName(u"reading-"_s + QString::fromStdString(kind.code));
     row.field->edit().setToolTip(translated(m_book, kind.where));
-    const int line = static_cast<int>(m_rows.size());
+    const int line = 2 * static_cast<int>(m_rows.size());
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     words->addWidget(row.label);
@@ -104,6 +104,9 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     words->addStretch();
     m_grid->addLayout(words, line, 0);
     m_grid->addWidget(row.field, line, 1, Qt::AlignTop);
+    row.echo = row.field->takeEcho();
+    row.echo->setAlignment(Qt::AlignRight);
+    m_grid->addWidget(row.echo, line + 1, 0, 1, 2);
     connect(row.field, &MeasureField::entered, this, [this, &row](const Measure& value) { enter(row, value); });
     connect(row.field, &MeasureField::emptied, this, [this, &row] { enter(row, std::nullopt); });
     connect(&row.field->edit(), &QLineEdit::returnPressed, this, [this, &row] {
@@ -119,8 +122,8 @@ void ReadingsPanel::makeRows(const VisitSheet& sheet)
     delete m_rowsHolder->layout();
     qDeleteAll(m_rowsHolder->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
     m_grid = new QGridLayout(m_rowsHolder);
-    m_grid->setContentsMargins(0, 0, 8, 0);
-    m_grid->setVerticalSpacing(6);
+    m_grid->setContentsMargins(0, 4, 8, 0);
+    m_grid->setVerticalSpacing(4);
     m_grid->setColumnStretch(0, 1);
     const std::vector<Part> parts = fittedParts(sheet);
     for (const bool usualFirst : {true, false}) {
@@ -140,7 +143,7 @@ void ReadingsPanel::makeRows(const VisitSheet& sheet)
             }
         }
     }
-    m_grid->setRowStretch(static_cast<int>(m_rows.size()), 1);
+    m_grid->setRowStretch(2 * static_cast<int>(m_rows.size()), 1);
 }
 
 void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
@@ -196,6 +199,7 @@ void ReadingsPanel::filter()
         const bool visible = wanted.isEmpty() ? inUse : row->name.contains(wanted, Qt::CaseInsensitive);
         row->label->setVisible(visible);
         row->field->setVisible(visible);
+        row->echo->setVisible(visible && !row->echo->text().isEmpty());
         if (!visible)
             row->last->hide();
         else

@@ -41,6 +41,7 @@ private:
         QLabel* label = nullptr;
         MeasureField* field = nullptr;
         QLabel* last = nullptr;
+        QLabel* echo = nullptr;
         std::optional<Reading> standing;
         bool usual = false;
     };

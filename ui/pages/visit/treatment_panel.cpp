@@ -29,6 +29,12 @@ QDateTime localTime(const Instant& instant)
     return QDateTime::fromSecsSinceEpoch(instant.utc.time_since_epoch().count(), Qt::OffsetFromUTC, offset);
 }
 
+QString dayAndTime(const RecordBook& book, const Instant& instant)
+{
+    return book.speaker().shownDate(localDate(instant)) + u' '
+        + book.surroundings().locale.toString(localTime(instant).time(), QLocale::ShortFormat);
+}
+
 Instant later(Instant instant, double seconds)
 {
     instant.utc += std::chrono::seconds(static_cast<std::int64_t>(seconds));
@@ -106,10 +112,9 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     connect(m_enter, &QPushButton::clicked, this, &TreatmentPanel::enter);
     connect(&m_dryIn->edit(), &QLineEdit::textChanged, this, [this] {
         const auto hours = m_dryIn->understood();
-        m_dryBy->setText(hours ? tr("Keep it dry and the unit off until %1.")
-                                     .arg(m_book.surroundings().locale.toString(localTime(later(m_book.now(), hours->si)), QLocale::ShortFormat))
+        m_dryBy->setText(hours ? tr("Keep it dry and the unit off until %1.").arg(dayAndTime(m_book, later(m_book.now(), hours->si)))
                                : QString());
-        m_dryBy->setVisible(hours.has_value());
+        static_cast<QFormLayout*>(m_form->layout())->setRowVisible(m_dryBy, hours && m_kind != TreatmentKind::replace);
     });
     for (DraftField* one : {m_product, m_maker, m_model, m_note, m_cost, &m_dryIn->edit()})
         connect(one, &QLineEdit::returnPressed, this, &TreatmentPanel::enter);
@@ -234,7 +239,7 @@ QString TreatmentPanel::said(const Treatment& work) const
     if (!work.note.empty())
         words << shown(work.note);
     if (work.dryBy)
-        words << tr("dry by %1").arg(m_book.surroundings().locale.toString(localTime(*work.dryBy), QLocale::ShortFormat));
+        words << tr("dry by %1").arg(dayAndTime(m_book, *work.dryBy));
     if (work.cost)
         words << tr("cost %1").arg(QString::fromStdString(showNumber(*work.cost, 2, m_book.numberStyle())));
     return words.join(u", "_s);

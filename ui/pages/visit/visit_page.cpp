@@ -68,6 +68,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_conditions(new ConditionsBar(book, m_log, theme))
     , m_list(new ZoneList(book, theme))
     , m_progress(quietLabel(theme))
+    , m_lastColumn(quietLabel(theme, tr("last time")))
     , m_zoneArea(new QWidget)
     , m_zone(new ZonePanel(book, m_log, theme))
     , m_side(new QTabWidget)
@@ -82,7 +83,9 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     setObjectName(u"visitPage"_s);
     setAcceptDrops(true);
     m_progress->setObjectName(u"progress"_s);
-    m_progress->setContentsMargins(12, 8, 12, 4);
+    m_progress->setContentsMargins(12, 8, 0, 4);
+    m_lastColumn->setContentsMargins(0, 8, 12, 4);
+    m_lastColumn->setWordWrap(false);
     m_message->setObjectName(u"visitMessage"_s);
     m_message->setWordWrap(true);
     m_message->setTextFormat(Qt::PlainText);
@@ -92,8 +95,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     colours.setColor(QPalette::Window, mixed(theme.fill(Grade::marked), theme.ground, 0.3));
     m_message->setPalette(colours);
     m_message->hide();
-    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   "
-                       "Enter next zone   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish"));
+    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   C cautions   "
+                       "Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish"));
     m_keys->setContentsMargins(16, 4, 16, 6);
 
     m_zoneScroll = scrolling(m_zone);
@@ -102,7 +105,10 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     zones->setSpacing(0);
     auto* left = new QVBoxLayout;
     left->setSpacing(0);
-    left->addWidget(m_progress);
+    auto* columns = new QHBoxLayout;
+    columns->addWidget(m_progress, 1);
+    columns->addWidget(m_lastColumn);
+    left->addLayout(columns);
     left->addWidget(m_list, 1);
     m_list->setFixedWidth(listWidth);
     zones->addLayout(left);
@@ -216,6 +222,7 @@ void VisitPage::makeKeys()
     onKey(QKeySequence(tr("P", "key: photo")), m_zoneArea, whenWritable([this] { m_zone->photos().chooseFiles(); }));
     onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
     onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
+    onKey(QKeySequence(tr("C", "key: cautions")), m_zoneArea, [this] { m_zone->toggleCautions(); });
     onKey(QKeySequence(tr("L", "key: as found or as left")), m_zoneArea, [this] { m_zone->togglePhase(); });
     onKey(QKeySequence(Qt::Key_Escape), m_zoneArea, [this] {
         if (m_zone->isWritingNote())
@@ -265,7 +272,7 @@ void VisitPage::reload()
     const bool mayWrite = m_log.mayWrite();
     m_conditions->showSheet(m_sheet);
     m_list->showSheet(m_sheet);
-    m_progress->setText(tr("%1 of %2 zones looked at").arg(m_sheet.zonesLookedAt()).arg(m_sheet.zonesToLookAt()));
+    m_progress->setText(tr("%1 of %2 zones").arg(m_sheet.zonesLookedAt()).arg(m_sheet.zonesToLookAt()));
     m_readings->showSheet(m_sheet, mayWrite);
     m_charges->showSheet(m_sheet, mayWrite);
     showZone();

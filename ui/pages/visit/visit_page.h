@@ -71,6 +71,7 @@ private:
     ConditionsBar* m_conditions;
     ZoneList* m_list;
     QLabel* m_progress;
+    QLabel* m_lastColumn;
     QWidget* m_zoneArea;
     QScrollArea* m_zoneScroll;
     ZonePanel* m_zone;

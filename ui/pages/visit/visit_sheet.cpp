@@ -3,6 +3,8 @@
 
 #include "ui/pages/visit/visit_sheet.h"
 
+#include "core/review/record_at.h"
+
 #include <algorithm>
 #include <ranges>
 
@@ -18,22 +20,6 @@ bool belongsTo(const Part& part, const Visit& visit, bool lookedAt)
     if (part.fittedOn && *part.fittedOn > visit.on)
         return false;
     return !part.removedOn || *part.removedOn > visit.on;
-}
-
-std::size_t rankOfPart(const Catalogue& catalogue, const std::string& kind)
-{
-    const auto& kinds = catalogue.partKinds();
-    const auto found = std::ranges::find(kinds, kind, &PartKind::code);
-    return static_cast<std::size_t>(found - kinds.begin());
-}
-
-std::size_t rankOfZone(const Catalogue& catalogue, const Part& part, const Zone& zone)
-{
-    const PartKind* kind = catalogue.partKind(part.kind);
-    if (!kind)
-        return 0;
-    const auto found = std::ranges::find(kind->zones, zone.kind, &ZoneKind::code);
-    return static_cast<std::size_t>(found - kind->zones.begin());
 }
 
 /// Visits in the order they happened: an earlier place in the record is before.
@@ -120,7 +106,9 @@ VisitSheet visitSheet(UnitRecord record, VisitId id, const Catalogue& catalogue)
     const std::vector<Photo> photos = standing(record.photos);
     const Before before(record, sheet.visit);
 
-    for (const Part& part : record.parts) {
+    std::vector<Part> parts = record.parts;
+    putInCatalogueOrder(parts, record.unit, catalogue);
+    for (const Part& part : parts) {
         const bool lookedAt = std::ranges::any_of(findings, [&](const Finding& finding) {
             return ofToday(finding) && std::ranges::any_of(part.zones, [&](const Zone& zone) { return zone.id == finding.zoneId; });
         });
@@ -146,13 +134,6 @@ VisitSheet visitSheet(UnitRecord record, VisitId id, const Catalogue& catalogue)
             sheet.zones.push_back(std::move(line));
         }
     }
-    std::ranges::stable_sort(sheet.zones, [&](const ZoneLine& left, const ZoneLine& right) {
-        const auto key = [&](const ZoneLine& line) {
-            return std::tuple(rankOfPart(catalogue, line.part.kind), line.part.position, line.part.fittedOn.value_or(Date{}), line.part.id,
-                              rankOfZone(catalogue, line.part, line.zone));
-        };
-        return key(left) < key(right);
-    });
     std::ranges::copy_if(standing(record.readings), std::back_inserter(sheet.readings), ofToday);
     std::ranges::copy_if(standing(record.charges), std::back_inserter(sheet.charges), ofToday);
     std::ranges::copy_if(record.followUps, std::back_inserter(sheet.followUps), [id](const FollowUp& one) { return one.madeAt == id; });

@@ -8,6 +8,7 @@
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
+#include "ui/pages/visit/caution_line.h"
 #include "ui/pages/visit/grade_choice.h"
 #include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/photo_frame.h"
@@ -46,7 +47,7 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     , m_theme(theme)
     , m_title(headingLabel())
     , m_place(quietLabel(theme))
-    , m_caution(quietLabel(theme))
+    , m_caution(new CautionLine(theme))
     , m_phaseRow(new QWidget)
     , m_asFound(phaseButton(tr("As found")))
     , m_asLeft(phaseButton(tr("As left  L")))
@@ -56,7 +57,7 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     , m_todayFrame(new PhotoFrame(theme))
     , m_photos(new PhotoStrip(book, log))
     , m_addPhoto(new QPushButton(tr("Add photo  P")))
-    , m_todayHeading(new QLabel(tr("Today")))
+    , m_todayHeading(new QLabel)
     , m_grades(new GradeChoice(book, theme))
     , m_wetness(new WetnessChoice(book))
     , m_same(new QPushButton(tr("Same as last time  S")))
@@ -155,7 +156,8 @@ QWidget* ZonePanel::makeToday()
     auto* strip = new QHBoxLayout;
     strip->setSpacing(4);
     strip->addWidget(m_photos, 1);
-    strip->addWidget(m_addPhoto);
+    strip->addStretch();
+    strip->addWidget(m_addPhoto, 0, Qt::AlignBottom);
     layout->addWidget(m_todayHeading);
     layout->addWidget(m_todayFrame, 1);
     layout->addLayout(strip);
@@ -171,15 +173,7 @@ void ZonePanel::showLine(const ZoneLine& line, const QString& place, bool mayWri
         m_phase = line.fittedToday ? Phase::asLeft : Phase::asFound;
     m_title->setText(tr("%1: %2").arg(partTitle(m_book, line.part), zoneTitle(m_book, line.part, line.zone)));
     m_place->setText(place);
-    QStringList cautions;
-    if (const PartKind* kind = m_book.catalogue().partKind(line.part.kind)) {
-        for (const std::string& code : kind->cautions) {
-            if (const Caution* caution = m_book.catalogue().caution(code))
-                cautions << translated(m_book, caution->sentence);
-        }
-    }
-    m_caution->setText(cautions.join(u' '));
-    m_caution->setVisible(!cautions.isEmpty());
+    showCautions();
     for (QWidget* control : std::initializer_list<QWidget*>{m_grades, m_wetness, m_same, m_addPhoto})
         control->setEnabled(mayWrite);
     m_photos->setAcceptDrops(mayWrite);
@@ -187,6 +181,23 @@ void ZonePanel::showLine(const ZoneLine& line, const QString& place, bool mayWri
     if (another)
         showLastTime();
     showToday();
+}
+
+void ZonePanel::showCautions()
+{
+    QStringList cautions;
+    if (const PartKind* kind = m_book.catalogue().partKind(m_line->part.kind)) {
+        for (const std::string& code : kind->cautions) {
+            if (const Caution* caution = m_book.catalogue().caution(code))
+                cautions << translated(m_book, caution->sentence);
+        }
+    }
+    m_caution->showCautions(cautions.join(u' '));
+}
+
+void ZonePanel::toggleCautions()
+{
+    m_caution->toggle();
 }
 
 void ZonePanel::showEmpty()
@@ -236,10 +247,11 @@ void ZonePanel::showToday()
     m_phaseRow->setVisible(worked);
     m_asFound->setChecked(m_phase == Phase::asFound);
     m_asLeft->setChecked(m_phase == Phase::asLeft);
-    m_todayHeading->setText(m_phase == Phase::asFound ? tr("Today, as found") : tr("Today, as left"));
+    m_todayHeading->setText(m_phase == Phase::asFound ? tr("This visit, as found") : tr("This visit, as left"));
     m_same->setEnabled(m_mayWrite && m_line->lastSeen.has_value());
     m_grades->showLine(*m_line, m_phase);
     m_photos->showLine(*m_line, m_phase);
+    m_photos->setVisible(!m_line->photos.empty());
 
     const std::optional<Finding>& today = m_line->today(m_phase);
     m_wetness->showWetness(today ? today->wetness : m_log.waitingWetness(look()));
@@ -260,9 +272,9 @@ void ZonePanel::showTodaysPhoto()
     if (!m_line->photos.empty())
         m_book.attempt([&] { image = smallImage(m_book.store().photos().path(m_line->photos.back()), frameEdge); });
     if (image.isNull())
-        m_todayFrame->showNothing(tr("Drop or paste a photo here, or press P"));
+        m_todayFrame->showNothing(m_mayWrite ? tr("Drop or paste a photo here, or press P") : tr("No photo of this visit"));
     else
-        m_todayFrame->showImage(image, tr("Today's newest photo"));
+        m_todayFrame->showImage(image, tr("The newest photo of this visit"));
 }
 
 void ZonePanel::setPhase(Phase phase)

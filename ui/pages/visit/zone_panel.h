@@ -16,6 +16,7 @@ class QPushButton;
 namespace padside {
 
 struct Theme;
+class CautionLine;
 class GradeChoice;
 class PhotoFrame;
 class PhotoStrip;
@@ -40,6 +41,7 @@ public:
     void togglePhase();
     void setWetness(Wetness wetness);
     void sameAsLastTime();
+    void toggleCautions();
     void writeNote(); ///< puts the cursor into the note
     bool keepNote(); ///< enters what was typed; false if the store refused it
     [[nodiscard]] bool isWritingNote() const;
@@ -55,6 +57,7 @@ protected:
 private:
     QWidget* makeLastTime();
     QWidget* makeToday();
+    void showCautions();
     void showLastTime();
     void showToday();
     void showTodaysPhoto();
@@ -71,7 +74,7 @@ private:
 
     QLabel* m_title;
     QLabel* m_place;
-    QLabel* m_caution;
+    CautionLine* m_caution;
     QWidget* m_phaseRow;
     QPushButton* m_asFound;
     QPushButton* m_asLeft;

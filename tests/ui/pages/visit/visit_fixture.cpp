@@ -157,8 +157,7 @@ void VisitPageTest::goTo(const char* zoneKind)
 
 QString VisitPageTest::echoOf(const char* field) const
 {
-    auto* label = find<QLineEdit>(field)->parentWidget()->findChild<QLabel*>(QStringLiteral("echo"));
-    return label->isVisible() ? label->text() : QString();
+    return find<QLineEdit>(field)->accessibleDescription(); // what is written beside it is said to screen readers too
 }
 
 QString VisitPageTest::message() const
