@@ -9,7 +9,7 @@
 #include <QFileInfo>
 #include <QtEndian>
 
-#include <string_view>
+#include <array>
 
 namespace padside {
 
@@ -18,7 +18,7 @@ namespace {
 // The file header of SQLite (https://www.sqlite.org/fileformat2.html, section 1.3).
 constexpr qsizetype headerSize = 100;
 constexpr qsizetype applicationIdAt = 68;
-constexpr std::string_view magic{"SQLite format 3", 16}; ///< with its closing zero
+constexpr auto magic = std::to_array("SQLite format 3"); ///< with its closing zero
 
 } // namespace
 

@@ -3,7 +3,9 @@
 
 #pragma once
 
+#ifndef Q_MOC_RUN // moc 6.4 stumbles over the concepts in <random>
 #include "core/record/id.h"
+#endif
 
 #include <QWidget>
 

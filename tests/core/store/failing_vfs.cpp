@@ -7,10 +7,10 @@
 #include <cstdlib>
 #include <fcntl.h>
 #include <new>
-#include <ranges>
 #include <sqlite3.h>
 #include <string>
 #include <unistd.h>
+#include <utility>
 #include <vector>
 
 namespace padside::test {
@@ -218,7 +218,9 @@ void FailingVfs::rememberUnsynced(bool count)
 void FailingVfs::cutPower()
 {
     remembering = false;
-    for (const Replaced& old : std::views::reverse(unsynced)) {
+    while (!unsynced.empty()) {
+        const Replaced old = std::move(unsynced.back());
+        unsynced.pop_back();
         const int file = ::open(old.path.c_str(), O_WRONLY | O_CLOEXEC);
         if (file < 0) // removed since
             continue;
@@ -227,7 +229,6 @@ void FailingVfs::cutPower()
             std::abort();
         ::close(file);
     }
-    unsynced.clear();
 }
 
 bool FailingVfs::hasFailed() const
