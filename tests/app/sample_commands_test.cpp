@@ -50,7 +50,7 @@ std::string SampleCommands::file;
 TEST_F(SampleCommands, DemoDoesNotOverwriteAFile)
 {
     const Said said = run({"demo", "--out", file});
-    EXPECT_EQ(said.exitCode, exitFileTrouble);
+    EXPECT_EQ(said.exitCode, exitDataSayNo);
     EXPECT_NE(said.err.find(file), std::string::npos) << said.err;
 }
 
@@ -138,7 +138,7 @@ TEST_F(SampleCommands, BackupMakesAFileThatVerifies)
     const Said said = run({"backup", file, "--to", path("copy.padside")});
     EXPECT_EQ(said.exitCode, exitDone) << said.err;
     EXPECT_EQ(run({"verify", path("copy.padside")}).exitCode, exitDone);
-    EXPECT_EQ(run({"backup", file, "--to", path("copy.padside")}).exitCode, exitFileTrouble) << "must not overwrite";
+    EXPECT_EQ(run({"backup", file, "--to", path("copy.padside")}).exitCode, exitDataSayNo) << "must not overwrite";
 }
 
 TEST_F(SampleCommands, AForeignFileIsRefusedAndNotTouched)
