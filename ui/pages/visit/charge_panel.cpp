@@ -34,7 +34,8 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QW
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
-    , m_mass(new MeasureField(book, theme, QuantityKind::mass, shownUnit(QuantityKind::mass, book.surroundings().units)))
+    , m_mass(
+          new MeasureField(book, theme, QuantityKind::mass, shownUnit(QuantityKind::mass, book.surroundings().units)))
     , m_refrigerant(field(book, u"chargeRefrigerant"_s, tr("Refrigerant")))
     , m_cylinder(field(book, u"chargeCylinder"_s, tr("Cylinder")))
     , m_because(field(book, u"chargeBecause"_s, tr("Because")))
@@ -48,7 +49,7 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QW
         auto* button = new QPushButton(translated(book, word));
         button->setObjectName(u"charge-"_s + shown(code));
         button->setAccessibleName(tr("Refrigerant %1").arg(translated(book, word)));
-        button->setCheckable(true);
+        makeChoice(*button, theme);
         makeLarge(*button);
         directions->addWidget(button);
         connect(button, &QPushButton::clicked, this, [this, picked = direction] { pick(picked); });
@@ -100,7 +101,8 @@ void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         control->setEnabled(open);
     std::vector<EntryLines::Line> lines;
     for (const ChargeEntry& charge : sheet.charges) {
-        QStringList words{translated(m_book, wordOf(charge.direction)), shown(charge.mass.typed), shown(charge.refrigerant)};
+        QStringList words{translated(m_book, wordOf(charge.direction)), shown(charge.mass.typed),
+                          shown(charge.refrigerant)};
         if (!charge.cylinder.empty())
             words << tr("cylinder %1").arg(shown(charge.cylinder));
         if (!charge.because.empty())

@@ -83,7 +83,8 @@ ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, const Theme& theme, 
     question->addLayout(answers);
     auto* correcting = new QVBoxLayout(m_correcting);
     correcting->setContentsMargins(0, 0, 0, 0);
-    correcting->addWidget(quietLabel(theme, tr("This visit is closed. An entry can be corrected with a reason; the old one stays in the record.")));
+    correcting->addWidget(quietLabel(
+        theme, tr("This visit is closed. An entry can be corrected with a reason; the old one stays in the record.")));
     correcting->addWidget(m_reason);
     correcting->addWidget(m_correct);
 
@@ -176,8 +177,10 @@ void ClosingPanel::showChanges(const VisitSheet& sheet)
         else
             parts << title + u": "_s + name;
     }
-    m_open->setText(m_left == 0 ? tr("Every zone was looked at.")
-                                : (sheet.visit.isOpen() ? tr("Not looked at yet (%1):") : tr("Not looked at (%1):")).arg(m_left) + u'\n' + parts.join(u'\n'));
+    m_open->setText(m_left == 0
+                        ? tr("Every zone was looked at.")
+                        : (sheet.visit.isOpen() ? tr("Not looked at yet (%1):") : tr("Not looked at (%1):")).arg(m_left)
+                            + u'\n' + parts.join(u'\n'));
     m_goToOpen->setVisible(m_left > 0 && sheet.visit.isOpen());
 }
 
@@ -186,9 +189,11 @@ void ClosingPanel::askToClose()
     const bool ready = m_unfinished.isEmpty();
     QString text;
     if (!ready)
-        text = tr("Not entered yet: %1. Enter or clear it first, so that nothing is lost.").arg(m_unfinished.join(u"; "_s));
+        text = tr("Not entered yet: %1. Enter or clear it first, so that nothing is lost.")
+                   .arg(m_unfinished.join(u"; "_s));
     else if (m_left > 0)
-        text = tr("Zones not looked at: %1. Once closed, the visit can only be corrected with a reason. Close it?").arg(m_left);
+        text = tr("Zones not looked at: %1. Once closed, the visit can only be corrected with a reason. Close it?")
+                   .arg(m_left);
     else
         text = tr("Once closed, the visit can only be corrected with a reason. Close it?");
     m_questionText->setText(text);

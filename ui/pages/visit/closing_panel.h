@@ -17,7 +17,8 @@ struct Theme;
 class DraftNote;
 class RecordBook;
 
-/// The end of a visit: what changed, what was not looked at, a note on the whole visit; closing it, and correcting it later.
+/// The end of a visit: what changed, what was not looked at, a note on the whole visit; closing it, and correcting it
+/// later.
 class ClosingPanel : public QWidget
 {
     Q_OBJECT

@@ -20,8 +20,7 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-template <typename Enum>
-QComboBox* comboOf(const RecordBook& book, const QString& objectName, const QString& name)
+template <typename Enum> QComboBox* comboOf(const RecordBook& book, const QString& objectName, const QString& name)
 {
     auto* combo = new QComboBox;
     combo->setObjectName(objectName);
@@ -33,14 +32,12 @@ QComboBox* comboOf(const RecordBook& book, const QString& objectName, const QStr
     return combo;
 }
 
-template <typename Enum>
-void select(QComboBox& combo, Enum value)
+template <typename Enum> void select(QComboBox& combo, Enum value)
 {
     combo.setCurrentIndex(combo.findData(shown(codeOf(value))));
 }
 
-template <typename Enum>
-Enum selected(const QComboBox& combo, Enum otherwise)
+template <typename Enum> Enum selected(const QComboBox& combo, Enum otherwise)
 {
     return fromCode<Enum>(combo.currentData().toString().toStdString()).value_or(otherwise);
 }
@@ -72,8 +69,10 @@ ConditionsBar::ConditionsBar(RecordBook& book, VisitLog& log, const Theme& theme
     , m_state(quietLabel(theme))
     , m_reason(comboOf<VisitReason>(book, u"visitReason"_s, tr("Reason of the visit")))
     , m_technician(new DraftField(book))
-    , m_temperature(new MeasureField(book, theme, QuantityKind::temperature, shownUnit(QuantityKind::temperature, book.surroundings().units)))
-    , m_humidity(new MeasureField(book, theme, QuantityKind::ratio, shownUnit(QuantityKind::ratio, book.surroundings().units)))
+    , m_temperature(new MeasureField(book, theme, QuantityKind::temperature,
+                                     shownUnit(QuantityKind::temperature, book.surroundings().units)))
+    , m_humidity(
+          new MeasureField(book, theme, QuantityKind::ratio, shownUnit(QuantityKind::ratio, book.surroundings().units)))
     , m_sky(comboOf<Sky>(book, u"sky"_s, tr("Sky")))
     , m_running(comboOf<Running>(book, u"running"_s, tr("Running state of the unit")))
 {
@@ -114,7 +113,8 @@ ConditionsBar::ConditionsBar(RecordBook& book, VisitLog& log, const Theme& theme
     layout->addLayout(second);
 
     connect(leave, &QPushButton::clicked, this, &ConditionsBar::leaveRequested);
-    connect(m_reason, &QComboBox::activated, this, [this] { m_log.setReason(selected(*m_reason, m_log.visit().reason)); });
+    connect(m_reason, &QComboBox::activated, this,
+            [this] { m_log.setReason(selected(*m_reason, m_log.visit().reason)); });
     connect(m_technician, &QLineEdit::editingFinished, this, [this] {
         const QString name = m_technician->text().trimmed();
         if (m_technician->hasUnfinished() && m_log.setTechnician(name.toStdString()))
@@ -164,9 +164,12 @@ void ConditionsBar::showSheet(const VisitSheet& sheet)
     select(*m_sky, sheet.visit.conditions.sky);
     select(*m_running, sheet.visit.conditions.running);
     m_technician->show(key("technician"), shown(sheet.visit.technician));
-    m_temperature->showEntered(key("air"), measureOf(sheet.visit.conditions.airTemperatureK, QuantityKind::temperature, m_book));
-    m_humidity->showEntered(key("humidity"), measureOf(sheet.visit.conditions.relativeHumidity, QuantityKind::ratio, m_book));
-    for (QWidget* control : std::initializer_list<QWidget*>{m_reason, m_technician, m_temperature, m_humidity, m_sky, m_running})
+    m_temperature->showEntered(key("air"),
+                               measureOf(sheet.visit.conditions.airTemperatureK, QuantityKind::temperature, m_book));
+    m_humidity->showEntered(key("humidity"),
+                            measureOf(sheet.visit.conditions.relativeHumidity, QuantityKind::ratio, m_book));
+    for (QWidget* control :
+         std::initializer_list<QWidget*>{m_reason, m_technician, m_temperature, m_humidity, m_sky, m_running})
         control->setEnabled(sheet.visit.isOpen());
 }
 

@@ -18,7 +18,8 @@ class DraftField;
 class MeasureField;
 class RecordBook;
 
-/// The head of a visit: which unit, why, when, by whom, and the circumstances of the day, each written as it is entered.
+/// The head of a visit: which unit, why, when, by whom, and the circumstances of the day, each written as it is
+/// entered.
 class ConditionsBar : public QWidget
 {
     Q_OBJECT

@@ -9,8 +9,8 @@ namespace padside {
 
 class RecordBook;
 
-/// A line of text whose unfinished input is kept in the store as it is typed and comes back when the field is shown again.
-/// The owner says with settle() that the text has been entered.
+/// A line of text whose unfinished input is kept in the store as it is typed and comes back when the field is shown
+/// again. The owner says with settle() that the text has been entered.
 class DraftField : public QLineEdit
 {
     Q_OBJECT

@@ -30,7 +30,10 @@ QDateEdit* dayEdit(const RecordBook& book, const QString& objectName, const QStr
     edit->setAccessibleName(name);
     edit->setCalendarPopup(true);
     edit->setLocale(book.surroundings().locale);
-    edit->setDisplayFormat(u"yyyy-MM-dd"_s);
+    QString format = book.surroundings().locale.dateFormat(QLocale::ShortFormat);
+    if (!format.contains(u"yyyy"_s))
+        format.replace(u"yy"_s, u"yyyy"_s);
+    edit->setDisplayFormat(format);
     makeLarge(*edit);
     return edit;
 }
@@ -49,7 +52,7 @@ FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, const Theme& theme
 {
     m_why->setObjectName(u"followUpWhy"_s);
     m_why->setAccessibleName(tr("Why to look again"));
-    m_why->setPlaceholderText(tr("bottom was wet: see it dry"));
+    m_why->setPlaceholderText(tr("like: bottom was wet, see it dry"));
     m_enter->setObjectName(u"enterFollowUp"_s);
     makeLarge(*m_enter);
     auto* form = new QFormLayout;
@@ -81,7 +84,10 @@ void FollowUpPanel::showLine(const ZoneLine& line, const VisitSheet& sheet, bool
     for (const FollowUp& one : sheet.followUps) {
         if (one.zoneId != line.zone.id)
             continue;
-        EntryLines::Line entry{tr("%1 to %2: %3").arg(m_book.speaker().shownDate(one.earliest), m_book.speaker().shownDate(one.latest), shown(one.why)), {}};
+        EntryLines::Line entry{
+            tr("%1 to %2: %3")
+                .arg(m_book.speaker().shownDate(one.earliest), m_book.speaker().shownDate(one.latest), shown(one.why)),
+            {}};
         if (sheet.visit.isOpen())
             entry.takeBack = [this, one] { m_log.remove(one); };
         lines.push_back(entry);

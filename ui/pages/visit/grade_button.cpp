@@ -60,9 +60,11 @@ void GradeButton::paintEvent(QPaintEvent*)
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF frame = QRectF(rect()).adjusted(1, 1, -1, -1);
     const bool strong = isChecked() || hasFocus();
-    painter.setPen(QPen(strong ? m_theme.accent : m_theme.line, strong ? 2 : 1, hasFocus() && !isChecked() ? Qt::DotLine : Qt::SolidLine));
-    painter.setBrush(isChecked() ? mixed(m_theme.accent, m_theme.panel, 0.16)
-                                 : (underMouse() && isEnabled() ? mixed(m_theme.accent, m_theme.panel, 0.06) : m_theme.panel));
+    painter.setPen(QPen(strong ? m_theme.accent : m_theme.line, strong ? 2 : 1,
+                        hasFocus() && !isChecked() ? Qt::DotLine : Qt::SolidLine));
+    painter.setBrush(isChecked()
+                         ? mixed(m_theme.accent, m_theme.panel, 0.16)
+                         : (underMouse() && isEnabled() ? mixed(m_theme.accent, m_theme.panel, 0.06) : m_theme.panel));
     painter.drawRoundedRect(frame, 3, 3);
 
     const QRectF mark(margin, (height() - 28) / 2.0, markWidth, 28);
@@ -84,7 +86,8 @@ void GradeButton::paintEvent(QPaintEvent*)
         const QString last = tr("last time");
         const double lastWidth = painter.fontMetrics().horizontalAdvance(last) + margin;
         painter.setPen(m_theme.softInk);
-        painter.drawText(QRectF(rest.right() - lastWidth, rest.top(), lastWidth, rest.height()), Qt::AlignVCenter | Qt::AlignRight, last);
+        painter.drawText(QRectF(rest.right() - lastWidth, rest.top(), lastWidth, rest.height()),
+                         Qt::AlignVCenter | Qt::AlignRight, last);
         rest.setRight(rest.right() - lastWidth);
     }
     painter.setPen(isChecked() ? m_theme.ink : m_theme.softInk);

@@ -81,8 +81,9 @@ void GradeChoice::showLine(const ZoneLine& line, Phase phase)
         button->setChecked(chosen == grade);
     }
     const bool unseen = today && !today->seen();
-    m_notSeen->describe(tr("Not seen"), unseen ? translated(m_book, wordOf(std::get<NotSeenReason>(today->sight)))
-                                              : tr("N, then the number of the reason"));
+    m_notSeen->describe(tr("Not seen"),
+                        unseen ? translated(m_book, wordOf(std::get<NotSeenReason>(today->sight)))
+                               : tr("N, then the number of the reason"));
     m_notSeen->setLastTime(line.lastLook && !line.lastLook->seen());
     m_notSeen->setChecked(unseen);
     setAskingReason(false);

@@ -7,7 +7,8 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 
-#include <QCoreApplication>
+#include <QAbstractButton>
+#include <QApplication>
 
 namespace padside {
 
@@ -40,6 +41,19 @@ void makeLarge(QWidget& control)
     control.setMinimumHeight(targetHeight);
 }
 
+void makeChoice(QAbstractButton& button, const Theme& theme)
+{
+    button.setCheckable(true);
+    QObject::connect(&button, &QAbstractButton::toggled, &button, [&button, &theme](bool chosen) {
+        QPalette colours = QApplication::palette(&button);
+        if (chosen) {
+            colours.setColor(QPalette::Button, theme.accent);
+            colours.setColor(QPalette::ButtonText, theme.accentInk);
+        }
+        button.setPalette(colours);
+    });
+}
+
 QString translated(const RecordBook& book, std::string_view english)
 {
     return QString::fromStdString(book.speaker().translate(std::string(english)));
@@ -69,7 +83,8 @@ QString sightText(const RecordBook& book, const Finding& finding)
 {
     if (const auto grade = finding.grade())
         return QString::number(numeral(*grade)) + u' ' + translated(book, wordOf(*grade));
-    return QCoreApplication::translate("Visit", "not seen: %1").arg(translated(book, wordOf(std::get<NotSeenReason>(finding.sight))));
+    return QCoreApplication::translate("Visit", "not seen: %1")
+        .arg(translated(book, wordOf(std::get<NotSeenReason>(finding.sight))));
 }
 
 } // namespace padside

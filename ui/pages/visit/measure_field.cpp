@@ -48,6 +48,7 @@ void MeasureField::setEchoBeside(int fieldWidth)
     static_cast<QBoxLayout*>(layout())->setDirection(QBoxLayout::LeftToRight);
     layout()->setSpacing(6);
     m_edit->setFixedWidth(fieldWidth);
+    setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Preferred);
     m_echo->setMaximumWidth(2 * fieldWidth);
 }
 

@@ -17,14 +17,15 @@ struct Theme;
 class DraftField;
 class RecordBook;
 
-/// A field for a quantity as people type it ("68 psig", "1/8 in"), with what was understood shown below as it is typed. A bad or
-/// ambiguous entry keeps its text, says its sentence and is not entered.
+/// A field for a quantity as people type it ("68 psig", "1/8 in"), with what was understood shown below as it is typed.
+/// A bad or ambiguous entry keeps its text, says its sentence and is not entered.
 class MeasureField : public QWidget
 {
     Q_OBJECT
 public:
     /// A bare number is read in `unitWhenBare`.
-    MeasureField(RecordBook& book, const Theme& theme, QuantityKind kind, const MeasuringUnit& unitWhenBare, QWidget* parent = nullptr);
+    MeasureField(RecordBook& book, const Theme& theme, QuantityKind kind, const MeasuringUnit& unitWhenBare,
+                 QWidget* parent = nullptr);
 
     /// Values outside are questioned, not refused.
     void setUsual(double lowest, double highest);

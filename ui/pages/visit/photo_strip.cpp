@@ -29,8 +29,9 @@ constexpr int thumbHeight = 63;
 
 QStringList askForFiles(QWidget* parent)
 {
-    return QFileDialog::getOpenFileNames(parent, PhotoStrip::tr("Add photos"), {},
-                                         PhotoStrip::tr("Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.gif);;All files (*)"));
+    return QFileDialog::getOpenFileNames(
+        parent, PhotoStrip::tr("Add photos"), {},
+        PhotoStrip::tr("Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.gif);;All files (*)"));
 }
 
 } // namespace
@@ -76,7 +77,9 @@ void PhotoStrip::showLine(const ZoneLine& line, Phase phase)
                 picture = QPixmap::fromImage(smallImage(m_book.store().photos().path(photo), thumbnailEdge));
         });
         auto* item = new QListWidgetItem(QIcon(picture), QString(), this);
-        const QString name = tr("%1, %2 photo").arg(shown(photo.originalName), m_book.speaker().said(Sentence{std::string(wordOf(photo.phase)), {}}));
+        const QString name = tr("%1, %2 photo")
+                                 .arg(shown(photo.originalName),
+                                      m_book.speaker().said(Sentence{std::string(wordOf(photo.phase)), {}}));
         item->setData(Qt::AccessibleTextRole, name);
         item->setToolTip(name);
     }

@@ -72,7 +72,8 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme
 
 QString ReadingsPanel::keyOf(const Row& row) const
 {
-    return QString::fromStdString(m_log.draftKey("reading/" + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
+    return QString::fromStdString(
+        m_log.draftKey("reading/" + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
 }
 
 void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual)
@@ -90,7 +91,8 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.label->setWordWrap(true);
     row.label->setToolTip(translated(m_book, kind.where));
     row.last = quietLabel(m_theme);
-    row.field = new MeasureField(m_book, m_theme, kind.quantity, unit ? *unit : shownUnit(kind.quantity, m_book.surroundings().units));
+    row.field = new MeasureField(m_book, m_theme, kind.quantity,
+                                 unit ? *unit : shownUnit(kind.quantity, m_book.surroundings().units));
     row.field->setUsual(kind.lowest, kind.highest);
     row.field->setName(name);
     row.field->setFixedWidth(fieldWidth);
@@ -159,16 +161,19 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
     }
     for (const auto& row : m_rows) {
         row->standing = sheet.readingToday(row->kind.code, row->part);
-        row->field->showEntered(keyOf(*row), row->standing ? std::optional<Measure>(row->standing->value) : std::nullopt);
+        row->field->showEntered(keyOf(*row),
+                                row->standing ? std::optional<Measure>(row->standing->value) : std::nullopt);
         row->field->edit().setReadOnly(!mayWrite);
         const auto before = sheet.readingBefore(row->kind.code, row->part);
         if (before) {
             const bool metric = m_book.surroundings().units == UnitSystem::metric;
             const MeasuringUnit* unit = unitByCode(metric ? row->kind.metricUnit : row->kind.customaryUnit);
-            row->last->setText(tr("last %1, %2").arg(
-                QString::fromStdString(showMeasure(before->value.si, unit ? *unit : shownUnit(row->kind.quantity, m_book.surroundings().units),
-                                                   m_book.numberStyle())),
-                m_book.speaker().shownDate(before->on)));
+            row->last->setText(tr("last %1, %2")
+                                   .arg(QString::fromStdString(showMeasure(
+                                            before->value.si,
+                                            unit ? *unit : shownUnit(row->kind.quantity, m_book.surroundings().units),
+                                            m_book.numberStyle())),
+                                        m_book.speaker().shownDate(before->on)));
         }
         row->last->setVisible(before.has_value());
     }

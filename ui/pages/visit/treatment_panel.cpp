@@ -77,7 +77,7 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
         auto* button = new QPushButton(translated(book, word));
         button->setObjectName(u"work-"_s + shown(code));
         button->setAccessibleName(tr("Work: %1").arg(translated(book, word)));
-        button->setCheckable(true);
+        makeChoice(*button, theme);
         makeLarge(*button);
         kinds->addWidget(button, index / 2, index % 2);
         connect(button, &QPushButton::clicked, this, [this, picked = kind] { pick(picked); });
@@ -112,8 +112,9 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     connect(m_enter, &QPushButton::clicked, this, &TreatmentPanel::enter);
     connect(&m_dryIn->edit(), &QLineEdit::textChanged, this, [this] {
         const auto hours = m_dryIn->understood();
-        m_dryBy->setText(hours ? tr("Keep it dry and the unit off until %1.").arg(dayAndTime(m_book, later(m_book.now(), hours->si)))
-                               : QString());
+        m_dryBy->setText(
+            hours ? tr("Keep it dry and the unit off until %1.").arg(dayAndTime(m_book, later(m_book.now(), hours->si)))
+                  : QString());
         static_cast<QFormLayout*>(m_form->layout())->setRowVisible(m_dryBy, hours && m_kind != TreatmentKind::replace);
     });
     for (DraftField* one : {m_product, m_maker, m_model, m_note, m_cost, &m_dryIn->edit()})
@@ -132,7 +133,9 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
     if (another) {
         m_wholePart->setChecked(false);
         const QString zone = QString::fromStdString(line.zone.id.text());
-        const auto key = [&](const char* what) { return QString::fromStdString(m_log.draftKey(what + ("/" + line.zone.id.text()))); };
+        const auto key = [&](const char* what) {
+            return QString::fromStdString(m_log.draftKey(what + ("/" + line.zone.id.text())));
+        };
         m_product->show(key("work-product"), {});
         m_maker->show(key("work-maker"), {});
         m_model->show(key("work-model"), {});
@@ -182,7 +185,8 @@ std::optional<double> TreatmentPanel::typedCost(bool& good)
     if (cost && *cost >= 0)
         return *cost;
     good = false;
-    Q_EMIT refused(cost ? tr("A cost can't be below zero. Type what was paid.") : m_book.speaker().said(cost.error().what));
+    Q_EMIT refused(cost ? tr("A cost can't be below zero. Type what was paid.")
+                        : m_book.speaker().said(cost.error().what));
     m_cost->setFocus();
     return std::nullopt;
 }
@@ -214,7 +218,8 @@ void TreatmentPanel::enter()
     if (const auto hours = m_dryIn->understood(); hours && work.kind != TreatmentKind::replace)
         work.dryBy = later(m_book.now(), hours->si);
     const bool done = work.kind == TreatmentKind::replace
-        ? m_log.replacePart(Part(m_line->part), work, m_maker->text().trimmed().toStdString(), m_model->text().trimmed().toStdString())
+        ? m_log.replacePart(Part(m_line->part), work, m_maker->text().trimmed().toStdString(),
+                            m_model->text().trimmed().toStdString())
         : m_log.put(work);
     if (!done)
         return; // the text stays for another try

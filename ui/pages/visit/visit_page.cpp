@@ -95,7 +95,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     colours.setColor(QPalette::Window, mixed(theme.fill(Grade::marked), theme.ground, 0.3));
     m_message->setPalette(colours);
     m_message->hide();
-    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   C cautions   "
+    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as "
+                       "found or left   C cautions   "
                        "Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish"));
     m_keys->setContentsMargins(16, 4, 16, 6);
 
@@ -135,7 +136,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
             Q_EMIT leaveRequested(m_sheet.visit.unitId);
     });
     connect(m_list, &ZoneList::zonePicked, this, [this](ZoneId zone) {
-        const auto found = std::ranges::find_if(m_sheet.zones, [&](const ZoneLine& one) { return one.zone.id == zone; });
+        const auto found
+            = std::ranges::find_if(m_sheet.zones, [&](const ZoneLine& one) { return one.zone.id == zone; });
         goTo(static_cast<std::size_t>(found - m_sheet.zones.begin()));
     });
     connect(m_zone, &ZonePanel::nextRequested, this, [this] { step(1); });
@@ -218,7 +220,8 @@ void VisitPage::makeKeys()
     onKey(QKeySequence(tr("D", "key: dry")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::dry); }));
     onKey(QKeySequence(tr("M", "key: damp")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::damp); }));
     onKey(QKeySequence(tr("W", "key: wet")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::wet); }));
-    onKey(QKeySequence(tr("S", "key: same as last time")), m_zoneArea, whenWritable([this] { m_zone->sameAsLastTime(); }));
+    onKey(QKeySequence(tr("S", "key: same as last time")), m_zoneArea,
+          whenWritable([this] { m_zone->sameAsLastTime(); }));
     onKey(QKeySequence(tr("P", "key: photo")), m_zoneArea, whenWritable([this] { m_zone->photos().chooseFiles(); }));
     onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
     onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
@@ -254,7 +257,8 @@ void VisitPage::showVisit(VisitId visit)
         return;
     m_index = 0;
     reload();
-    const auto open = std::ranges::find_if(m_sheet.zones, [](const ZoneLine& one) { return !one.found && !one.fittedToday; });
+    const auto open
+        = std::ranges::find_if(m_sheet.zones, [](const ZoneLine& one) { return !one.found && !one.fittedToday; });
     if (m_sheet.visit.isOpen() && open != m_sheet.zones.end())
         m_index = static_cast<std::size_t>(open - m_sheet.zones.begin());
     showZone();
@@ -265,7 +269,9 @@ void VisitPage::showVisit(VisitId visit)
 void VisitPage::reload()
 {
     const std::optional<ZoneId> kept = zone();
-    if (!m_book.attempt([this] { m_sheet = visitSheet(m_book.record(m_log.visit().unitId), m_log.visit().id, m_book.catalogue()); }))
+    if (!m_book.attempt([this] {
+            m_sheet = visitSheet(m_book.record(m_log.visit().unitId), m_log.visit().id, m_book.catalogue());
+        }))
         return;
     const auto same = std::ranges::find_if(m_sheet.zones, [&](const ZoneLine& one) { return one.zone.id == kept; });
     m_index = same == m_sheet.zones.end() ? 0 : static_cast<std::size_t>(same - m_sheet.zones.begin());
@@ -330,10 +336,18 @@ void VisitPage::openSide(int tab)
 {
     m_side->setCurrentIndex(tab);
     switch (static_cast<Side>(tab)) {
-    case readingsSide: m_readings->focusFirst(); break;
-    case workSide: m_work->focusFirst(); break;
-    case chargeSide: m_charges->focusFirst(); break;
-    case closingSide: m_closing->focusFirst(); break;
+    case readingsSide:
+        m_readings->focusFirst();
+        break;
+    case workSide:
+        m_work->focusFirst();
+        break;
+    case chargeSide:
+        m_charges->focusFirst();
+        break;
+    case closingSide:
+        m_closing->focusFirst();
+        break;
     }
 }
 
@@ -347,7 +361,8 @@ QStringList VisitPage::unfinished() const
             const VisitLog::Look look = line.look(phase);
             const QString where = partTitle(m_book, line.part) + u", "_s + zoneTitle(m_book, line.part, line.zone);
             if (m_log.waitingNote(look))
-                names << (look.standing ? tr("a note on %1").arg(where) : tr("a note on %1, which has no grade yet").arg(where));
+                names << (look.standing ? tr("a note on %1").arg(where)
+                                        : tr("a note on %1, which has no grade yet").arg(where));
             else if (!look.standing && m_log.waitingWetness(look))
                 names << tr("wet or dry of %1, which has no grade yet").arg(where);
         }

@@ -35,10 +35,10 @@ public:
             m_earlier.push_back(one.id);
         }
     }
-    template <typename AnyEntry>
-    [[nodiscard]] bool operator()(const AnyEntry& entry) const
+    template <typename AnyEntry> [[nodiscard]] bool operator()(const AnyEntry& entry) const
     {
-        return entry.visitId != m_visit.id && entry.on <= m_visit.on && std::ranges::find(m_earlier, entry.visitId) != m_earlier.end();
+        return entry.visitId != m_visit.id && entry.on <= m_visit.on
+            && std::ranges::find(m_earlier, entry.visitId) != m_earlier.end();
     }
 
 private:
@@ -70,7 +70,8 @@ int VisitSheet::zonesToLookAt() const
 
 int VisitSheet::zonesLookedAt() const
 {
-    return static_cast<int>(std::ranges::count_if(zones, [](const ZoneLine& line) { return !line.fittedToday && line.found; }));
+    return static_cast<int>(
+        std::ranges::count_if(zones, [](const ZoneLine& line) { return !line.fittedToday && line.found; }));
 }
 
 std::optional<Reading> VisitSheet::readingBefore(const std::string& kind, std::optional<PartId> part) const
@@ -110,7 +111,8 @@ VisitSheet visitSheet(UnitRecord record, VisitId id, const Catalogue& catalogue)
     putInCatalogueOrder(parts, record.unit, catalogue);
     for (const Part& part : parts) {
         const bool lookedAt = std::ranges::any_of(findings, [&](const Finding& finding) {
-            return ofToday(finding) && std::ranges::any_of(part.zones, [&](const Zone& zone) { return zone.id == finding.zoneId; });
+            return ofToday(finding)
+                && std::ranges::any_of(part.zones, [&](const Zone& zone) { return zone.id == finding.zoneId; });
         });
         if (!belongsTo(part, sheet.visit, lookedAt))
             continue;
@@ -136,7 +138,8 @@ VisitSheet visitSheet(UnitRecord record, VisitId id, const Catalogue& catalogue)
     }
     std::ranges::copy_if(standing(record.readings), std::back_inserter(sheet.readings), ofToday);
     std::ranges::copy_if(standing(record.charges), std::back_inserter(sheet.charges), ofToday);
-    std::ranges::copy_if(record.followUps, std::back_inserter(sheet.followUps), [id](const FollowUp& one) { return one.madeAt == id; });
+    std::ranges::copy_if(record.followUps, std::back_inserter(sheet.followUps),
+                         [id](const FollowUp& one) { return one.madeAt == id; });
     sheet.record = std::move(record);
     return sheet;
 }

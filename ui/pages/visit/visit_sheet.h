@@ -26,7 +26,10 @@ struct ZoneLine
     std::vector<Photo> photos; ///< today's
     std::vector<Treatment> work; ///< today's, of the zone or its whole part
 
-    [[nodiscard]] const std::optional<Finding>& today(Phase phase) const { return phase == Phase::asFound ? found : left; }
+    [[nodiscard]] const std::optional<Finding>& today(Phase phase) const
+    {
+        return phase == Phase::asFound ? found : left;
+    }
     [[nodiscard]] VisitLog::Look look(Phase phase) const { return VisitLog::Look{zone.id, phase, today(phase)}; }
 };
 

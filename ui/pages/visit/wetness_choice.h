@@ -14,6 +14,7 @@ class QPushButton;
 
 namespace padside {
 
+struct Theme;
 class RecordBook;
 
 /// Dry, damp or wet to the touch.
@@ -21,7 +22,7 @@ class WetnessChoice : public QWidget
 {
     Q_OBJECT
 public:
-    explicit WetnessChoice(RecordBook& book, QWidget* parent = nullptr);
+    WetnessChoice(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
 
     void showWetness(std::optional<Wetness> wetness);
 

@@ -71,7 +71,8 @@ void ZoneLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
 
     painter->setFont(option.font);
     painter->setPen(m_theme.ink);
-    const QRectF name(area.left() + indent + 38, area.top(), last.left() - 8 - (area.left() + indent + 38), area.height());
+    const QRectF name(area.left() + indent + 38, area.top(), last.left() - 8 - (area.left() + indent + 38),
+                      area.height());
     painter->drawText(name, Qt::AlignVCenter | Qt::AlignLeft,
                       painter->fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(name.width())));
     painter->restore();

@@ -78,7 +78,9 @@ void ZoneList::showSheet(const VisitSheet& sheet)
         entry->setData(ZoneLineDelegate::lastRole, sightCode(line.lastSeen));
         const QString today = line.found ? sightText(m_book, *line.found) : tr("not looked at yet");
         const QString last = line.lastSeen ? sightText(m_book, *line.lastSeen) : tr("never seen");
-        entry->setData(Qt::AccessibleTextRole, tr("%1, %2: today %3; last time %4").arg(partTitle(m_book, line.part), entry->text(), today, last));
+        entry->setData(
+            Qt::AccessibleTextRole,
+            tr("%1, %2: today %3; last time %4").arg(partTitle(m_book, line.part), entry->text(), today, last));
         entry->setToolTip(tr("Today: %1\nLast time: %2").arg(today, last));
     }
     m_filling = false;

@@ -28,12 +28,12 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int frameEdge = 900; // pixels a photo is read at: sharp on a large screen, quick on a small one
-constexpr int noteHeight = 62;
+constexpr int noteHeight = 56;
 
-QPushButton* phaseButton(const QString& text)
+QPushButton* phaseButton(const QString& text, const Theme& theme)
 {
     auto* button = new QPushButton(text);
-    button->setCheckable(true);
+    makeChoice(*button, theme);
     makeLarge(*button);
     return button;
 }
@@ -49,8 +49,8 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     , m_place(quietLabel(theme))
     , m_caution(new CautionLine(theme))
     , m_phaseRow(new QWidget)
-    , m_asFound(phaseButton(tr("As found")))
-    , m_asLeft(phaseButton(tr("As left  L")))
+    , m_asFound(phaseButton(tr("As found"), theme))
+    , m_asLeft(phaseButton(tr("As left  L"), theme))
     , m_lastFrame(new PhotoFrame(theme))
     , m_lastHeading(new QLabel)
     , m_lastText(quietLabel(theme))
@@ -59,7 +59,7 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     , m_addPhoto(new QPushButton(tr("Add photo  P")))
     , m_todayHeading(new QLabel)
     , m_grades(new GradeChoice(book, theme))
-    , m_wetness(new WetnessChoice(book))
+    , m_wetness(new WetnessChoice(book, theme))
     , m_same(new QPushButton(tr("Same as last time  S")))
     , m_note(new QPlainTextEdit)
 {
@@ -212,7 +212,8 @@ void ZonePanel::showLastTime()
     const std::optional<Finding>& lastLook = m_line->lastLook;
     QStringList lines;
     if (last) {
-        m_lastHeading->setText(tr("Last seen %1:  %2").arg(m_book.speaker().shownDate(last->on), sightText(m_book, *last)));
+        m_lastHeading->setText(
+            tr("Last seen %1:  %2").arg(m_book.speaker().shownDate(last->on), sightText(m_book, *last)));
         lines << gradeText(m_book, m_line->part, m_line->zone, *last->grade());
         if (last->wetness)
             lines << tr("It was %1.").arg(translated(m_book, wordOf(*last->wetness)));
@@ -255,7 +256,8 @@ void ZonePanel::showToday()
 
     const std::optional<Finding>& today = m_line->today(m_phase);
     m_wetness->showWetness(today ? today->wetness : m_log.waitingWetness(look()));
-    const QString note = QString::fromStdString(m_log.waitingNote(look()).value_or(today ? today->note : std::string()));
+    const QString note
+        = QString::fromStdString(m_log.waitingNote(look()).value_or(today ? today->note : std::string()));
     const auto owner = std::pair(m_line->zone.id, m_phase);
     if (owner != m_noteOwner || m_note->toPlainText() == m_shownNote) { // never over what is being typed
         m_noteOwner = owner;
@@ -272,7 +274,8 @@ void ZonePanel::showTodaysPhoto()
     if (!m_line->photos.empty())
         m_book.attempt([&] { image = smallImage(m_book.store().photos().path(m_line->photos.back()), frameEdge); });
     if (image.isNull())
-        m_todayFrame->showNothing(m_mayWrite ? tr("Drop or paste a photo here, or press P") : tr("No photo of this visit"));
+        m_todayFrame->showNothing(m_mayWrite ? tr("Drop or paste a photo here, or press P")
+                                             : tr("No photo of this visit"));
     else
         m_todayFrame->showImage(image, tr("The newest photo of this visit"));
 }

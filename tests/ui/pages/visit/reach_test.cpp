@@ -40,7 +40,8 @@ QString nameOf(const QWidget* widget)
 
 std::string described(const QWidget* widget)
 {
-    return std::string(widget->metaObject()->className()) + " " + widget->objectName().toStdString() + " “" + nameOf(widget).toStdString() + "”";
+    return std::string(widget->metaObject()->className()) + " " + widget->objectName().toStdString() + " “"
+        + nameOf(widget).toStdString() + "”";
 }
 
 } // namespace

@@ -14,7 +14,8 @@ namespace {
 
 const Reading* todays(const UnitRecord& record, VisitId visit, const std::string& kind)
 {
-    const auto found = std::ranges::find_if(record.readings, [&](const Reading& one) { return one.visitId == visit && one.kind == kind; });
+    const auto found = std::ranges::find_if(
+        record.readings, [&](const Reading& one) { return one.visitId == visit && one.kind == kind; });
     return found == record.readings.end() ? nullptr : &*found;
 }
 

@@ -92,8 +92,9 @@ void VisitPageTest::open(const QLocale& locale, UnitSystem units)
     m_locale = locale;
     m_units = units;
     m_page.reset();
-    m_book = std::make_unique<RecordBook>(*m_store, m_catalogue, m_ids,
-                                          RecordBook::Surroundings{springMorning, locale, units, QStringLiteral("A. Tester")});
+    m_book = std::make_unique<RecordBook>(
+        *m_store, m_catalogue, m_ids,
+        RecordBook::Surroundings{springMorning, locale, units, QStringLiteral("A. Tester")});
     m_page = std::make_unique<VisitPage>(*m_book, Theme::light());
     m_page->resize(1280, 800);
     m_page->show();

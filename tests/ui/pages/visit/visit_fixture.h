@@ -11,14 +11,14 @@
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
-
 #include <memory>
 
 class QLineEdit;
 
 namespace padside::test {
 
-/// A unit with an accumulator, a fan motor and a capacitor, a closed spring visit of last year, and the visit page on it.
+/// A unit with an accumulator, a fan motor and a capacitor, a closed spring visit of last year, and the visit page on
+/// it.
 class VisitPageTest : public ::testing::Test
 {
 protected:
@@ -26,13 +26,13 @@ protected:
     ~VisitPageTest() override;
 
     /// Makes book and page anew, as after a start of the program; `locale` is the person's.
-    void open(const QLocale& locale = QLocale(QLocale::English, QLocale::UnitedStates), UnitSystem units = UnitSystem::metric);
+    void open(const QLocale& locale = QLocale(QLocale::English, QLocale::UnitedStates),
+              UnitSystem units = UnitSystem::metric);
     /// Ends the program without any farewell and opens the file again.
     void killAndReopen();
     void start(VisitReason reason = VisitReason::spring);
 
-    template <typename Widget = QWidget>
-    [[nodiscard]] Widget* find(const char* name) const
+    template <typename Widget = QWidget> [[nodiscard]] Widget* find(const char* name) const
     {
         auto* found = m_page->findChild<Widget*>(QString::fromUtf8(name));
         EXPECT_NE(found, nullptr) << name;
