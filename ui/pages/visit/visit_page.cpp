@@ -10,7 +10,6 @@
 #include "ui/pages/visit/closing_panel.h"
 #include "ui/pages/visit/conditions_bar.h"
 #include "ui/pages/visit/follow_up_panel.h"
-#include "ui/pages/visit/grade_choice.h"
 #include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/photo_strip.h"
 #include "ui/pages/visit/readings_panel.h"
@@ -21,7 +20,6 @@
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
 #include <QScrollArea>
-#include <QShortcut>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -33,7 +31,6 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-enum Side { readingsSide, workSide, chargeSide, closingSide };
 constexpr int listWidth = 262;
 constexpr int sideWidth = 356;
 
@@ -191,58 +188,6 @@ QWidget* VisitPage::makeSide()
     return m_side;
 }
 
-void VisitPage::onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action)
-{
-    auto* shortcut = new QShortcut(keys, scope);
-    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
-    connect(shortcut, &QShortcut::activated, this, std::move(action));
-}
-
-void VisitPage::makeKeys()
-{
-    // Where a French keyboard writes digits only with Shift, the bare keys do as well.
-    const std::array frenchDigits{u"&"_s, u"é"_s, u"\""_s, u"'"_s, u"("_s, u"-"_s, u"è"_s};
-    for (int digit = 1; digit <= 7; ++digit) {
-        const auto press = [this, digit] {
-            if (m_log.mayWrite())
-                m_zone->grades().digit(digit);
-        };
-        onKey(QKeySequence(QString::number(digit)), m_zoneArea, press);
-        onKey(QKeySequence(frenchDigits[static_cast<std::size_t>(digit) - 1]), m_zoneArea, press);
-    }
-    const auto whenWritable = [this](std::function<void()> action) {
-        return [this, action = std::move(action)] {
-            if (m_log.mayWrite())
-                action();
-        };
-    };
-    onKey(QKeySequence(tr("N", "key: not seen")), m_zoneArea, whenWritable([this] { m_zone->grades().askReason(); }));
-    onKey(QKeySequence(tr("D", "key: dry")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::dry); }));
-    onKey(QKeySequence(tr("M", "key: damp")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::damp); }));
-    onKey(QKeySequence(tr("W", "key: wet")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::wet); }));
-    onKey(QKeySequence(tr("S", "key: same as last time")), m_zoneArea,
-          whenWritable([this] { m_zone->sameAsLastTime(); }));
-    onKey(QKeySequence(tr("P", "key: photo")), m_zoneArea, whenWritable([this] { m_zone->photos().chooseFiles(); }));
-    onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
-    onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
-    onKey(QKeySequence(tr("C", "key: cautions")), m_zoneArea, [this] { m_zone->toggleCautions(); });
-    onKey(QKeySequence(tr("L", "key: as found or as left")), m_zoneArea, [this] { m_zone->togglePhase(); });
-    onKey(QKeySequence(Qt::Key_Escape), m_zoneArea, [this] {
-        if (m_zone->isWritingNote())
-            m_zone->setFocus();
-        else
-            m_zone->grades().cancelReason();
-    });
-    for (const auto key : {Qt::Key_Return, Qt::Key_Enter, Qt::Key_Down})
-        onKey(QKeySequence(key), m_zoneArea, [this] { step(1); });
-    onKey(QKeySequence(Qt::Key_Up), m_zoneArea, [this] { step(-1); });
-    onKey(QKeySequence(Qt::Key_F2), this, [this] { m_zone->setFocus(); });
-    onKey(QKeySequence(Qt::Key_F3), this, [this] { openSide(readingsSide); });
-    onKey(QKeySequence(Qt::Key_F4), this, [this] { openSide(workSide); });
-    onKey(QKeySequence(Qt::Key_F5), this, [this] { openSide(chargeSide); });
-    onKey(QKeySequence(Qt::Key_F6), this, [this] { openSide(closingSide); });
-}
-
 std::optional<ZoneId> VisitPage::zone() const
 {
     if (m_index >= m_sheet.zones.size())
@@ -332,10 +277,10 @@ void VisitPage::goToNextOpenZone()
     }
 }
 
-void VisitPage::openSide(int tab)
+void VisitPage::openSide(Side side)
 {
-    m_side->setCurrentIndex(tab);
-    switch (static_cast<Side>(tab)) {
+    m_side->setCurrentIndex(side);
+    switch (side) {
     case readingsSide:
         m_readings->focusFirst();
         break;

@@ -50,6 +50,8 @@ protected:
     void dropEvent(QDropEvent* event) override;
 
 private:
+    enum Side { readingsSide, workSide, chargeSide, closingSide };
+
     QWidget* makeSide();
     void makeKeys();
     void onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action);
@@ -58,7 +60,7 @@ private:
     void goTo(std::size_t index);
     void step(int by);
     void goToNextOpenZone();
-    void openSide(int tab);
+    void openSide(Side side);
     void closeVisit();
     void say(const QString& sentence);
     [[nodiscard]] QStringList unfinished() const;

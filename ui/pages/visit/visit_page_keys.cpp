@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// The keys of the visit page. Text fields take letters and digits for themselves; everywhere else they are these.
+
+#include "ui/pages/visit/grade_choice.h"
+#include "ui/pages/visit/photo_strip.h"
+#include "ui/pages/visit/visit_page.h"
+#include "ui/pages/visit/zone_panel.h"
+
+#include <QShortcut>
+
+#include <array>
+
+namespace padside {
+
+using namespace Qt::Literals::StringLiterals;
+
+void VisitPage::onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action)
+{
+    auto* shortcut = new QShortcut(keys, scope);
+    shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+    connect(shortcut, &QShortcut::activated, this, std::move(action));
+}
+
+void VisitPage::makeKeys()
+{
+    // Where a French keyboard writes digits only with Shift, the bare keys do as well.
+    const std::array frenchDigits{u"&"_s, u"é"_s, u"\""_s, u"'"_s, u"("_s, u"-"_s, u"è"_s};
+    for (int digit = 1; digit <= 7; ++digit) {
+        const auto press = [this, digit] {
+            if (m_log.mayWrite())
+                m_zone->grades().digit(digit);
+        };
+        onKey(QKeySequence(QString::number(digit)), m_zoneArea, press);
+        onKey(QKeySequence(frenchDigits[static_cast<std::size_t>(digit) - 1]), m_zoneArea, press);
+    }
+    const auto whenWritable = [this](std::function<void()> action) {
+        return [this, action = std::move(action)] {
+            if (m_log.mayWrite())
+                action();
+        };
+    };
+    onKey(QKeySequence(tr("N", "key: not seen")), m_zoneArea, whenWritable([this] { m_zone->grades().askReason(); }));
+    onKey(QKeySequence(tr("D", "key: dry")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::dry); }));
+    onKey(QKeySequence(tr("M", "key: damp")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::damp); }));
+    onKey(QKeySequence(tr("W", "key: wet")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::wet); }));
+    onKey(QKeySequence(tr("S", "key: same as last time")), m_zoneArea,
+          whenWritable([this] { m_zone->sameAsLastTime(); }));
+    onKey(QKeySequence(tr("P", "key: photo")), m_zoneArea, whenWritable([this] { m_zone->photos().chooseFiles(); }));
+    onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
+    onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
+    onKey(QKeySequence(tr("C", "key: cautions")), m_zoneArea, [this] { m_zone->toggleCautions(); });
+    onKey(QKeySequence(tr("L", "key: as found or as left")), m_zoneArea, [this] { m_zone->togglePhase(); });
+    onKey(QKeySequence(Qt::Key_Escape), m_zoneArea, [this] {
+        if (m_zone->isWritingNote())
+            m_zone->setFocus();
+        else
+            m_zone->grades().cancelReason();
+    });
+    for (const auto key : {Qt::Key_Return, Qt::Key_Enter, Qt::Key_Down})
+        onKey(QKeySequence(key), m_zoneArea, [this] { step(1); });
+    onKey(QKeySequence(Qt::Key_Up), m_zoneArea, [this] { step(-1); });
+    onKey(QKeySequence(Qt::Key_F2), this, [this] { m_zone->setFocus(); });
+    onKey(QKeySequence(Qt::Key_F3), this, [this] { openSide(readingsSide); });
+    onKey(QKeySequence(Qt::Key_F4), this, [this] { openSide(workSide); });
+    onKey(QKeySequence(Qt::Key_F5), this, [this] { openSide(chargeSide); });
+    onKey(QKeySequence(Qt::Key_F6), this, [this] { openSide(closingSide); });
+}
+
+} // namespace padside
