@@ -31,8 +31,8 @@ bool isHeic(const QByteArray& content)
     if (content.size() < 12 || content.mid(4, 4) != "ftyp")
         return false;
     const QByteArray brand = content.mid(8, 4);
-    return brand == "heic" || brand == "heix" || brand == "hevc" || brand == "heim" || brand == "heis" || brand == "mif1"
-        || brand == "msf1";
+    return brand == "heic" || brand == "heix" || brand == "hevc" || brand == "heim" || brand == "heis"
+        || brand == "mif1" || brand == "msf1";
 }
 
 std::string mediaTypeOf(const QByteArray& format)
@@ -46,8 +46,8 @@ std::string mediaTypeOf(const QByteArray& format)
 
 bool isPhotoFormat(const QByteArray& format)
 {
-    return format == "jpeg" || format == "jpg" || format == "png" || format == "webp" || format == "tiff" || format == "tif"
-        || format == "gif" || format == "bmp";
+    return format == "jpeg" || format == "jpg" || format == "png" || format == "webp" || format == "tiff"
+        || format == "tif" || format == "gif" || format == "bmp";
 }
 
 QSize upright(const QImageReader& reader)
@@ -65,7 +65,8 @@ Result<TakenPhoto> readPhoto(const QByteArray& content, const QString& name)
     if (content.size() > largestPhotoBytes)
         return refused(PADSIDE_SAY("“{0}” is larger than 100 MB. Save it smaller and add it again."), name);
     if (isHeic(content))
-        return refused(PADSIDE_SAY("“{0}” is a HEIC photo, which can't be read yet. Save it as JPEG and add it again."), name);
+        return refused(PADSIDE_SAY("“{0}” is a HEIC photo, which can't be read yet. Save it as JPEG and add it again."),
+                       name);
 
     QBuffer buffer;
     buffer.setData(content);
@@ -76,7 +77,8 @@ Result<TakenPhoto> readPhoto(const QByteArray& content, const QString& name)
     QImageReader::setAllocationLimit(allocationLimitMegabytes);
     const QByteArray format = reader.format();
     if (!reader.canRead() || !isPhotoFormat(format))
-        return refused(PADSIDE_SAY("“{0}” is not a photo that can be read here. Use JPEG, PNG, WebP, TIFF or GIF."), name);
+        return refused(PADSIDE_SAY("“{0}” is not a photo that can be read here. Use JPEG, PNG, WebP, TIFF or GIF."),
+                       name);
 
     const QSize size = upright(reader);
     QSize small = reader.size();
@@ -100,7 +102,8 @@ Result<TakenPhoto> readPhotoFile(const QString& path)
     const QString name = QFileInfo(path).fileName();
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return problem(ProblemKind::cannotRead, PADSIDE_SAY("“{0}” can't be opened: {1}. Check that it is still there."),
+        return problem(ProblemKind::cannotRead,
+                       PADSIDE_SAY("“{0}” can't be opened: {1}. Check that it is still there."),
                        {name.toStdString(), file.errorString().toStdString()});
     if (file.size() > largestPhotoBytes)
         return refused(PADSIDE_SAY("“{0}” is larger than 100 MB. Save it smaller and add it again."), name);
@@ -120,8 +123,9 @@ std::vector<Result<TakenPhoto>> readPhotos(const QMimeData& data)
             if (url.isLocalFile())
                 photos.push_back(readPhotoFile(url.toLocalFile()));
             else
-                photos.emplace_back(refused(PADSIDE_SAY("“{0}” is not a file on this computer. Save it first, then add it."),
-                                            url.toDisplayString()));
+                photos.emplace_back(
+                    refused(PADSIDE_SAY("“{0}” is not a file on this computer. Save it first, then add it."),
+                            url.toDisplayString()));
         }
         return photos;
     }

@@ -11,7 +11,6 @@
 
 #include <vector>
 
-
 class QMimeData;
 
 namespace padside {
@@ -29,8 +28,8 @@ struct TakenPhoto
 constexpr qint64 largestPhotoBytes = 100LL * 1024 * 1024;
 constexpr int thumbnailEdge = 320;
 
-/// Looks at the bytes of an image that came from anywhere. Refused with one sentence: empty, too large, no image, damaged, or a
-/// format that can't be read here (HEIC).
+/// Looks at the bytes of an image that came from anywhere. Refused with one sentence: empty, too large, no image,
+/// damaged, or a format that can't be read here (HEIC).
 [[nodiscard]] Result<TakenPhoto> readPhoto(const QByteArray& content, const QString& name);
 
 /// The same for a file on disk.
@@ -39,7 +38,8 @@ constexpr int thumbnailEdge = 320;
 /// Whether dropped or pasted data holds files or an image.
 [[nodiscard]] bool holdsPhotos(const QMimeData& data);
 
-/// All photographs in dropped or pasted data, or why one could not be read. An image without a file (a screenshot) becomes PNG.
+/// All photographs in dropped or pasted data, or why one could not be read. An image without a file (a screenshot)
+/// becomes PNG.
 [[nodiscard]] std::vector<Result<TakenPhoto>> readPhotos(const QMimeData& data);
 
 } // namespace padside

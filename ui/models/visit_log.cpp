@@ -92,8 +92,7 @@ std::optional<std::string> VisitLog::waitingNote(const Look& look) const
 }
 
 /// Fills in what every entry carries, and at a closed visit turns it into a correction.
-template <typename AnyEntry>
-AnyEntry VisitLog::prepared(AnyEntry entry) const
+template <typename AnyEntry> AnyEntry VisitLog::prepared(AnyEntry entry) const
 {
     using EntryId = decltype(entry.id);
     entry.unitId = m_visit.unitId;
@@ -102,9 +101,11 @@ AnyEntry VisitLog::prepared(AnyEntry entry) const
     entry.enteredAt = m_book.now();
     if (!m_visit.isOpen()) {
         if (m_reason.empty())
-            throw refusal(PADSIDE_SAY("This visit is closed. Choose “Correct an entry” and say why, then enter it again."));
+            throw refusal(
+                PADSIDE_SAY("This visit is closed. Choose “Correct an entry” and say why, then enter it again."));
         if (entry.id.isNull())
-            throw refusal(PADSIDE_SAY("Nothing was entered here at this visit, so there is nothing to correct. Enter it at a new visit."));
+            throw refusal(PADSIDE_SAY(
+                "Nothing was entered here at this visit, so there is nothing to correct. Enter it at a new visit."));
         entry.correction = Correction<EntryId>{entry.id, m_reason};
         entry.id = EntryId{};
     }
@@ -113,8 +114,7 @@ AnyEntry VisitLog::prepared(AnyEntry entry) const
     return entry;
 }
 
-template <typename AnyEntry>
-bool VisitLog::putEntry(AnyEntry entry)
+template <typename AnyEntry> bool VisitLog::putEntry(AnyEntry entry)
 {
     return m_book.change(m_visit.unitId, [&] { m_book.store().visits().put(prepared(std::move(entry))); });
 }
@@ -162,8 +162,9 @@ bool VisitLog::setWetness(const Look& look, Wetness wetness)
 {
     if (!look.standing && m_visit.isOpen())
         return m_book.change(m_visit.unitId, [&] {
-            m_book.store().drafts().setText(QString::fromStdString(lookKey(look, "wetness")),
-                                            QString::fromUtf8(codeOf(wetness).data(), static_cast<qsizetype>(codeOf(wetness).size())));
+            m_book.store().drafts().setText(
+                QString::fromStdString(lookKey(look, "wetness")),
+                QString::fromUtf8(codeOf(wetness).data(), static_cast<qsizetype>(codeOf(wetness).size())));
         });
     Finding finding = findingOf(look);
     finding.wetness = wetness;
@@ -180,10 +181,9 @@ bool VisitLog::draftNote(const Look& look, const std::string& note)
 bool VisitLog::setNote(const Look& look, const std::string& note)
 {
     if (!look.standing && m_visit.isOpen())
-        return note.empty() ? m_book.attempt([&] {
-            m_book.store().drafts().remove(QString::fromStdString(lookKey(look, "note")));
-        })
-                            : draftNote(look, note);
+        return note.empty()
+            ? m_book.attempt([&] { m_book.store().drafts().remove(QString::fromStdString(lookKey(look, "note"))); })
+            : draftNote(look, note);
     return m_book.change(m_visit.unitId, [&] {
         Transaction together(m_book.store());
         Finding finding = findingOf(look);
@@ -194,9 +194,18 @@ bool VisitLog::setNote(const Look& look, const std::string& note)
     });
 }
 
-bool VisitLog::put(Reading reading) { return putEntry(std::move(reading)); }
-bool VisitLog::put(Treatment treatment) { return putEntry(std::move(treatment)); }
-bool VisitLog::put(ChargeEntry charge) { return putEntry(std::move(charge)); }
+bool VisitLog::put(Reading reading)
+{
+    return putEntry(std::move(reading));
+}
+bool VisitLog::put(Treatment treatment)
+{
+    return putEntry(std::move(treatment));
+}
+bool VisitLog::put(ChargeEntry charge)
+{
+    return putEntry(std::move(charge));
+}
 
 bool VisitLog::put(FollowUp followUp)
 {

@@ -15,14 +15,15 @@ namespace padside {
 class RecordBook;
 struct TakenPhoto;
 
-/// Opens a visit of today at `unit`, or resumes the one that is still open there (whatever its reason). A null id if the store
-/// refused; the reason was then said by RecordBook::failed.
+/// Opens a visit of today at `unit`, or resumes the one that is still open there (whatever its reason). A null id if
+/// the store refused; the reason was then said by RecordBook::failed.
 [[nodiscard]] VisitId startVisit(RecordBook& book, UnitId unit, VisitReason reason);
 
 /// Everything that can be entered at one visit, each as one durable write. No widgets here.
 ///
-/// Every function answers whether it was written; if not, RecordBook::failed has said why and nothing changed. At a closed visit
-/// an entry is only written while correctBecause() holds a reason, and then as a correction of the entry it stands for.
+/// Every function answers whether it was written; if not, RecordBook::failed has said why and nothing changed. At a
+/// closed visit an entry is only written while correctBecause() holds a reason, and then as a correction of the entry
+/// it stands for.
 class VisitLog
 {
 public:
@@ -56,7 +57,8 @@ public:
     [[nodiscard]] std::optional<Wetness> waitingWetness(const Look& look) const;
     [[nodiscard]] std::optional<std::string> waitingNote(const Look& look) const;
 
-    /// Puts an entry: the same id again replaces it (open visit) or is corrected by it (closed visit); a null id is a new entry.
+    /// Puts an entry: the same id again replaces it (open visit) or is corrected by it (closed visit); a null id is a
+    /// new entry.
     bool put(Reading reading);
     bool put(Treatment treatment);
     bool put(ChargeEntry charge);
@@ -83,10 +85,8 @@ public:
     [[nodiscard]] std::string draftKey(const std::string& what) const;
 
 private:
-    template <typename AnyEntry>
-    [[nodiscard]] AnyEntry prepared(AnyEntry entry) const;
-    template <typename AnyEntry>
-    bool putEntry(AnyEntry entry);
+    template <typename AnyEntry> [[nodiscard]] AnyEntry prepared(AnyEntry entry) const;
+    template <typename AnyEntry> bool putEntry(AnyEntry entry);
     [[nodiscard]] Finding findingOf(const Look& look) const;
     bool putFinding(const Look& look, const Finding& finding);
     bool changeVisit(const Visit& visit);

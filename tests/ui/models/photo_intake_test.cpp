@@ -31,7 +31,8 @@ QByteArray encoded(const QSize& size, const char* format)
 QByteArray turnedJpeg()
 {
     QByteArray content = encoded(QSize(400, 200), "JPEG");
-    const QByteArray exif = QByteArray::fromHex("ffe100224578696600004d4d002a00000008000101120003000000010006000000000000");
+    const QByteArray exif
+        = QByteArray::fromHex("ffe100224578696600004d4d002a00000008000101120003000000010006000000000000");
     return content.insert(2, exif);
 }
 
@@ -78,7 +79,8 @@ TEST(PhotoIntake, TurnsThePictureTheWayTheCameraWasHeld)
 
 TEST(PhotoIntake, EachRefusalIsOneSentenceThatNamesTheFile)
 {
-    for (const QByteArray& bad : {QByteArray(), QByteArray("hello"), QByteArray("%PDF-1.4 no picture"), QByteArray(300, '\0')}) {
+    for (const QByteArray& bad :
+         {QByteArray(), QByteArray("hello"), QByteArray("%PDF-1.4 no picture"), QByteArray(300, '\0')}) {
         const std::string said = refusalOf(bad);
         EXPECT_NE(said.find("a.jpg"), std::string::npos) << said;
         EXPECT_EQ(said.back(), '.');
@@ -115,7 +117,8 @@ TEST(PhotoIntake, DroppedFilesComeOneByOneWithTheirOwnAnswers)
     file.write(encoded(QSize(8, 8), "PNG"));
     file.close();
     QMimeData data;
-    data.setUrls({QUrl::fromLocalFile(file.fileName()), QUrl::fromLocalFile(folder.filePath(QStringLiteral("none.png"))),
+    data.setUrls({QUrl::fromLocalFile(file.fileName()),
+                  QUrl::fromLocalFile(folder.filePath(QStringLiteral("none.png"))),
                   QUrl(QStringLiteral("https://example.org/far.png"))});
     ASSERT_TRUE(holdsPhotos(data));
     const auto photos = readPhotos(data);

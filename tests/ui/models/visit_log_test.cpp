@@ -1,8 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "ui/models/visit_log.h"
-
 #include "core/store/drafts.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
@@ -10,13 +8,13 @@
 #include "core/store/visit_book.h"
 #include "tests/support/record_builder.h"
 #include "ui/models/record_book.h"
+#include "ui/models/visit_log.h"
 
 #include <QSignalSpy>
 #include <QTemporaryDir>
 
-#include <gtest/gtest.h>
-
 #include <algorithm>
+#include <gtest/gtest.h>
 
 namespace padside::test {
 
@@ -33,7 +31,8 @@ protected:
     VisitLogTest()
         : m_store(Store::create(m_folder.filePath(QStringLiteral("a.padside"))))
         , m_ids([] { return std::int64_t{1'777'000'000'000}; }, 3)
-        , m_book(*m_store, m_catalogue, m_ids, RecordBook::Surroundings{noon, QLocale::c(), UnitSystem::metric, QStringLiteral("A. Tester")})
+        , m_book(*m_store, m_catalogue, m_ids,
+                 RecordBook::Surroundings{noon, QLocale::c(), UnitSystem::metric, QStringLiteral("A. Tester")})
         , m_log(m_book)
     {
         const UnitRecord record = aUnit("HB-01").withPart("fan-motor", {"shaft", "leads"}).build();
