@@ -111,6 +111,13 @@ QVariant UnitListModel::data(const QModelIndex& index, int role) const
     return unitData(lineAt(index), role);
 }
 
+Qt::ItemFlags UnitListModel::flags(const QModelIndex& index) const
+{
+    if (!index.isValid() || index.internalId() == siteLevel)
+        return Qt::NoItemFlags;
+    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+}
+
 QVariant UnitListModel::siteData(const SiteGroup& site, int role) const
 {
     switch (role) {

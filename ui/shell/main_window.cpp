@@ -62,7 +62,10 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     setCentralWidget(centre);
     makeMenus();
 
-    connect(&m_book, &RecordBook::failed, m_message, &MessageLine::say);
+    connect(&m_book, &RecordBook::failed, this, [this](const QString& sentence) {
+        if (m_pages->currentWidget() != m_visitPage) // a visit says it beside the entry
+            m_message->say(sentence);
+    });
     connect(m_units, &UnitListPanel::unitSelected, this, &MainWindow::showUnit);
     connect(m_unitPage, &UnitPage::visitRequested, this, &MainWindow::showVisit);
     connect(m_unitPage, &UnitPage::startVisitRequested, this, &MainWindow::startVisit);

@@ -38,6 +38,8 @@ TEST_F(UnitListPanelTest, TypingNarrowsTheList)
 TEST_F(UnitListPanelTest, ArrowKeysGoFromUnitToUnit)
 {
     UnitListPanel panel(*m_book, Theme::light());
+    panel.resize(250, 600);
+    panel.show(); // a list that was never laid out has no next line
     QSignalSpy selected(&panel, &UnitListPanel::unitSelected);
     panel.selectFirst();
     ASSERT_EQ(selected.count(), 1);
