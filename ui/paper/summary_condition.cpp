@@ -152,10 +152,21 @@ TableBlock changedSection(const SummaryView& view)
 
 TableBlock flagsSection(const SummaryView& view)
 {
+    // What a customer can take in: the gravest flag of each zone, the gravest zones first. The record keeps all.
+    constexpr std::size_t mostFlags = 8;
     TableBlock table;
     table.heading = SummaryText::tr("Flags");
     table.columns = {{{}, 0.12, false}, {{}, 1, false}};
-    for (const Flag& flag : view.input.review.flags) {
+    std::vector<ZoneId> told;
+    std::size_t leftOut = 0;
+    for (const Flag& flag : view.input.review.flags) { // most severe first
+        const bool zoneTold = flag.zoneId && std::ranges::find(told, *flag.zoneId) != told.end();
+        if (zoneTold || table.rows.size() == mostFlags) {
+            ++leftOut;
+            continue;
+        }
+        if (flag.zoneId)
+            told.push_back(*flag.zoneId);
         const QString clears = view.words.said(flag.clears);
         table.rows.push_back({PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
                               PaperCell{view.words.said(flag.sentence),
@@ -163,6 +174,8 @@ TableBlock flagsSection(const SummaryView& view)
                                         {},
                                         false}});
     }
+    if (leftOut > 0)
+        table.closing = SummaryText::tr("More flags in the record, on these zones or less pressing: %1.").arg(leftOut);
     return table;
 }
 

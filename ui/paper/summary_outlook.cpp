@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <array>
+#include <ranges>
 
 namespace padside {
 
@@ -63,16 +64,21 @@ QString withoutEnding(const SummaryView& view, const QString& sentence, bool& cu
 
 TableBlock nextChecksSection(const SummaryView& view)
 {
+    // Paper names what comes first; the whole list is a page of its own in the program.
+    constexpr std::size_t mostChecks = 10;
     TableBlock table;
     table.heading = SummaryText::tr("Next checks");
     table.columns = {{SummaryText::tr("What and why"), 2.1, false}, {SummaryText::tr("When"), 1, false}};
-    for (const Check& check : view.input.review.checks) {
+    const auto& checks = view.input.review.checks; // by latest date
+    for (const Check& check : checks | std::views::take(mostChecks)) {
         const QString when = check.earliest == check.latest
             ? view.words.day(check.latest)
             : SummaryText::tr("%1 to %2").arg(view.words.day(check.earliest), view.words.day(check.latest));
         table.rows.push_back({PaperCell{view.words.said(check.what), view.words.said(check.why), {}, false},
                               PaperCell{when, capitalised(conditionWords(view, check)), {}, false}});
     }
+    if (checks.size() > mostChecks)
+        table.closing = SummaryText::tr("Later checks in the record: %1.").arg(checks.size() - mostChecks);
     return table;
 }
 
