@@ -48,8 +48,10 @@ bool deservesRow(const ZoneChange& change)
     case ZoneChangeKind::worse:
     case ZoneChangeKind::betterWithoutWork:
     case ZoneChangeKind::betterAfterWork:
-    case ZoneChangeKind::notSeen:
         return true;
+    case ZoneChangeKind::notSeen: // a good zone skipped for lack of time is told in the line below
+        return change.notSeenBecause != NotSeenReason::noTime || !change.note.empty() || !change.before
+            || numeral(change.before->grade) >= 3;
     case ZoneChangeKind::firstSeen:
         return !grade || numeral(*grade) >= 3;
     case ZoneChangeKind::same:
@@ -106,11 +108,14 @@ QString quietZones(const SummaryView& view)
     int sameLow = 0;
     int firstLow = 0;
     QStringList marked;
+    QStringList noTime;
     for (const ZoneChange& change : view.changes.zones) {
         if (deservesRow(change))
             continue;
         const auto grade = gradeNow(change);
-        if (change.kind == ZoneChangeKind::firstSeen)
+        if (change.kind == ZoneChangeKind::notSeen)
+            noTime << view.words.zone(change.zoneId);
+        else if (change.kind == ZoneChangeKind::firstSeen)
             ++firstLow;
         else if (grade && numeral(*grade) >= 3)
             marked << view.words.zone(change.zoneId);
@@ -124,9 +129,23 @@ QString quietZones(const SummaryView& view)
         sentences << SummaryText::tr("Zones seen for the first time, sound or worn: %1.").arg(firstLow);
     if (!marked.isEmpty())
         sentences << SummaryText::tr("Unchanged at grade 3, marked: %1.").arg(marked.join(QStringLiteral("; ")));
+    if (!noTime.isEmpty())
+        sentences << SummaryText::tr("Not seen for lack of time, sound or worn before: %1.")
+                         .arg(noTime.join(QStringLiteral("; ")));
     if (!view.changes.notLookedAt.empty())
         sentences << SummaryText::tr("Zones not looked at this time: %1.").arg(view.changes.notLookedAt.size());
     return sentences.join(QLatin1Char(' '));
+}
+
+/// The rule whose flags share one row.
+constexpr std::string_view longUnseenRule = "not-seen-too-long";
+
+std::vector<PaperCell> flagRow(const SummaryView& view, const Flag& flag, const QString& sentence)
+{
+    const QString clears = view.words.said(flag.clears);
+    return {
+        PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
+        PaperCell{sentence, clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears), {}, false}};
 }
 
 } // namespace
@@ -152,27 +171,35 @@ TableBlock changedSection(const SummaryView& view)
 
 TableBlock flagsSection(const SummaryView& view)
 {
-    // What a customer can take in: the gravest flag of each zone, the gravest zones first. The record keeps all.
-    constexpr std::size_t mostFlags = 8;
+    // What a customer can take in: the gravest flag of each zone, the gravest zones first, and one row for all that was
+    // long unseen. The record keeps every flag.
+    constexpr std::size_t mostFlags = 6;
     TableBlock table;
     table.heading = SummaryText::tr("Flags");
     table.columns = {{{}, 0.12, false}, {{}, 1, false}};
     std::vector<ZoneId> told;
+    std::vector<const Flag*> longUnseen;
     std::size_t leftOut = 0;
     for (const Flag& flag : view.input.review.flags) { // most severe first
         const bool zoneTold = flag.zoneId && std::ranges::find(told, *flag.zoneId) != told.end();
-        if (zoneTold || table.rows.size() == mostFlags) {
+        if (flag.rule == longUnseenRule && flag.zoneId) {
+            longUnseen.push_back(&flag);
+        } else if (zoneTold || table.rows.size() == mostFlags) {
             ++leftOut;
-            continue;
+        } else {
+            table.rows.push_back(flagRow(view, flag, view.words.said(flag.sentence)));
+            if (flag.zoneId)
+                told.push_back(*flag.zoneId);
         }
-        if (flag.zoneId)
-            told.push_back(*flag.zoneId);
-        const QString clears = view.words.said(flag.clears);
-        table.rows.push_back({PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
-                              PaperCell{view.words.said(flag.sentence),
-                                        clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears),
-                                        {},
-                                        false}});
+    }
+    if (longUnseen.size() == 1) {
+        table.rows.push_back(flagRow(view, *longUnseen.front(), view.words.said(longUnseen.front()->sentence)));
+    } else if (!longUnseen.empty()) {
+        QStringList zones;
+        for (const Flag* flag : longUnseen)
+            zones << view.words.zone(*flag->zoneId);
+        table.rows.push_back(flagRow(view, *longUnseen.front(),
+                                     SummaryText::tr("Not seen for long: %1.").arg(zones.join(QStringLiteral("; ")))));
     }
     if (leftOut > 0)
         table.closing = SummaryText::tr("More flags in the record, on these zones or less pressing: %1.").arg(leftOut);

@@ -65,7 +65,7 @@ QString withoutEnding(const SummaryView& view, const QString& sentence, bool& cu
 TableBlock nextChecksSection(const SummaryView& view)
 {
     // Paper names what comes first; the whole list is a page of its own in the program.
-    constexpr std::size_t mostChecks = 10;
+    constexpr std::size_t mostChecks = 7;
     TableBlock table;
     table.heading = SummaryText::tr("Next checks");
     table.columns = {{SummaryText::tr("What and why"), 2.1, false}, {SummaryText::tr("When"), 1, false}};
