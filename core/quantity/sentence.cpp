@@ -18,7 +18,7 @@ public:
     [[nodiscard]] std::string number(double value, int decimals) const override { return showNumber(value, decimals); }
     [[nodiscard]] std::string amount(const Amount& amount) const override
     {
-        return showMeasure(amount.si, shownUnit(amount.kind, UnitSystem::metric));
+        return showMeasure(amount.si, fittingUnit(amount.kind, UnitSystem::metric, amount.si));
     }
     [[nodiscard]] std::string date(Date date) const override { return isoText(date); }
 };

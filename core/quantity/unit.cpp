@@ -220,4 +220,16 @@ const MeasuringUnit& shownUnit(QuantityKind kind, UnitSystem system)
     return units.front();
 }
 
+const MeasuringUnit& fittingUnit(QuantityKind kind, UnitSystem system, double si)
+{
+    const MeasuringUnit* fitting = &shownUnit(kind, system);
+    if (kind != resistance)
+        return *fitting;
+    for (const MeasuringUnit& unit : unitsOf(kind)) { // from Ω upwards
+        if (si >= unit.factor)
+            fitting = &unit;
+    }
+    return *fitting;
+}
+
 } // namespace padside

@@ -39,4 +39,8 @@ enum class UnitSystem { metric, usCustomary };
 /// The unit shown for `kind` in a system.
 [[nodiscard]] const MeasuringUnit& shownUnit(QuantityKind kind, UnitSystem system);
 
+/// The unit shown for this very value: as shownUnit(), but an insulation resistance is read in MΩ and a heater's in Ω,
+/// so resistances take the largest unit that keeps the number at 1 or above.
+[[nodiscard]] const MeasuringUnit& fittingUnit(QuantityKind kind, UnitSystem system, double si);
+
 } // namespace padside

@@ -29,7 +29,7 @@ std::string LocalSpeaker::number(double value, int decimals) const
 
 std::string LocalSpeaker::amount(const Amount& amount) const
 {
-    return showMeasure(amount.si, shownUnit(amount.kind, m_units), m_style);
+    return showMeasure(amount.si, fittingUnit(amount.kind, m_units, amount.si), m_style);
 }
 
 std::string LocalSpeaker::date(Date date) const

@@ -164,4 +164,16 @@ TEST(MeasuringUnits, EachSystemShowsItsOwn)
         EXPECT_EQ(&shownUnit(kind, UnitSystem::usCustomary), &shownUnit(kind, UnitSystem::metric));
 }
 
+TEST(FittingUnit, ReadsAnInsulationInMegohmAndAHeaterInOhm)
+{
+    const auto codeAt
+        = [](double ohms) { return fittingUnit(QuantityKind::resistance, UnitSystem::metric, ohms).code; };
+    EXPECT_EQ(codeAt(459e6), "Mohm");
+    EXPECT_EQ(codeAt(1e6), "Mohm");
+    EXPECT_EQ(codeAt(1440), "kohm");
+    EXPECT_EQ(codeAt(36), "ohm");
+    EXPECT_EQ(codeAt(0), "ohm");
+    EXPECT_EQ(fittingUnit(QuantityKind::length, UnitSystem::usCustomary, 0.1).code, "in") << "other kinds as ever";
+}
+
 } // namespace padside
