@@ -56,9 +56,9 @@ bool WindowProgram::open(const QString& file)
         std::vector<Sentence> complaints;
         Catalogue catalogue = catalogueFor(*store, [&](const Sentence& why) { complaints.push_back(why); });
         m_open.reset(); // the window first, then what it shows
-        m_open = std::make_unique<OpenFile>(
-            OpenFile{std::move(store), std::move(catalogue),
-                     IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()), nullptr, nullptr, std::move(complaints)});
+        m_open = std::make_unique<OpenFile>(OpenFile{
+            std::move(store), std::move(catalogue), IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()),
+            nullptr, nullptr, std::move(complaints)});
     } catch (const StoreError& error) {
         const LocalSpeaker speaker(QLocale(), usualUnits(QLocale()));
         QMessageBox::warning(nullptr, QStringLiteral("Padside"), speaker.said(error.problem().what));

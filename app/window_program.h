@@ -20,8 +20,8 @@ namespace padside {
 
 class MainWindow;
 
-/// The program with a window: it puts store, catalogue, record book and window together and answers what the window can't do by
-/// itself (another file, another theme).
+/// The program with a window: it puts store, catalogue, record book and window together and answers what the window
+/// can't do by itself (another file, another theme).
 class WindowProgram : public QObject
 {
     Q_OBJECT
@@ -29,7 +29,8 @@ public:
     explicit WindowProgram(QApplication& application);
     ~WindowProgram() override;
 
-    /// Opens `file` (made new if it is not there) and shows the window. False: it could not be opened; the sentence was shown.
+    /// Opens `file` (made new if it is not there) and shows the window. False: it could not be opened; the sentence was
+    /// shown.
     bool open(const QString& file);
 
     /// The file used last, else records.padside in the person's data folder.

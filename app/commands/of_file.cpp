@@ -18,7 +18,9 @@ Catalogue catalogueFor(Store& store, const std::function<void(const Sentence&)>&
     auto catalogue = Catalogue::load(shipped, store.ownCatalogue().changes());
     if (!catalogue) {
         complain(catalogue.error().what);
-        complain({PADSIDE_SAY("Your own changes to the catalogue are left out until they fit again; they are still kept."), {}});
+        complain(
+            {PADSIDE_SAY("Your own changes to the catalogue are left out until they fit again; they are still kept."),
+             {}});
         catalogue = Catalogue::load(shipped);
     }
     if (!catalogue)

@@ -16,8 +16,8 @@
 
 namespace padside {
 
-/// Our catalogue with the changes kept in this file laid over it. Where the two no longer fit (an update took away what a change
-/// was about), ours alone, and `complain` is told why: a record is never locked away by a setting.
+/// Our catalogue with the changes kept in this file laid over it. Where the two no longer fit (an update took away what
+/// a change was about), ours alone, and `complain` is told why: a record is never locked away by a setting.
 [[nodiscard]] Catalogue catalogueFor(Store& store, const std::function<void(const Sentence&)>& complain);
 
 /// The same for a command: the complaint goes to its `err`.

@@ -23,14 +23,13 @@ enum class Consequence { looks, nuisance, lossOfCooling, lossOfCharge, compresso
 
 [[nodiscard]] constexpr auto codesOf(Consequence)
 {
-    return std::array{
-        Coded<Consequence>{Consequence::looks, "looks", "looks"},
-        Coded<Consequence>{Consequence::nuisance, "nuisance", "nuisance"},
-        Coded<Consequence>{Consequence::lossOfCooling, "loss-of-cooling", "loss of cooling or heating"},
-        Coded<Consequence>{Consequence::lossOfCharge, "loss-of-charge", "loss of refrigerant charge"},
-        Coded<Consequence>{Consequence::compressorAtRisk, "compressor-at-risk", "compressor at risk"},
-        Coded<Consequence>{Consequence::endsUnit, "ends-unit", "normally ends the unit"},
-        Coded<Consequence>{Consequence::safety, "safety", "safety"}};
+    return std::array{Coded<Consequence>{Consequence::looks, "looks", "looks"},
+                      Coded<Consequence>{Consequence::nuisance, "nuisance", "nuisance"},
+                      Coded<Consequence>{Consequence::lossOfCooling, "loss-of-cooling", "loss of cooling or heating"},
+                      Coded<Consequence>{Consequence::lossOfCharge, "loss-of-charge", "loss of refrigerant charge"},
+                      Coded<Consequence>{Consequence::compressorAtRisk, "compressor-at-risk", "compressor at risk"},
+                      Coded<Consequence>{Consequence::endsUnit, "ends-unit", "normally ends the unit"},
+                      Coded<Consequence>{Consequence::safety, "safety", "safety"}};
 }
 
 /// Whether a spare can be had for as long as the unit lasts.
@@ -38,7 +37,8 @@ enum class Spare { easy, fair, scarce, none };
 
 [[nodiscard]] constexpr auto codesOf(Spare)
 {
-    return std::array{Coded<Spare>{Spare::easy, "easy", "easy to get"}, Coded<Spare>{Spare::fair, "fair", "usually to be had"},
+    return std::array{Coded<Spare>{Spare::easy, "easy", "easy to get"},
+                      Coded<Spare>{Spare::fair, "fair", "usually to be had"},
                       Coded<Spare>{Spare::scarce, "scarce", "scarce late in the unit's life"},
                       Coded<Spare>{Spare::none, "none", "no separate spare"}};
 }
@@ -48,7 +48,8 @@ enum class Condition { dry, off, running, cold, hot, hotEnoughForCharge };
 
 [[nodiscard]] constexpr auto codesOf(Condition)
 {
-    return std::array{Coded<Condition>{Condition::dry, "dry", "dry"}, Coded<Condition>{Condition::off, "off", "unit off"},
+    return std::array{Coded<Condition>{Condition::dry, "dry", "dry"},
+                      Coded<Condition>{Condition::off, "off", "unit off"},
                       Coded<Condition>{Condition::running, "running", "unit running"},
                       Coded<Condition>{Condition::cold, "cold", "cold season"},
                       Coded<Condition>{Condition::hot, "hot", "cooling season"},
@@ -163,7 +164,8 @@ class Catalogue
 public:
     /// Reads our catalogue (several JSON texts, merged in order) and lays `ownChanges` over it, a JSON merge patch
     /// (RFC 7396). A bad field is named with its path in the Problem.
-    [[nodiscard]] static Result<Catalogue> load(std::span<const std::string> shipped, const std::string& ownChanges = {});
+    [[nodiscard]] static Result<Catalogue> load(std::span<const std::string> shipped,
+                                                const std::string& ownChanges = {});
 
     [[nodiscard]] const std::vector<UnitKind>& unitKinds() const { return m_unitKinds; }
     [[nodiscard]] const std::vector<PartKind>& partKinds() const { return m_partKinds; }

@@ -25,8 +25,7 @@ struct Problem
     friend bool operator==(const Problem&, const Problem&) = default;
 };
 
-template <typename T>
-using Result = tl::expected<T, Problem>;
+template <typename T> using Result = tl::expected<T, Problem>;
 
 /// Shorthand for returning a Problem from a function that answers Result.
 [[nodiscard]] inline tl::unexpected<Problem> problem(ProblemKind kind, std::string pattern,

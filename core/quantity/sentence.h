@@ -41,8 +41,8 @@ struct Amount
 /// What may stand in a sentence.
 using Argument = std::variant<std::string, Word, std::int64_t, Number, Amount, Date>;
 
-/// A sentence as data: an English pattern with places {0}, {1}, … and what stands there. Core makes sentences, the reader's
-/// side says them, so that one rule serves every language and every choice of units.
+/// A sentence as data: an English pattern with places {0}, {1}, … and what stands there. Core makes sentences, the
+/// reader's side says them, so that one rule serves every language and every choice of units.
 struct Sentence
 {
     std::string pattern;

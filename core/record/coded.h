@@ -9,8 +9,7 @@
 namespace padside {
 
 /// One row of an enum's table: the value, the code the file keeps (never changes), the English word shown.
-template <typename Enum>
-struct Coded
+template <typename Enum> struct Coded
 {
     Enum value;
     std::string_view code;
@@ -18,8 +17,7 @@ struct Coded
 };
 
 /// Each enum of the record has one table `codesOf(Enum{})`, found beside the enum.
-template <typename Enum>
-[[nodiscard]] constexpr std::string_view codeOf(Enum value)
+template <typename Enum> [[nodiscard]] constexpr std::string_view codeOf(Enum value)
 {
     for (const auto& row : codesOf(Enum{})) {
         if (row.value == value)
@@ -28,8 +26,7 @@ template <typename Enum>
     return {};
 }
 
-template <typename Enum>
-[[nodiscard]] constexpr std::string_view wordOf(Enum value)
+template <typename Enum> [[nodiscard]] constexpr std::string_view wordOf(Enum value)
 {
     for (const auto& row : codesOf(Enum{})) {
         if (row.value == value)
@@ -39,8 +36,7 @@ template <typename Enum>
 }
 
 /// The value with this code; empty if there is none.
-template <typename Enum>
-[[nodiscard]] constexpr std::optional<Enum> fromCode(std::string_view code)
+template <typename Enum> [[nodiscard]] constexpr std::optional<Enum> fromCode(std::string_view code)
 {
     for (const auto& row : codesOf(Enum{})) {
         if (row.code == code)

@@ -15,8 +15,7 @@
 namespace padside {
 
 /// A correction points at the entry it stands for and says why; both stay in the record.
-template <typename EntryId>
-struct Correction
+template <typename EntryId> struct Correction
 {
     EntryId of;
     std::string reason; ///< never empty
@@ -25,8 +24,7 @@ struct Correction
 };
 
 /// What each entry of a visit carries. The date is that of its visit.
-template <typename EntryId>
-struct Entry
+template <typename EntryId> struct Entry
 {
     EntryId id;
     UnitId unitId;

@@ -6,7 +6,8 @@
 
 namespace padside {
 
-/// The condition of one zone: an ordinal scale. Only order means anything; each part kind has its own describing sentences.
+/// The condition of one zone: an ordinal scale. Only order means anything; each part kind has its own describing
+/// sentences.
 enum class Grade { sound = 1, worn = 2, marked = 3, poor = 4, spent = 5 };
 
 [[nodiscard]] constexpr auto codesOf(Grade)
@@ -17,7 +18,10 @@ enum class Grade { sound = 1, worn = 2, marked = 3, poor = 4, spent = 5 };
 }
 
 /// 1..5.
-[[nodiscard]] constexpr int numeral(Grade grade) { return static_cast<int>(grade); }
+[[nodiscard]] constexpr int numeral(Grade grade)
+{
+    return static_cast<int>(grade);
+}
 
 /// The grade with this numeral; empty outside 1..5.
 [[nodiscard]] constexpr std::optional<Grade> gradeFromNumeral(int value)

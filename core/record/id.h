@@ -25,8 +25,7 @@ using UuidBytes = std::array<std::uint8_t, 16>;
 [[nodiscard]] std::optional<UuidBytes> parseUuid(std::string_view text);
 
 /// A key that can't be mixed up with a key of another sort: SiteId, UnitId, …
-template <typename Tag>
-class Id
+template <typename Tag> class Id
 {
 public:
     Id() = default;
@@ -57,8 +56,8 @@ using PhotoId = Id<struct PhotoTag>;
 using ChargeId = Id<struct ChargeTag>;
 using FollowUpId = Id<struct FollowUpTag>;
 
-/// Makes UUIDv7 keys: 48 bits of Unix milliseconds, then a 12-bit counter that keeps keys made within one millisecond in
-/// order, then random bits. Clock and seed come from outside, so that a demo or a test can be repeated exactly.
+/// Makes UUIDv7 keys: 48 bits of Unix milliseconds, then a 12-bit counter that keeps keys made within one millisecond
+/// in order, then random bits. Clock and seed come from outside, so that a demo or a test can be repeated exactly.
 class IdMaker
 {
 public:
@@ -68,11 +67,7 @@ public:
 
     [[nodiscard]] UuidBytes next();
 
-    template <typename AnyId>
-    [[nodiscard]] AnyId make()
-    {
-        return AnyId(next());
-    }
+    template <typename AnyId> [[nodiscard]] AnyId make() { return AnyId(next()); }
 
 private:
     MillisecondClock m_now;
@@ -83,8 +78,7 @@ private:
 
 } // namespace padside
 
-template <typename Tag>
-struct std::hash<padside::Id<Tag>>
+template <typename Tag> struct std::hash<padside::Id<Tag>>
 {
     std::size_t operator()(const padside::Id<Tag>& id) const noexcept
     {

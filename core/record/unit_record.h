@@ -11,8 +11,8 @@
 
 namespace padside {
 
-/// Everything kept about one unit, as plain data. Visits are in order of date (then of opening); entries in order of date,
-/// then of their being entered. Corrected entries are still there: see standing().
+/// Everything kept about one unit, as plain data. Visits are in order of date (then of opening); entries in order of
+/// date, then of their being entered. Corrected entries are still there: see standing().
 struct UnitRecord
 {
     Site site;

@@ -35,9 +35,12 @@ enum class Sky { unknown, clear, cloudy, fog, rain, snow };
 
 [[nodiscard]] constexpr auto codesOf(Sky)
 {
-    return std::array{Coded<Sky>{Sky::unknown, "unknown", "not noted"}, Coded<Sky>{Sky::clear, "clear", "clear"},
-                      Coded<Sky>{Sky::cloudy, "cloudy", "cloudy"},      Coded<Sky>{Sky::fog, "fog", "fog"},
-                      Coded<Sky>{Sky::rain, "rain", "rain"},            Coded<Sky>{Sky::snow, "snow", "snow"}};
+    return std::array{Coded<Sky>{Sky::unknown, "unknown", "not noted"},
+                      Coded<Sky>{Sky::clear, "clear", "clear"},
+                      Coded<Sky>{Sky::cloudy, "cloudy", "cloudy"},
+                      Coded<Sky>{Sky::fog, "fog", "fog"},
+                      Coded<Sky>{Sky::rain, "rain", "rain"},
+                      Coded<Sky>{Sky::snow, "snow", "snow"}};
 }
 
 /// The day's circumstances.

@@ -22,8 +22,8 @@ struct SiteTrip
 };
 
 /// The fewest trips per site that meet every check of the units reviewed. Windows that are over are served today;
-/// windows that began earlier begin today. Days in the site's spring and fall weeks are preferred. Retired units are
-/// left out by the caller.
+/// windows that began earlier begin today. Working days in the site's spring and fall weeks are preferred. Retired
+/// units are left out by the caller.
 [[nodiscard]] std::vector<SiteTrip> siteTrips(const Site& site, std::span<const UnitReview> units, Date today);
 
 } // namespace padside

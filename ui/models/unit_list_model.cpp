@@ -137,11 +137,13 @@ QVariant UnitListModel::unitData(const UnitLine& line, int role) const
     case Qt::DisplayRole:
         return shown(line.tag);
     case placeRole:
-        return shown(line.place);
+        return line.retired ? tr("retired · %1").arg(shown(line.place)) : shown(line.place);
     case unitIdRole:
         return QByteArray(reinterpret_cast<const char*>(line.unitId.bytes().data()), 16);
     case worstGradeRole:
         return line.worst ? numeral(*line.worst) : 0;
+    case retiredRole:
+        return line.retired;
     case openVisitRole:
         return line.hasOpenVisit;
     case searchTextRole:

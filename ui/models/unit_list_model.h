@@ -21,6 +21,7 @@ public:
         unitIdRole = Qt::UserRole + 1, ///< QByteArray of 16 bytes; empty on a site
         worstGradeRole, ///< int 1..5, or 0 where nothing was ever seen
         openVisitRole, ///< bool
+        retiredRole, ///< bool
         placeRole, ///< QString
         searchTextRole, ///< QString: tag, place and site, for filtering
     };

@@ -71,15 +71,18 @@ void UnitLineDelegate::paintUnit(QPainter& painter, const QStyleOptionViewItem& 
 
     const QRect mark(option.rect.right() - margin - markSize, option.rect.center().y() - markSize / 2, markSize,
                      markSize);
+    const bool retired = index.data(UnitListModel::retiredRole).toBool();
     const int worst = index.data(UnitListModel::worstGradeRole).toInt();
-    if (const auto grade = gradeFromNumeral(worst))
+    if (retired)
+        paintNoFinding(painter, mark, m_theme); // its grades ask for nothing any more
+    else if (const auto grade = gradeFromNumeral(worst))
         paintGrade(painter, mark, *grade, m_theme);
     else
         paintNoFinding(painter, mark, m_theme);
 
     const QRect text = option.rect.adjusted(margin + 6, 5, -(margin + markSize + 8), -5);
     painter.setFont(sized(option.font, 1.0, true));
-    painter.setPen(m_theme.ink);
+    painter.setPen(retired ? m_theme.softInk : m_theme.ink);
     painter.drawText(text, Qt::AlignLeft | Qt::AlignTop,
                      painter.fontMetrics().elidedText(index.data().toString(), Qt::ElideRight, text.width()));
     painter.setFont(sized(option.font, 0.9, false));

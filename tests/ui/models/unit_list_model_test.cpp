@@ -77,4 +77,24 @@ TEST(UnitListModel, SaysWhatTheEyeSees)
     EXPECT_TRUE(said.contains(QStringLiteral("visit open")));
 }
 
+TEST(UnitListModel, ARetiredUnitIsCalledSo)
+{
+    UnitListModel model;
+    auto lines = threeUnits();
+    lines[2].retired = true;
+    model.setLines(lines);
+    const QModelIndex retired = model.indexOf(UnitId(UuidBytes{21}));
+    EXPECT_TRUE(retired.data(UnitListModel::retiredRole).toBool());
+    EXPECT_TRUE(retired.data(UnitListModel::placeRole).toString().contains(QStringLiteral("retired")));
+    EXPECT_FALSE(model.indexOf(UnitId(UuidBytes{11})).data(UnitListModel::retiredRole).toBool());
+}
+
+TEST(UnitListModel, OnlyUnitsCanBeChosen)
+{
+    UnitListModel model;
+    model.setLines(threeUnits());
+    EXPECT_EQ(model.index(0, 0).flags(), Qt::NoItemFlags);
+    EXPECT_TRUE(model.indexOf(UnitId(UuidBytes{11})).flags().testFlag(Qt::ItemIsSelectable));
+}
+
 } // namespace padside
