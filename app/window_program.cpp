@@ -40,7 +40,7 @@ WindowProgram::~WindowProgram() = default;
 
 QString WindowProgram::usualFile()
 {
-    const QString last = QSettings().value(lastFileKey).toString();
+    QString last = QSettings().value(lastFileKey).toString();
     if (!last.isEmpty() && QFileInfo::exists(last))
         return last;
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);

@@ -7,7 +7,7 @@
 
 #include <functional>
 
-namespace CLI {
+namespace CLI { // NOLINT(readability-identifier-naming): the library's own name
 class App;
 }
 

@@ -12,7 +12,6 @@
 #include <map>
 #include <memory>
 #include <ostream>
-#include <ranges>
 
 namespace padside {
 
@@ -33,10 +32,10 @@ std::string someDaysOf(const UnitRecord& record)
 {
     std::string days;
     int count = 0;
-    for (const Visit& visit : std::views::reverse(record.visits)) {
+    for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit) {
         if (++count > 6)
             return days + ", …";
-        days += (days.empty() ? "" : ", ") + isoText(visit.on);
+        days += (days.empty() ? "" : ", ") + isoText(visit->on);
     }
     return days;
 }
@@ -47,10 +46,11 @@ const Visit& visitFor(const UnitRecord& record, const std::string& day, const In
     if (record.visits.empty())
         throw StoreError(
             Problem{ProblemKind::refused, {PADSIDE_SAY("Unit “{0}” has no visits yet."), {record.unit.tag}}});
-    for (const Visit& visit : std::views::reverse(record.visits)) {
-        if (day.empty() ? !visit.isOpen() : visit.on == dayFor(day, now))
-            return visit;
-    }
+    const auto wanted
+        = [&](const Visit& visit) { return day.empty() ? !visit.isOpen() : visit.on == dayFor(day, now); };
+    const auto found = std::find_if(record.visits.rbegin(), record.visits.rend(), wanted);
+    if (found != record.visits.rend())
+        return *found;
     if (day.empty())
         throw StoreError(
             Problem{ProblemKind::refused,

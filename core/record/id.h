@@ -38,6 +38,7 @@ public:
     [[nodiscard]] std::string text() const { return uuidText(m_bytes); }
     [[nodiscard]] bool isNull() const { return m_bytes == UuidBytes{}; }
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): a false alarm of clang-tidy 14
     friend auto operator<=>(const Id&, const Id&) = default;
 
 private:

@@ -4,13 +4,14 @@
 #include "core/schedule/season.h"
 
 #include <algorithm>
+#include <array>
 
 namespace padside {
 
 namespace {
 
 /// Weeks run over the turn of a calendar year, so the year before is asked too.
-constexpr int yearsLookedAt[] = {-1, 0, 1, 2};
+constexpr std::array yearsLookedAt{-1, 0, 1, 2};
 
 Season firstBeginningAfter(const Site& site, VisitReason reason, Date day)
 {

@@ -4,7 +4,6 @@
 #include "tests/support/record_builder.h"
 
 #include <algorithm>
-#include <ranges>
 #include <stdexcept>
 
 namespace padside::test {
@@ -184,9 +183,9 @@ RecordBuilder& RecordBuilder::corrected(int grade, const std::string& reason)
 
 ZoneId RecordBuilder::zone(const std::string& zoneKind) const
 {
-    for (const Part& part : std::views::reverse(m_record.parts)) {
-        for (const Zone& zone : part.zones) {
-            if (zone.kind == zoneKind && !part.removedOn)
+    for (auto part = m_record.parts.rbegin(); part != m_record.parts.rend(); ++part) {
+        for (const Zone& zone : part->zones) {
+            if (zone.kind == zoneKind && !part->removedOn)
                 return zone.id;
         }
     }

@@ -6,12 +6,10 @@
 #include <QCoreApplication>
 #include <QDate>
 
-#include <utility>
-
 namespace padside {
 
-LocalSpeaker::LocalSpeaker(QLocale locale, UnitSystem units)
-    : m_locale(std::move(locale))
+LocalSpeaker::LocalSpeaker(const QLocale& locale, UnitSystem units)
+    : m_locale(locale)
     , m_units(units)
     , m_style(numberStyleOf(m_locale))
 {

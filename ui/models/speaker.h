@@ -16,7 +16,7 @@ namespace padside {
 class LocalSpeaker final : public Speaker
 {
 public:
-    LocalSpeaker(QLocale locale, UnitSystem units);
+    LocalSpeaker(const QLocale& locale, UnitSystem units);
 
     [[nodiscard]] std::string translate(const std::string& english) const override;
     [[nodiscard]] std::string number(double value, int decimals) const override;

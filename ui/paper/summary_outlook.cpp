@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <array>
-#include <ranges>
 
 namespace padside {
 
@@ -70,7 +69,8 @@ TableBlock nextChecksSection(const SummaryView& view)
     table.heading = SummaryText::tr("Next checks");
     table.columns = {{SummaryText::tr("What and why"), 2.1, false}, {SummaryText::tr("When"), 1, false}};
     const auto& checks = view.input.review.checks; // by latest date
-    for (const Check& check : checks | std::views::take(mostChecks)) {
+    for (std::size_t i = 0; i < std::min(checks.size(), mostChecks); ++i) {
+        const Check& check = checks[i];
         const QString when = check.earliest == check.latest
             ? view.words.day(check.latest)
             : SummaryText::tr("%1 to %2").arg(view.words.day(check.earliest), view.words.day(check.latest));

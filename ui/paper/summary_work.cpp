@@ -39,7 +39,7 @@ QString withoutSpaces(QString text)
 /// The value in the reader's unit, and as it was typed where that looks different.
 QString readingValue(const SummaryView& view, const Reading& reading)
 {
-    const QString shown = view.words.amount(reading.value.si, reading.value.kind);
+    QString shown = view.words.amount(reading.value.si, reading.value.kind);
     const QString typed = fromCore(reading.value.typed);
     if (typed.isEmpty() || withoutSpaces(typed) == withoutSpaces(shown))
         return shown;

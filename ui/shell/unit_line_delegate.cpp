@@ -72,11 +72,10 @@ void UnitLineDelegate::paintUnit(QPainter& painter, const QStyleOptionViewItem& 
     const QRect mark(option.rect.right() - margin - markSize, option.rect.center().y() - markSize / 2, markSize,
                      markSize);
     const bool retired = index.data(UnitListModel::retiredRole).toBool();
-    const int worst = index.data(UnitListModel::worstGradeRole).toInt();
-    if (retired)
-        paintNoFinding(painter, mark, m_theme); // its grades ask for nothing any more
-    else if (const auto grade = gradeFromNumeral(worst))
-        paintGrade(painter, mark, *grade, m_theme);
+    // The grades of a retired unit ask for nothing any more.
+    const auto worst = retired ? std::nullopt : gradeFromNumeral(index.data(UnitListModel::worstGradeRole).toInt());
+    if (worst)
+        paintGrade(painter, mark, *worst, m_theme);
     else
         paintNoFinding(painter, mark, m_theme);
 

@@ -283,6 +283,7 @@ TEST(NextChecks, ComeByLatestDateAndNotAtAllForARetiredUnit)
     auto record = bottomSeen(4).followUp("bottom", "2026-06-01", "2026-07-15", "look").build();
     const auto checks = nextChecks(record, smallCatalogue(), day("2026-06-01"), zoneHistories(record));
     std::vector<std::string> latest;
+    latest.reserve(checks.size());
     for (const Check& check : checks)
         latest.push_back(isoText(check.latest));
     EXPECT_THAT(latest, ElementsAre("2026-07-15", "2026-08-04", "2026-11-08", "2027-05-23"));

@@ -144,6 +144,7 @@ UnitRecord recordWithChanges(int changes)
 {
     RecordBuilder unit = aUnit("BIG-01");
     std::vector<std::string> zones;
+    zones.reserve(static_cast<std::size_t>(changes));
     for (int i = 0; i < changes; ++i)
         zones.push_back("zone " + std::to_string(1000 + i));
     unit.withPart("cabinet", zones);
