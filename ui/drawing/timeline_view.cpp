@@ -320,14 +320,15 @@ void TimelineView::ensureVisible(const MarkPlace& place)
     const PlacedMark* mark = m_geometry.placed(place);
     if (!mark)
         return;
-    const double top = mark->area.top() - m_sizes.header - 6;
-    const double bottom = mark->area.bottom() + 6 - viewport()->height();
+    const QRectF area = mark->area; // a copy: scrolling lays out anew and takes the mark away
+    const double top = area.top() - m_sizes.header - 6;
+    const double bottom = area.bottom() + 6 - viewport()->height();
     if (verticalScrollBar()->value() > top)
         verticalScrollBar()->setValue(static_cast<int>(top));
     else if (verticalScrollBar()->value() < bottom)
         verticalScrollBar()->setValue(static_cast<int>(std::ceil(bottom)));
-    const double before = mark->area.left() - m_sizes.names() - 12;
-    const double after = mark->area.right() + 12 - m_geometry.width;
+    const double before = area.left() - m_sizes.names() - 12;
+    const double after = area.right() + 12 - m_geometry.width;
     if (before < 0)
         horizontalScrollBar()->setValue(horizontalScrollBar()->value() + static_cast<int>(std::floor(before)));
     else if (after > 0)
