@@ -98,7 +98,7 @@ PaperCell meaning(const SummaryView& view, const ZoneChange& change)
         under << view.words.word(wordOf(*change.wetness));
     cell.under = under.join(QStringLiteral(", ")) + QLatin1Char('.');
     if (!change.note.empty())
-        cell.under += QLatin1Char(' ') + fromCore(change.note);
+        cell.under += SummaryText::tr(" “%1”", "a note, quoted").arg(fromCore(change.note));
     return cell;
 }
 

@@ -23,6 +23,17 @@ QString conditionWords(const SummaryView& view, const Check& check)
     return words.join(QStringLiteral(", "));
 }
 
+/// The window of a check; one that is over on the day of the review is said to be overdue, not offered as a date.
+QString whenWords(const SummaryView& view, const Check& check)
+{
+    const QString latest = view.words.day(check.latest);
+    if (check.latest < view.input.review.today)
+        return SummaryText::tr("Overdue since %1").arg(latest);
+    if (check.earliest == check.latest)
+        return latest;
+    return SummaryText::tr("%1 to %2").arg(view.words.day(check.earliest), latest);
+}
+
 /// Codes of the cautions that belong beside what was worked on.
 std::vector<std::string> workedOnCautions(const SummaryView& view)
 {
@@ -71,11 +82,8 @@ TableBlock nextChecksSection(const SummaryView& view)
     const auto& checks = view.input.review.checks; // by latest date
     for (std::size_t i = 0; i < std::min(checks.size(), mostChecks); ++i) {
         const Check& check = checks[i];
-        const QString when = check.earliest == check.latest
-            ? view.words.day(check.latest)
-            : SummaryText::tr("%1 to %2").arg(view.words.day(check.earliest), view.words.day(check.latest));
         table.rows.push_back({PaperCell{view.words.said(check.what), view.words.said(check.why), {}, false},
-                              PaperCell{when, capitalised(conditionWords(view, check)), {}, false}});
+                              PaperCell{whenWords(view, check), capitalised(conditionWords(view, check)), {}, false}});
     }
     if (checks.size() > mostChecks)
         table.closing = SummaryText::tr("Later checks in the record: %1.").arg(checks.size() - mostChecks);

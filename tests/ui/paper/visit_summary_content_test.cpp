@@ -220,6 +220,30 @@ TEST(VisitSummaryContent, ChecksNameTheirWindowConditionsAndReason)
     EXPECT_EQ(checks->rows.at(0).at(1).under, u"Dry, unit off"_s);
 }
 
+TEST(VisitSummaryContent, ACheckWhoseWindowIsOverIsOverdueAndNotAnAppointmentInThePast)
+{
+    SummaryInput input = summaryOf(ordinaryRecord(), 0, 1);
+    input.review.today = input.review.checks.front().latest + std::chrono::days(1);
+    const PaperContent content = visitSummaryContent(input);
+    EXPECT_EQ(blockCalled<TableBlock>(content, u"Next checks"_s)->rows.at(0).at(1).text, u"Overdue since 2026-11-04"_s);
+}
+
+TEST(VisitSummaryContent, OnlyTheFirstSevenChecksStandOnPaperAndTheRestAreCounted)
+{
+    const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord(), 0, 9));
+    const auto* checks = blockCalled<TableBlock>(content, u"Next checks"_s);
+    EXPECT_EQ(checks->rows.size(), 7U);
+    EXPECT_EQ(checks->closing, u"Later checks in the record: 2."_s);
+}
+
+TEST(VisitSummaryContent, OnlyTheFirstSixFlagsStandOnPaperAndTheRestAreCounted)
+{
+    const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord(), 9));
+    const auto* flags = blockCalled<TableBlock>(content, u"Flags"_s);
+    EXPECT_EQ(flags->rows.size(), 6U);
+    EXPECT_TRUE(flags->closing.contains(u"3"_s));
+}
+
 TEST(VisitSummaryContent, FlagsSayHowSoonAndWhatClearsThem)
 {
     const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord(), 1));

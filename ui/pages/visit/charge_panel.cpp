@@ -18,27 +18,15 @@ namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-namespace {
-
-DraftField* field(RecordBook& book, const QString& objectName, const QString& name)
-{
-    auto* made = new DraftField(book);
-    made->setObjectName(objectName);
-    made->setAccessibleName(name);
-    return made;
-}
-
-} // namespace
-
 ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
     , m_mass(
           new MeasureField(book, theme, QuantityKind::mass, shownUnit(QuantityKind::mass, book.surroundings().units)))
-    , m_refrigerant(field(book, u"chargeRefrigerant"_s, tr("Refrigerant")))
-    , m_cylinder(field(book, u"chargeCylinder"_s, tr("Cylinder")))
-    , m_because(field(book, u"chargeBecause"_s, tr("Because")))
+    , m_refrigerant(new DraftField(book, u"chargeRefrigerant"_s, tr("Refrigerant")))
+    , m_cylinder(new DraftField(book, u"chargeCylinder"_s, tr("Cylinder")))
+    , m_because(new DraftField(book, u"chargeBecause"_s, tr("Because")))
     , m_enter(new QPushButton(tr("Enter this amount")))
     , m_entries(new EntryLines)
 {

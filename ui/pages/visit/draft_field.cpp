@@ -18,6 +18,13 @@ DraftField::DraftField(RecordBook& book, QWidget* parent)
     connect(this, &QLineEdit::textEdited, this, &DraftField::keep);
 }
 
+DraftField::DraftField(RecordBook& book, const QString& objectName, const QString& accessibleName)
+    : DraftField(book)
+{
+    setObjectName(objectName);
+    setAccessibleName(accessibleName);
+}
+
 void DraftField::show(const QString& key, const QString& entered)
 {
     if (key == m_key && m_unfinished)

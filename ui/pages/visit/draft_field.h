@@ -16,6 +16,8 @@ class DraftField : public QLineEdit
     Q_OBJECT
 public:
     explicit DraftField(RecordBook& book, QWidget* parent = nullptr);
+    /// With the name tests find it by and the one that is read aloud.
+    DraftField(RecordBook& book, const QString& objectName, const QString& accessibleName);
 
     /// Shows what is kept under `key`, else `entered`. Text being typed under the same key is left alone.
     void show(const QString& key, const QString& entered);

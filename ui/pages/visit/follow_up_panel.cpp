@@ -44,14 +44,12 @@ FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, const Theme& theme
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
-    , m_why(new DraftField(book))
+    , m_why(new DraftField(book, u"followUpWhy"_s, tr("Why to look again")))
     , m_earliest(dayEdit(book, u"followUpEarliest"_s, tr("Look again from")))
     , m_latest(dayEdit(book, u"followUpLatest"_s, tr("Look again until")))
     , m_enter(new QPushButton(tr("Promise to look again")))
     , m_entries(new EntryLines)
 {
-    m_why->setObjectName(u"followUpWhy"_s);
-    m_why->setAccessibleName(tr("Why to look again"));
     m_why->setPlaceholderText(tr("like: bottom was wet, see it dry"));
     m_enter->setObjectName(u"enterFollowUp"_s);
     makeLarge(*m_enter);

@@ -41,14 +41,6 @@ Instant later(Instant instant, double seconds)
     return instant;
 }
 
-DraftField* field(RecordBook& book, const QString& objectName, const QString& name)
-{
-    auto* made = new DraftField(book);
-    made->setObjectName(objectName);
-    made->setAccessibleName(name);
-    return made;
-}
-
 } // namespace
 
 TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
@@ -58,13 +50,13 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     , m_where(headingLabel())
     , m_form(new QWidget)
     , m_wholePart(new QCheckBox(tr("on the whole part")))
-    , m_product(field(book, u"workProduct"_s, tr("Product used")))
-    , m_maker(field(book, u"workMaker"_s, tr("Maker of the new part")))
-    , m_model(field(book, u"workModel"_s, tr("Model of the new part")))
-    , m_note(field(book, u"workNote"_s, tr("Note on the work")))
+    , m_product(new DraftField(book, u"workProduct"_s, tr("Product used")))
+    , m_maker(new DraftField(book, u"workMaker"_s, tr("Maker of the new part")))
+    , m_model(new DraftField(book, u"workModel"_s, tr("Model of the new part")))
+    , m_note(new DraftField(book, u"workNote"_s, tr("Note on the work")))
     , m_dryIn(new MeasureField(book, theme, QuantityKind::duration, *unitByCode("h")))
     , m_dryBy(quietLabel(theme))
-    , m_cost(field(book, u"workCost"_s, tr("Cost")))
+    , m_cost(new DraftField(book, u"workCost"_s, tr("Cost")))
     , m_enter(new QPushButton(tr("Enter this work")))
     , m_entries(new EntryLines)
 {
