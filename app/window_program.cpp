@@ -108,8 +108,14 @@ void WindowProgram::backUp()
 {
     const QString target = QFileDialog::getSaveFileName(m_open->window.get(), tr("Back up to a new file"), {},
                                                         tr("Padside records (*.padside)"));
-    if (!target.isEmpty())
-        m_open->book->attempt([&] { backup(*m_open->store, target); });
+    if (target.isEmpty())
+        return;
+    m_open->window->doLongWork(tr("Backup to %1").arg(QFileInfo(target).fileName()),
+                               [source = m_open->store->path(), target](const LongWork::Tell& tell) {
+                                   // A store belongs to one thread: the copy is made through another.
+                                   const auto store = Store::open(source, Store::Access::readOnly);
+                                   return backup(*store, target, tell);
+                               });
 }
 
 } // namespace padside

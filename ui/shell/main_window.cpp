@@ -14,6 +14,7 @@
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/message_line.h"
 #include "ui/shell/unit_list_panel.h"
+#include "ui/shell/work_line.h"
 
 #include <QFileInfo>
 #include <QLabel>
@@ -40,6 +41,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_visitPage(new VisitPage(book, theme))
     , m_summaryPage(new SummaryPage(book, theme))
     , m_message(new MessageLine(theme))
+    , m_work(new WorkLine)
 {
     setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
     makeEmptyPage();
@@ -58,6 +60,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(splitter, 1);
+    layout->addWidget(m_work);
     layout->addWidget(m_message);
     setCentralWidget(centre);
     makeMenus();
@@ -81,6 +84,15 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_summaryPage, &SummaryPage::left, this, [this] {
         if (const auto unit = m_units->selected())
             showUnit(*unit);
+    });
+
+    connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
+    connect(m_work, &WorkLine::cancelled, this,
+            [this](const QString& name) { m_message->say(tr("%1: cancelled; nothing was left behind.").arg(name)); });
+    connect(m_work, &WorkLine::failed, this,
+            [this](const Sentence& why) { m_message->say(m_book.speaker().said(why)); });
+    connect(m_work, &WorkLine::refused, this, [this](const QString& running) {
+        m_message->say(tr("%1 is still going on: wait for its end, or cancel it.").arg(running));
     });
 
     m_units->selectFirst();
@@ -148,6 +160,11 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
     m_units->hide();
     m_summaryPage->showVisit(unit, visit);
     m_pages->setCurrentWidget(m_summaryPage);
+}
+
+void MainWindow::doLongWork(const QString& name, LongWork::Work work)
+{
+    m_work->start(name, std::move(work));
 }
 
 void MainWindow::startVisit(UnitId unit, VisitReason reason)

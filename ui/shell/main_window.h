@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/record/visit.h"
+#include "ui/models/long_work.h"
 
 #include <QMainWindow>
 
@@ -19,6 +20,7 @@ class SummaryPage;
 class UnitListPanel;
 class UnitPage;
 class VisitPage;
+class WorkLine;
 
 /// The window: the list of units at the left, and beside it a unit's page, an open visit, or a visit's summary.
 class MainWindow : public QMainWindow
@@ -31,6 +33,9 @@ public:
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
     void startVisit(UnitId unit, VisitReason reason);
+
+    /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
+    void doLongWork(const QString& name, LongWork::Work work);
 
 Q_SIGNALS:
     void openFileRequested();
@@ -51,6 +56,7 @@ private:
     SummaryPage* m_summaryPage;
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;
+    WorkLine* m_work;
 };
 
 } // namespace padside
