@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/record/visit.h"
+#include "ui/shell/place.h"
 
 #include <QMainWindow>
 
@@ -31,6 +32,11 @@ public:
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
     void startVisit(UnitId unit, VisitReason reason);
+
+    [[nodiscard]] QString file() const; ///< the record file shown
+    [[nodiscard]] std::optional<Place> place() const; ///< empty where no unit is shown
+    /// Goes there again; what is no longer there leaves the window where it is.
+    void goTo(const Place& place);
 
 Q_SIGNALS:
     void openFileRequested();
