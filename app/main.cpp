@@ -5,11 +5,16 @@
 #include "app/command_line.h"
 #include "app/version.h"
 #include "app/window_program.h"
+#include "resources/resources.h"
 
 #include <QApplication>
-#include <QGuiApplication>
+#include <QIcon>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <QTranslator>
 
 #include <iostream>
+#include <unistd.h>
 
 namespace {
 
@@ -30,6 +35,15 @@ bool displayIsThere()
 #endif
 }
 
+/// Qt's own words (in its file dialog, say) in the person's language.
+void installWordsOfQt()
+{
+    static QTranslator translator;
+    if (translator.load(QLocale(), QStringLiteral("qtbase"), QStringLiteral("_"),
+                        QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+        QCoreApplication::installTranslator(&translator);
+}
+
 int openWindow(int& argc, char** argv, const std::string& file)
 {
     if (!displayIsThere()) {
@@ -38,10 +52,20 @@ int openWindow(int& argc, char** argv, const std::string& file)
         return padside::exitWrongUse;
     }
     QApplication application(argc, argv);
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.padside.Padside"));
+    QGuiApplication::setWindowIcon(QIcon(QString::fromStdString(padside::iconPath())));
+    installWordsOfQt();
     padside::WindowProgram program(application);
-    if (!program.open(file.empty() ? padside::WindowProgram::usualFile() : QString::fromLocal8Bit(file)))
-        return padside::exitFileTrouble;
-    return QApplication::exec();
+    switch (file.empty() ? program.openUsual() : program.open(QString::fromLocal8Bit(file))) {
+    case padside::WindowProgram::Opened::here:
+        return QApplication::exec();
+    case padside::WindowProgram::Opened::elsewhere:
+        std::cerr << "padside: the file is open in another window, which was asked to come forward.\n";
+        return padside::exitDone;
+    case padside::WindowProgram::Opened::notAtAll:
+        break;
+    }
+    return padside::exitFileTrouble;
 }
 
 } // namespace
@@ -54,7 +78,8 @@ int main(int argc, char** argv)
 
     const std::vector<std::string> arguments(argv + 1, argv + argc);
     const padside::CommandSurroundings surroundings{std::cout, std::cerr, &padside::now,
-                                                    [&argc, argv] { startWithoutDisplay(argc, argv); }};
+                                                    [&argc, argv] { startWithoutDisplay(argc, argv); },
+                                                    ::isatty(STDERR_FILENO) == 1};
     const padside::CommandOutcome outcome = padside::runCommandLine(arguments, surroundings);
     if (!outcome.window)
         return outcome.exitCode;

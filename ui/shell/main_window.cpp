@@ -50,6 +50,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     m_pages->addWidget(m_summaryPage);
 
     auto* splitter = new QSplitter;
+    splitter->setObjectName(QStringLiteral("panes"));
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(m_units);
     splitter->addWidget(m_pages);

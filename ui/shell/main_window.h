@@ -5,6 +5,7 @@
 
 #include "core/record/visit.h"
 #include "ui/models/long_work.h"
+#include "ui/shell/place.h"
 
 #include <QMainWindow>
 
@@ -36,6 +37,11 @@ public:
 
     /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
     void doLongWork(const QString& name, LongWork::Work work);
+
+    [[nodiscard]] QString file() const; ///< the record file shown
+    [[nodiscard]] std::optional<Place> place() const; ///< empty where no unit is shown
+    /// Goes there again; what is no longer there leaves the window where it is.
+    void goTo(const Place& place);
 
 Q_SIGNALS:
     void openFileRequested();

@@ -38,6 +38,8 @@ public:
     /// Shows the summary of the visit, as of its own day. A record that can't be read is said by the book.
     void showVisit(UnitId unit, VisitId visit);
 
+    [[nodiscard]] VisitId visit() const { return m_visit; } ///< null if none could be read
+
     void setFileChooser(FileChooser chooser) { m_chooseFile = std::move(chooser); }
     void setPrinterChooser(PrinterChooser chooser) { m_choosePrinter = std::move(chooser); }
 
