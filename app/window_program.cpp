@@ -48,7 +48,7 @@ void WindowProgram::showWindow(OpenFile& file)
     if (window())
         rememberWindow(*window(), settings);
     const Theme& theme = m_dark ? Theme::darkTheme() : Theme::light();
-    applyTheme(m_application, theme);
+    applyTheme(theme);
     auto made = std::make_unique<MainWindow>(*file.book, theme);
     made->installEventFilter(this);
     // Queued: these replace the window that asks.

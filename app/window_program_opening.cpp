@@ -66,7 +66,7 @@ WindowProgram::Opened WindowProgram::open(const QString& file)
 WindowProgram::Opened WindowProgram::put(const QString& file)
 {
     const QString path = QFileInfo(file).absoluteFilePath();
-    applyTheme(m_application, m_dark ? Theme::darkTheme() : Theme::light());
+    applyTheme(m_dark ? Theme::darkTheme() : Theme::light());
     if (m_open && QFileInfo(path) == QFileInfo(m_open->store->path())) {
         bringForward();
         return Opened::here;

@@ -8,6 +8,7 @@
 #include <QApplication>
 #include <QPalette>
 #include <QStyleFactory>
+#include <QToolTip>
 
 namespace padside {
 
@@ -42,13 +43,12 @@ QPalette paletteOf(const Theme& theme)
 
 } // namespace
 
-void applyTheme(QApplication& application, const Theme& theme)
+void applyTheme(const Theme& theme)
 {
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(paletteOf(theme));
-    application.setStyleSheet(
-        QStringLiteral("QToolTip { color: %1; background: %2; border: 1px solid %3; padding: 4px; }")
-            .arg(theme.ink.name(), theme.panel.name(), theme.line.name()));
+    // Not by a style sheet: that would put a second style under every widget and double the time to the first window.
+    QToolTip::setPalette(paletteOf(theme));
 }
 
 } // namespace padside

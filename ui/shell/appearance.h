@@ -3,13 +3,11 @@
 
 #pragma once
 
-class QApplication;
-
 namespace padside {
 
 struct Theme;
 
 /// Gives the whole program our colours: Fusion style, a palette and a few rules made from the theme.
-void applyTheme(QApplication& application, const Theme& theme);
+void applyTheme(const Theme& theme);
 
 } // namespace padside
