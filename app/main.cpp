@@ -14,15 +14,16 @@
 #include <QTranslator>
 
 #include <iostream>
+#include <memory>
 #include <unistd.h>
 
 namespace {
 
 /// A command needs fonts and image formats but no window: the offscreen platform works without a display.
-void startWithoutDisplay(int& argc, char** argv)
+std::unique_ptr<QGuiApplication> startedWithoutDisplay(int& argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
-    static const QGuiApplication application(argc, argv);
+    return std::make_unique<QGuiApplication>(argc, argv);
 }
 
 bool displayIsThere()
@@ -77,8 +78,9 @@ int main(int argc, char** argv)
     QCoreApplication::setApplicationVersion(QString::fromLatin1(padside::programVersion));
 
     const std::vector<std::string> arguments(argv + 1, argv + argc);
+    std::unique_ptr<QGuiApplication> behindCommand; // ends before main does, and with it Qt's threads
     const padside::CommandSurroundings surroundings{std::cout, std::cerr, &padside::now,
-                                                    [&argc, argv] { startWithoutDisplay(argc, argv); },
+                                                    [&] { behindCommand = startedWithoutDisplay(argc, argv); },
                                                     ::isatty(STDERR_FILENO) == 1};
     const padside::CommandOutcome outcome = padside::runCommandLine(arguments, surroundings);
     if (!outcome.window)

@@ -91,7 +91,8 @@ bool WindowProgram::eventFilter(QObject* watched, QEvent* event)
 
 void WindowProgram::chooseFile()
 {
-    const QString file = QFileDialog::getOpenFileName(window(), tr("Open a record file"), {},
+    const QString folder = QFileInfo(window()->file()).absolutePath();
+    const QString file = QFileDialog::getOpenFileName(window(), tr("Open a record file"), folder,
                                                       tr("Padside records (*.padside);;All files (*)"));
     if (!file.isEmpty())
         open(file);

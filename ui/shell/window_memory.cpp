@@ -18,10 +18,19 @@ const QString splitterKey = QStringLiteral("window/panes");
 const QString fileKey = QStringLiteral("window/file");
 const QString placeKey = QStringLiteral("window/place");
 constexpr QSize usualSize{1280, 800};
+constexpr int titleBar = 40; ///< about; the desktop tells only once the window is shown
 
 QSplitter* panesOf(const MainWindow& window)
 {
     return window.centralWidget()->findChild<QSplitter*>(QStringLiteral("panes"));
+}
+
+void takeUsualSize(MainWindow& window)
+{
+    window.resize(usualSize);
+    const QSize screen = window.screen()->availableSize() - QSize(0, titleBar);
+    if (screen.width() < usualSize.width() || screen.height() < usualSize.height())
+        window.setWindowState(Qt::WindowMaximized);
 }
 
 } // namespace
@@ -38,7 +47,7 @@ void rememberWindow(const MainWindow& window, QSettings& settings)
 void restoreWindow(MainWindow& window, const QSettings& settings)
 {
     if (!window.restoreGeometry(settings.value(geometryKey).toByteArray()))
-        window.resize(usualSize.boundedTo(window.screen()->availableSize()));
+        takeUsualSize(window);
     panesOf(window)->restoreState(settings.value(splitterKey).toByteArray());
     if (settings.value(fileKey).toString() != window.file())
         return;

@@ -13,7 +13,7 @@ class MainWindow;
 void rememberWindow(const MainWindow& window, QSettings& settings);
 
 /// Brings back what was remembered; the place only in the file it was in. Without anything remembered: 1280 by 800, or
-/// what the screen has.
+/// the whole of a smaller screen.
 void restoreWindow(MainWindow& window, const QSettings& settings);
 
 } // namespace padside
