@@ -17,6 +17,11 @@ static void keepIconResources()
     Q_INIT_RESOURCE(icons);
 }
 
+static void keepDrawingResources()
+{
+    Q_INIT_RESOURCE(drawings);
+}
+
 namespace padside {
 
 std::vector<std::string> shippedCatalogue()
@@ -37,6 +42,13 @@ std::string iconPath()
 {
     keepIconResources();
     return ":/padside/icons/padside.svg";
+}
+
+std::string drawingPath(std::string_view unitKind)
+{
+    keepDrawingResources();
+    std::string path = ":/padside/drawings/" + std::string(unitKind) + ".svg";
+    return QFile::exists(QString::fromStdString(path)) ? path : std::string();
 }
 
 } // namespace padside

@@ -4,6 +4,7 @@
 #include "ui/pages/unit/unit_page.h"
 
 #include "core/store/store.h"
+#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
 #include "ui/drawing/timeline_legend.h"
 #include "ui/drawing/timeline_view.h"
@@ -22,6 +23,7 @@
 #include <QScrollBar>
 #include <QSplitter>
 #include <QStackedLayout>
+#include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -59,8 +61,10 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_nothing(new QLabel(tr("No unit is shown.")))
     , m_header(new UnitHeader(book.catalogue(), book.speaker(), theme))
     , m_actions(new VisitActions(book.speaker()))
+    , m_cutaway(new CutawayView(theme))
     , m_nextModel(new NextModel(book.speaker(), this))
     , m_next(new QListView)
+    , m_tabs(new QTabWidget)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
     , m_findings(new FindingView(theme))
     , m_timeline(new TimelineView(book.speaker(), theme))
@@ -75,17 +79,24 @@ void UnitPage::makeWidgets()
 {
     auto* upper = new QSplitter(Qt::Horizontal);
     upper->setObjectName(u"upperSplitter"_s);
+    upper->addWidget(drawingPanel());
     upper->addWidget(nextPanel());
-    upper->addWidget(findingsPanel());
-    upper->setStretchFactor(0, 2);
-    upper->setStretchFactor(1, 3);
+    upper->setStretchFactor(0, 1);
+    upper->setStretchFactor(1, 1);
+    upper->setSizes({550, 450});
+    m_tabs->setObjectName(u"evidence"_s);
+    m_tabs->setDocumentMode(true);
+    m_tabs->addTab(historyPanel(), tr("Histor&y"));
+    m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
+    m_tabs->setAccessibleName(tr("What the record holds"));
+    m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
     auto* whole = new QSplitter(Qt::Vertical);
     whole->setObjectName(u"wholeSplitter"_s);
     whole->addWidget(upper);
-    whole->addWidget(historyPanel());
-    whole->setStretchFactor(0, 2);
-    whole->setStretchFactor(1, 3);
-    whole->setSizes({400, 600});
+    whole->addWidget(m_tabs);
+    whole->setStretchFactor(0, 1);
+    whole->setStretchFactor(1, 1);
+    whole->setSizes({560, 440});
     for (QSplitter* splitter : {upper, whole}) {
         splitter->setChildrenCollapsible(false);
         splitter->setHandleWidth(9);
@@ -102,6 +113,16 @@ void UnitPage::makeWidgets()
     m_nothing->setWordWrap(true);
     m_stack->addWidget(m_nothing);
     m_stack->addWidget(content);
+}
+
+QWidget* UnitPage::drawingPanel()
+{
+    auto* panel = new QWidget;
+    m_cutaway->setObjectName(u"cutaway"_s);
+    QVBoxLayout* column = columnIn(panel);
+    column->addWidget(title(tr("The uni&t, opened"), m_cutaway));
+    column->addWidget(m_cutaway, 1);
+    return panel;
 }
 
 QWidget* UnitPage::nextPanel()
@@ -131,7 +152,6 @@ QWidget* UnitPage::findingsPanel()
     m_findings->setAccessibleName(tr("Findings by part and zone"));
     m_findings->setModel(m_findingModel);
     QVBoxLayout* column = columnIn(panel);
-    column->addWidget(title(tr("Findin&gs by part and zone"), m_findings));
     column->addWidget(m_findings, 1);
     return panel;
 }
@@ -145,12 +165,8 @@ QWidget* UnitPage::historyPanel()
     m_markSentence->setWordWrap(true);
     m_markSentence->setForegroundRole(QPalette::PlaceholderText);
     m_markSentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    auto* line = new QHBoxLayout;
-    line->setSpacing(12);
-    line->addWidget(title(tr("Histor&y"), m_timeline));
-    line->addWidget(m_markSentence, 1);
     QVBoxLayout* column = columnIn(panel);
-    column->addLayout(line);
+    column->addWidget(m_markSentence);
     column->addWidget(m_timeline, 1);
     column->addWidget(m_legend);
     return panel;
@@ -175,7 +191,13 @@ void UnitPage::connectWidgets()
     });
     connect(m_findings->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (const auto zone = m_findingModel->zoneAt(index))
-            m_timeline->selectZone(*zone);
+            zoneChosen(*zone);
+    });
+    connect(m_cutaway, &CutawayView::partActivated, this, [this](PartId, ZoneId zone) { goToZone(zone); });
+    connect(m_tabs, &QTabWidget::currentChanged, this, [this] {
+        // What was chosen while the other was in front is brought into view now that it has its size.
+        if (const auto zone = m_findingModel->zoneAt(m_findings->currentIndex()))
+            zoneChosen(*zone);
     });
     connect(m_findings, &QTreeView::activated, this, [this](const QModelIndex& index) {
         const auto zone = m_findingModel->zoneAt(index);
@@ -191,7 +213,8 @@ void UnitPage::connectWidgets()
     for (QPushButton* button : m_actions->buttons())
         then(button);
     for (QWidget* next :
-         {static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_findings), static_cast<QWidget*>(m_timeline)})
+         {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs->tabBar()),
+          static_cast<QWidget*>(m_findings), static_cast<QWidget*>(m_timeline)})
         then(next);
 }
 
@@ -219,6 +242,7 @@ void UnitPage::showUnit(UnitId unit)
     }
     showSnapshot();
     if (another) {
+        m_cutaway->setCurrent(PartId());
         m_timeline->showAll();
         m_markSentence->clear();
         m_next->scrollToTop();
@@ -241,6 +265,7 @@ void UnitPage::showSnapshot()
     const int rowsBefore = m_findingModel->rowCount();
     m_header->setSnapshot(*m_snapshot);
     m_actions->setSnapshot(*m_snapshot, !m_book.store().isReadOnly());
+    m_cutaway->setContent(cutawayOf(m_snapshot->record, m_snapshot->review, m_book.catalogue(), m_book.speaker()));
     m_nextModel->setSnapshot(m_snapshot);
     m_findingModel->setSnapshot(m_snapshot);
     const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
@@ -267,6 +292,14 @@ void UnitPage::goToZone(ZoneId zone)
     const QModelIndex index = m_findingModel->indexOf(zone);
     if (index.isValid())
         m_findings->setCurrentIndex(index);
+}
+
+void UnitPage::zoneChosen(ZoneId zone)
+{
+    if (const Part* part = partOfZone(m_snapshot->record, zone))
+        m_cutaway->setCurrent(part->id);
+    m_timeline->selectZone(zone);
+    m_findings->scrollTo(m_findings->currentIndex());
 }
 
 } // namespace padside

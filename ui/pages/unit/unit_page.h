@@ -12,10 +12,12 @@ class QLabel;
 class QListView;
 class QModelIndex;
 class QStackedLayout;
+class QTabWidget;
 
 namespace padside {
 
 struct Theme;
+class CutawayView;
 class FindingTreeModel;
 class FindingView;
 class NextModel;
@@ -25,7 +27,8 @@ class TimelineView;
 class UnitHeader;
 class VisitActions;
 
-/// One unit: who it is, what goes next and why, what was found part by part, and its history.
+/// One unit: who it is, the opened unit with the condition of its parts, what goes next and why, what was found part by
+/// part, and its history.
 class UnitPage : public QWidget
 {
     Q_OBJECT
@@ -44,6 +47,7 @@ Q_SIGNALS:
 
 private:
     void makeWidgets();
+    [[nodiscard]] QWidget* drawingPanel();
     [[nodiscard]] QWidget* nextPanel();
     [[nodiscard]] QWidget* findingsPanel();
     [[nodiscard]] QWidget* historyPanel();
@@ -52,6 +56,7 @@ private:
     void refresh(UnitId unit);
     void showSnapshot();
     void goToZone(ZoneId zone);
+    void zoneChosen(ZoneId zone);
 
     RecordBook& m_book;
     const Theme& m_theme;
@@ -62,8 +67,10 @@ private:
     QLabel* m_nothing;
     UnitHeader* m_header;
     VisitActions* m_actions;
+    CutawayView* m_cutaway;
     NextModel* m_nextModel;
     QListView* m_next;
+    QTabWidget* m_tabs;
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;
     TimelineView* m_timeline;

@@ -3,6 +3,7 @@
 
 #include "ui/pages/visit/visit_page.h"
 
+#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/photo_intake.h"
 #include "ui/models/record_book.h"
@@ -32,7 +33,6 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int listWidth = 262;
-constexpr int sideWidth = 356;
 
 QFrame* line(const Theme& theme, QFrame::Shape shape)
 {
@@ -69,6 +69,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_zoneArea(new QWidget)
     , m_zone(new ZonePanel(book, m_log, theme))
     , m_side(new QTabWidget)
+    , m_sideColumn(new QVBoxLayout)
+    , m_cutaway(new CutawayView(theme))
     , m_readings(new ReadingsPanel(book, m_log, theme))
     , m_work(new TreatmentPanel(book, m_log, theme))
     , m_followUps(new FollowUpPanel(book, m_log, theme))
@@ -116,7 +118,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     middle->setSpacing(0);
     middle->addWidget(m_zoneArea, 1);
     middle->addWidget(line(theme, QFrame::VLine));
-    middle->addWidget(makeSide());
+    m_sideColumn->addWidget(makeSide(), 1);
+    middle->addLayout(m_sideColumn);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
@@ -127,6 +130,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     layout->addWidget(line(theme, QFrame::HLine));
     layout->addWidget(m_keys);
     makeKeys();
+    makeDrawing();
 
     connect(m_conditions, &ConditionsBar::leaveRequested, this, [this] {
         if (m_zone->keepNote())
@@ -168,7 +172,6 @@ QWidget* VisitPage::makeSide()
 {
     m_side->setObjectName(u"side"_s);
     m_side->setDocumentMode(true);
-    m_side->setFixedWidth(sideWidth);
     auto* work = new QWidget;
     auto* workLayout = new QVBoxLayout(work);
     workLayout->setContentsMargins(0, 0, 0, 0);
@@ -226,6 +229,7 @@ void VisitPage::reload()
     m_progress->setText(tr("%1 of %2 zones").arg(m_sheet.zonesLookedAt()).arg(m_sheet.zonesToLookAt()));
     m_readings->showSheet(m_sheet, mayWrite);
     m_charges->showSheet(m_sheet, mayWrite);
+    fillDrawing();
     showZone();
     if (m_side->currentIndex() == closingSide)
         m_closing->showSheet(m_sheet, unfinished());
@@ -243,6 +247,7 @@ void VisitPage::showZone()
     m_work->showLine(line, mayWrite && m_sheet.visit.isOpen());
     m_followUps->showLine(line, m_sheet, mayWrite);
     m_list->select(line.zone.id);
+    m_cutaway->setCurrent(line.part.id);
 }
 
 void VisitPage::goTo(std::size_t index)

@@ -13,6 +13,7 @@
 class QLabel;
 class QScrollArea;
 class QTabWidget;
+class QVBoxLayout;
 
 namespace padside {
 
@@ -20,6 +21,7 @@ struct Theme;
 class ChargePanel;
 class ClosingPanel;
 class ConditionsBar;
+class CutawayView;
 class FollowUpPanel;
 class ReadingsPanel;
 class RecordBook;
@@ -48,11 +50,15 @@ Q_SIGNALS:
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
-    enum Side { readingsSide, workSide, chargeSide, closingSide };
+    enum Side { readingsSide, workSide, chargeSide, closingSide }; // then the drawing, where it has no other room
 
     QWidget* makeSide();
+    void makeDrawing();
+    void fillDrawing();
+    void placeDrawing(bool beneath);
     void makeKeys();
     void onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action);
     void reload();
@@ -78,6 +84,8 @@ private:
     QScrollArea* m_zoneScroll;
     ZonePanel* m_zone;
     QTabWidget* m_side;
+    QVBoxLayout* m_sideColumn;
+    CutawayView* m_cutaway;
     ReadingsPanel* m_readings;
     TreatmentPanel* m_work;
     FollowUpPanel* m_followUps;
