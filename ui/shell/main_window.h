@@ -13,6 +13,7 @@ class QStackedWidget;
 namespace padside {
 
 struct Theme;
+class HistoryPage;
 class MessageLine;
 class RecordBook;
 class SummaryPage;
@@ -30,6 +31,7 @@ public:
     void showUnit(UnitId unit);
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
+    void showHistoryPaper(UnitId unit);
     void startVisit(UnitId unit, VisitReason reason);
 
 Q_SIGNALS:
@@ -49,6 +51,7 @@ private:
     UnitPage* m_unitPage;
     VisitPage* m_visitPage;
     SummaryPage* m_summaryPage;
+    HistoryPage* m_historyPage;
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;
 };

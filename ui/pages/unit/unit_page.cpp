@@ -5,12 +5,11 @@
 
 #include "core/store/store.h"
 #include "ui/drawing/theme.h"
-#include "ui/drawing/timeline_legend.h"
-#include "ui/drawing/timeline_view.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/unit/finding_tree_model.h"
 #include "ui/pages/unit/finding_view.h"
+#include "ui/pages/unit/history_panel.h"
 #include "ui/pages/unit/next_delegate.h"
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
@@ -63,9 +62,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_next(new QListView)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
     , m_findings(new FindingView(theme))
-    , m_timeline(new TimelineView(book.speaker(), theme))
-    , m_legend(new TimelineLegend(book.speaker(), theme))
-    , m_markSentence(new QLabel)
+    , m_history(new HistoryPanel(book, theme))
 {
     makeWidgets();
     connectWidgets();
@@ -82,7 +79,7 @@ void UnitPage::makeWidgets()
     auto* whole = new QSplitter(Qt::Vertical);
     whole->setObjectName(u"wholeSplitter"_s);
     whole->addWidget(upper);
-    whole->addWidget(historyPanel());
+    whole->addWidget(m_history);
     whole->setStretchFactor(0, 2);
     whole->setStretchFactor(1, 3);
     whole->setSizes({400, 600});
@@ -136,26 +133,6 @@ QWidget* UnitPage::findingsPanel()
     return panel;
 }
 
-QWidget* UnitPage::historyPanel()
-{
-    auto* panel = new QWidget;
-    m_timeline->setObjectName(u"timeline"_s);
-    m_markSentence->setObjectName(u"markSentence"_s);
-    m_markSentence->setTextFormat(Qt::PlainText);
-    m_markSentence->setWordWrap(true);
-    m_markSentence->setForegroundRole(QPalette::PlaceholderText);
-    m_markSentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    auto* line = new QHBoxLayout;
-    line->setSpacing(12);
-    line->addWidget(title(tr("Histor&y"), m_timeline));
-    line->addWidget(m_markSentence, 1);
-    QVBoxLayout* column = columnIn(panel);
-    column->addLayout(line);
-    column->addWidget(m_timeline, 1);
-    column->addWidget(m_legend);
-    return panel;
-}
-
 void UnitPage::connectWidgets()
 {
     connect(&m_book, &RecordBook::unitChanged, this, &UnitPage::refresh);
@@ -163,8 +140,8 @@ void UnitPage::connectWidgets()
             [this](VisitReason reason) { Q_EMIT startVisitRequested(m_unit, reason); });
     connect(m_actions, &VisitActions::resumeRequested, this, &UnitPage::visitRequested);
     connect(m_actions, &VisitActions::summaryRequested, this, &UnitPage::summaryRequested);
-    connect(m_timeline, &TimelineView::visitActivated, this, &UnitPage::visitRequested);
-    connect(m_timeline, &TimelineView::markSelected, m_markSentence, &QLabel::setText);
+    connect(m_history, &HistoryPanel::visitRequested, this, &UnitPage::visitRequested);
+    connect(m_history, &HistoryPanel::printRequested, this, [this] { Q_EMIT historyPaperRequested(m_unit); });
     connect(m_next, &QListView::activated, this, [this](const QModelIndex& index) {
         if (const auto zone = m_nextModel->zoneAt(index))
             goToZone(*zone);
@@ -175,7 +152,7 @@ void UnitPage::connectWidgets()
     });
     connect(m_findings->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (const auto zone = m_findingModel->zoneAt(index))
-            m_timeline->selectZone(*zone);
+            m_history->selectZone(*zone);
     });
     connect(m_findings, &QTreeView::activated, this, [this](const QModelIndex& index) {
         const auto zone = m_findingModel->zoneAt(index);
@@ -191,7 +168,7 @@ void UnitPage::connectWidgets()
     for (QPushButton* button : m_actions->buttons())
         then(button);
     for (QWidget* next :
-         {static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_findings), static_cast<QWidget*>(m_timeline)})
+         {static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_findings), m_history->timelineWidget()})
         then(next);
 }
 
@@ -219,8 +196,7 @@ void UnitPage::showUnit(UnitId unit)
     }
     showSnapshot();
     if (another) {
-        m_timeline->showAll();
-        m_markSentence->clear();
+        m_history->showAll();
         m_next->scrollToTop();
         m_findings->scrollToTop();
     }
@@ -243,9 +219,7 @@ void UnitPage::showSnapshot()
     m_actions->setSnapshot(*m_snapshot, !m_book.store().isReadOnly());
     m_nextModel->setSnapshot(m_snapshot);
     m_findingModel->setSnapshot(m_snapshot);
-    const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
-    m_timeline->setTimeline(timeline);
-    m_legend->setTimeline(timeline);
+    m_history->setSnapshot(m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();
     if (reset || rowsBefore != m_findingModel->rowCount() || rowsBefore == 0

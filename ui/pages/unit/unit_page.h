@@ -18,10 +18,9 @@ namespace padside {
 struct Theme;
 class FindingTreeModel;
 class FindingView;
+class HistoryPanel;
 class NextModel;
 class RecordBook;
-class TimelineLegend;
-class TimelineView;
 class UnitHeader;
 class VisitActions;
 
@@ -41,12 +40,12 @@ Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
     void summaryRequested(padside::VisitId visit);
+    void historyPaperRequested(padside::UnitId unit);
 
 private:
     void makeWidgets();
     [[nodiscard]] QWidget* nextPanel();
     [[nodiscard]] QWidget* findingsPanel();
-    [[nodiscard]] QWidget* historyPanel();
     void connectWidgets();
     [[nodiscard]] bool read(UnitId unit);
     void refresh(UnitId unit);
@@ -66,9 +65,7 @@ private:
     QListView* m_next;
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;
-    TimelineView* m_timeline;
-    TimelineLegend* m_legend;
-    QLabel* m_markSentence;
+    HistoryPanel* m_history;
 };
 
 } // namespace padside
