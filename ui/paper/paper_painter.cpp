@@ -83,6 +83,14 @@ struct RunPainter
         painter.restore();
     }
 
+    void operator()(const DrawingRun& run) const
+    {
+        painter.save();
+        painter.translate(run.box.topLeft());
+        run.paint(painter);
+        painter.restore();
+    }
+
     void operator()(const PhotoRun& run) const
     {
         painter.fillRect(run.box, Theme::print().panel);

@@ -9,6 +9,7 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
+#include "ui/pages/paper/history_page.h"
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
@@ -40,6 +41,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_unitPage(new UnitPage(book, theme))
     , m_visitPage(new VisitPage(book, theme))
     , m_summaryPage(new SummaryPage(book, theme))
+    , m_historyPage(new HistoryPage(book, theme))
     , m_message(new MessageLine(theme))
     , m_work(new WorkLine)
 {
@@ -48,6 +50,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     m_pages->addWidget(m_unitPage);
     m_pages->addWidget(m_visitPage);
     m_pages->addWidget(m_summaryPage);
+    m_pages->addWidget(m_historyPage);
 
     auto* splitter = new QSplitter;
     splitter->setObjectName(QStringLiteral("panes"));
@@ -81,6 +84,11 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_visitPage, &VisitPage::closed, this, [this](const VisitId& visit) {
         if (const auto unit = m_units->selected())
             showSummary(*unit, visit);
+    });
+    connect(m_unitPage, &UnitPage::historyPaperRequested, this, &MainWindow::showHistoryPaper);
+    connect(m_historyPage, &HistoryPage::left, this, [this] {
+        if (const auto unit = m_units->selected())
+            showUnit(*unit);
     });
     connect(m_summaryPage, &SummaryPage::left, this, [this] {
         if (const auto unit = m_units->selected())
@@ -166,6 +174,13 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
 void MainWindow::doLongWork(const QString& name, LongWork::Work work)
 {
     m_work->start(name, std::move(work));
+}
+
+void MainWindow::showHistoryPaper(UnitId unit)
+{
+    m_units->hide();
+    m_historyPage->showUnit(unit);
+    m_pages->setCurrentWidget(m_historyPage);
 }
 
 void MainWindow::startVisit(UnitId unit, VisitReason reason)

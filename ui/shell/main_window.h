@@ -15,6 +15,7 @@ class QStackedWidget;
 namespace padside {
 
 struct Theme;
+class HistoryPage;
 class MessageLine;
 class RecordBook;
 class SummaryPage;
@@ -33,6 +34,7 @@ public:
     void showUnit(UnitId unit);
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
+    void showHistoryPaper(UnitId unit);
     void startVisit(UnitId unit, VisitReason reason);
 
     /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
@@ -60,6 +62,7 @@ private:
     UnitPage* m_unitPage;
     VisitPage* m_visitPage;
     SummaryPage* m_summaryPage;
+    HistoryPage* m_historyPage;
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;
     WorkLine* m_work;

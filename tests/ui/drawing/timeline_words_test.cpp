@@ -49,7 +49,7 @@ TEST(TimelineWords, WorkAndCorrectionAreTold)
 {
     EXPECT_EQ(sentenceOf(1, 1),
               QStringLiteral(
-                  "2025-10-07 fall: Suction accumulator, bottom: 3 marked, brush and coat with zinc primer, left as "
+                  "2025-10-07 fall: Suction accumulator, bottom: 3 marked, as on 2025-05-06, brush and coat with zinc primer, left as "
                   "2 worn. Corrected: shadow, not rust"));
 }
 

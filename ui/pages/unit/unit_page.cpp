@@ -6,12 +6,11 @@
 #include "core/store/store.h"
 #include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
-#include "ui/drawing/timeline_legend.h"
-#include "ui/drawing/timeline_view.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/unit/finding_tree_model.h"
 #include "ui/pages/unit/finding_view.h"
+#include "ui/pages/unit/history_panel.h"
 #include "ui/pages/unit/next_delegate.h"
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
@@ -67,9 +66,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_tabs(new QTabWidget)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
     , m_findings(new FindingView(theme))
-    , m_timeline(new TimelineView(book.speaker(), theme))
-    , m_legend(new TimelineLegend(book.speaker(), theme))
-    , m_markSentence(new QLabel)
+    , m_history(new HistoryPanel(book, theme))
 {
     makeWidgets();
     connectWidgets();
@@ -86,7 +83,7 @@ void UnitPage::makeWidgets()
     upper->setSizes({550, 450});
     m_tabs->setObjectName(u"evidence"_s);
     m_tabs->setDocumentMode(true);
-    m_tabs->addTab(historyPanel(), tr("Histor&y"));
+    m_tabs->addTab(m_history, tr("Histor&y"));
     m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
     m_tabs->setAccessibleName(tr("What the record holds"));
     m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
@@ -156,22 +153,6 @@ QWidget* UnitPage::findingsPanel()
     return panel;
 }
 
-QWidget* UnitPage::historyPanel()
-{
-    auto* panel = new QWidget;
-    m_timeline->setObjectName(u"timeline"_s);
-    m_markSentence->setObjectName(u"markSentence"_s);
-    m_markSentence->setTextFormat(Qt::PlainText);
-    m_markSentence->setWordWrap(true);
-    m_markSentence->setForegroundRole(QPalette::PlaceholderText);
-    m_markSentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    QVBoxLayout* column = columnIn(panel);
-    column->addWidget(m_markSentence);
-    column->addWidget(m_timeline, 1);
-    column->addWidget(m_legend);
-    return panel;
-}
-
 void UnitPage::connectWidgets()
 {
     connect(&m_book, &RecordBook::unitChanged, this, &UnitPage::refresh);
@@ -179,8 +160,8 @@ void UnitPage::connectWidgets()
             [this](VisitReason reason) { Q_EMIT startVisitRequested(m_unit, reason); });
     connect(m_actions, &VisitActions::resumeRequested, this, &UnitPage::visitRequested);
     connect(m_actions, &VisitActions::summaryRequested, this, &UnitPage::summaryRequested);
-    connect(m_timeline, &TimelineView::visitActivated, this, &UnitPage::visitRequested);
-    connect(m_timeline, &TimelineView::markSelected, m_markSentence, &QLabel::setText);
+    connect(m_history, &HistoryPanel::visitRequested, this, &UnitPage::visitRequested);
+    connect(m_history, &HistoryPanel::printRequested, this, [this] { Q_EMIT historyPaperRequested(m_unit); });
     connect(m_next, &QListView::activated, this, [this](const QModelIndex& index) {
         if (const auto zone = m_nextModel->zoneAt(index))
             goToZone(*zone);
@@ -214,7 +195,7 @@ void UnitPage::connectWidgets()
         then(button);
     for (QWidget* next :
          {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs->tabBar()),
-          static_cast<QWidget*>(m_findings), static_cast<QWidget*>(m_timeline)})
+          static_cast<QWidget*>(m_findings), m_history->timelineWidget()})
         then(next);
 }
 
@@ -243,8 +224,7 @@ void UnitPage::showUnit(UnitId unit)
     showSnapshot();
     if (another) {
         m_cutaway->setCurrent(PartId());
-        m_timeline->showAll();
-        m_markSentence->clear();
+        m_history->showAll();
         m_next->scrollToTop();
         m_findings->scrollToTop();
     }
@@ -268,9 +248,7 @@ void UnitPage::showSnapshot()
     m_cutaway->setContent(cutawayOf(m_snapshot->record, m_snapshot->review, m_book.catalogue(), m_book.speaker()));
     m_nextModel->setSnapshot(m_snapshot);
     m_findingModel->setSnapshot(m_snapshot);
-    const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
-    m_timeline->setTimeline(timeline);
-    m_legend->setTimeline(timeline);
+    m_history->setSnapshot(m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();
     if (reset || rowsBefore != m_findingModel->rowCount() || rowsBefore == 0
@@ -298,7 +276,7 @@ void UnitPage::zoneChosen(ZoneId zone)
 {
     if (const Part* part = partOfZone(m_snapshot->record, zone))
         m_cutaway->setCurrent(part->id);
-    m_timeline->selectZone(zone);
+    m_history->selectZone(zone);
     m_findings->scrollTo(m_findings->currentIndex());
 }
 

@@ -20,10 +20,9 @@ struct Theme;
 class CutawayView;
 class FindingTreeModel;
 class FindingView;
+class HistoryPanel;
 class NextModel;
 class RecordBook;
-class TimelineLegend;
-class TimelineView;
 class UnitHeader;
 class VisitActions;
 
@@ -44,13 +43,13 @@ Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
     void summaryRequested(padside::VisitId visit);
+    void historyPaperRequested(padside::UnitId unit);
 
 private:
     void makeWidgets();
     [[nodiscard]] QWidget* drawingPanel();
     [[nodiscard]] QWidget* nextPanel();
     [[nodiscard]] QWidget* findingsPanel();
-    [[nodiscard]] QWidget* historyPanel();
     void connectWidgets();
     [[nodiscard]] bool read(UnitId unit);
     void refresh(UnitId unit);
@@ -73,9 +72,7 @@ private:
     QTabWidget* m_tabs;
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;
-    TimelineView* m_timeline;
-    TimelineLegend* m_legend;
-    QLabel* m_markSentence;
+    HistoryPanel* m_history;
 };
 
 } // namespace padside
