@@ -119,8 +119,6 @@ void TimelineView::focusInEvent(QFocusEvent* event)
     if (byKey && !m_selected) {
         if (const auto start = startOf(m_timeline, m_geometry))
             select(*start);
-    } else if (byKey) {
-        say(sentenceOf(*m_selected));
     }
     viewport()->update();
 }
@@ -172,7 +170,9 @@ bool TimelineView::walkKey(const QKeyEvent& event)
     }();
     if (!step)
         return false;
-    if (m_selected)
+    const bool needsNone
+        = event.modifiers().testFlag(Qt::ControlModifier) && (event.key() == Qt::Key_Home || event.key() == Qt::Key_End);
+    if (m_selected || needsNone)
         step();
     else if (const auto start = startOf(m_timeline, m_geometry))
         select(*start);

@@ -49,8 +49,7 @@ void TimelineView::pointAt(const std::optional<MarkPlace>& place)
     if (place == m_pointed)
         return;
     m_pointed = place;
-    const auto& told = m_pointed ? m_pointed : m_selected;
-    say(told ? sentenceOf(*told) : QString());
+    tell();
 }
 
 void TimelineView::mousePressEvent(QMouseEvent* event)

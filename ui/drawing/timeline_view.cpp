@@ -239,8 +239,11 @@ QString TimelineView::sentenceOf(const MarkPlace& place) const
     return text;
 }
 
-void TimelineView::say(const QString& sentence)
+/// Says what is pointed at, else what is chosen, else what the whole picture shows.
+void TimelineView::tell()
 {
+    const auto& told = m_pointed ? m_pointed : m_selected;
+    const QString sentence = told ? sentenceOf(*told) : m_words.summary(m_timeline);
     if (sentence == m_said)
         return;
     m_said = sentence;
@@ -250,6 +253,7 @@ void TimelineView::say(const QString& sentence)
 void TimelineView::describe()
 {
     const QString text = m_selected ? sentenceOf(*m_selected) : m_words.summary(m_timeline);
+    tell();
     setAccessibleDescription(text);
     QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&changed);
@@ -261,8 +265,8 @@ void TimelineView::select(const MarkPlace& place)
         return;
     m_selected = place;
     ensureVisible(place);
+    m_pointed.reset();
     describe();
-    say(sentenceOf(place));
     viewport()->update();
 }
 

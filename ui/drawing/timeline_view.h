@@ -78,7 +78,7 @@ private:
     [[nodiscard]] std::optional<MarkPlace> nameUnder(const QPointF& point) const;
     [[nodiscard]] QString sentenceOf(const MarkPlace& place) const;
     void pointAt(const std::optional<MarkPlace>& place);
-    void say(const QString& sentence);
+    void tell();
     void measureNames();
     void updateScrollBars();
     void layOutNow();

@@ -131,7 +131,6 @@ void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
 void HistoryPanel::showAll()
 {
     m_timeline->showAll();
-    m_sentence->clear();
     hidePictures();
 }
 
