@@ -34,11 +34,9 @@ void placeRun(TimelineGeometry& geometry, const TimelineLane& lane, const Placed
     });
     if (band == lane.bands.end())
         return;
-    const bool taken
-        = std::any_of(geometry.marks.begin() + static_cast<std::ptrdiff_t>(firstMark), geometry.marks.end(),
-                      [&](const PlacedMark& mark) {
-                          return mark.area.left() < area.right() + 2 && mark.area.right() > axis.left;
-                      });
+    const bool taken = std::any_of(
+        geometry.marks.begin() + static_cast<std::ptrdiff_t>(firstMark), geometry.marks.end(),
+        [&](const PlacedMark& mark) { return mark.area.left() < area.right() + 2 && mark.area.right() > axis.left; });
     if (!taken)
         geometry.runs.push_back(PlacedRun{placedLane.group, placedLane.lane, area, band->grade});
 }
@@ -122,8 +120,8 @@ const PlacedLane* TimelineGeometry::laneAt(double y) const
 
 const PlacedLane* TimelineGeometry::placedLane(std::size_t group, std::size_t lane) const
 {
-    const auto placed = std::ranges::find_if(
-        lanes, [&](const PlacedLane& one) { return one.group == group && one.lane == lane; });
+    const auto placed
+        = std::ranges::find_if(lanes, [&](const PlacedLane& one) { return one.group == group && one.lane == lane; });
     return placed == lanes.end() ? nullptr : &*placed;
 }
 

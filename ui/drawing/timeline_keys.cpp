@@ -170,8 +170,8 @@ bool TimelineView::walkKey(const QKeyEvent& event)
     }();
     if (!step)
         return false;
-    const bool needsNone
-        = event.modifiers().testFlag(Qt::ControlModifier) && (event.key() == Qt::Key_Home || event.key() == Qt::Key_End);
+    const bool needsNone = event.modifiers().testFlag(Qt::ControlModifier)
+        && (event.key() == Qt::Key_Home || event.key() == Qt::Key_End);
     if (m_selected || needsNone)
         step();
     else if (const auto start = startOf(m_timeline, m_geometry))

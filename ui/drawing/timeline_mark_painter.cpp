@@ -90,8 +90,7 @@ void paintChargeMark(QPainter& painter, const TimelinePicture& picture, const Pl
     font.setBold(false);
     painter.setFont(font);
     painter.setPen(picture.theme.ink);
-    painter.drawText(placed.amount, Qt::AlignVCenter | Qt::AlignLeft,
-                     TimelineWords(picture.speaker).chargesText(mark));
+    painter.drawText(placed.amount, Qt::AlignVCenter | Qt::AlignLeft, TimelineWords(picture.speaker).chargesText(mark));
 }
 
 void paintTick(QPainter& painter, const PlacedMark& placed, const TimelineMark& mark, const Theme& theme)
@@ -112,8 +111,7 @@ void paintTick(QPainter& painter, const PlacedMark& placed, const TimelineMark& 
 
 void paintTimelineMark(QPainter& painter, const TimelinePicture& picture, const PlacedMark& placed)
 {
-    const TimelineMark& mark
-        = laneOf(picture.timeline, placed.place.group, placed.place.lane).marks[placed.place.mark];
+    const TimelineMark& mark = laneOf(picture.timeline, placed.place.group, placed.place.lane).marks[placed.place.mark];
     painter.save();
     if (placed.detail == PlacedMark::Detail::tick) {
         paintTick(painter, placed, mark, picture.theme);

@@ -113,9 +113,9 @@ QRectF nameArea(const TimelinePicture& picture)
         return group ? group->heading : QRectF();
     }
     const PlacedLane* lane = geometry.placedLane(picture.selected->group, picture.selected->lane);
-    return lane ? QRectF(geometry.sizes.partColumn - 6, lane->area.top(), geometry.sizes.zoneColumn + 4,
-                         lane->area.height())
-                : QRectF();
+    return lane
+        ? QRectF(geometry.sizes.partColumn - 6, lane->area.top(), geometry.sizes.zoneColumn + 4, lane->area.height())
+        : QRectF();
 }
 
 /// A triangle that points down to lanes or right where they are folded away.
@@ -212,7 +212,7 @@ void paintTimelineNames(QPainter& painter, const TimelinePicture& picture)
         const QRectF place(sizes.partColumn, placed.area.top(), sizes.zoneColumn - 6, placed.area.height());
         const QString name = words.zoneName(laneOf(picture.timeline, placed.group, placed.lane));
         painter.setPen(picture.timeline.groups[placed.group].fitted && placed.lane != worstLane ? theme.ink
-                                                                                                  : theme.softInk);
+                                                                                                : theme.softInk);
         painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft,
                          QFontMetricsF(zoneFont).elidedText(name, Qt::ElideRight, place.width()));
     }

@@ -39,8 +39,8 @@ std::optional<MarkPlace> TimelineView::nameUnder(const QPointF& point) const
     const PlacedLane* lane = m_geometry.laneAt(y);
     if (!lane)
         return std::nullopt;
-    const bool heading = m_timeline.groups[lane->group].foldable()
-        && (point.x() < m_sizes.partColumn || lane->lane == worstLane);
+    const bool heading
+        = m_timeline.groups[lane->group].foldable() && (point.x() < m_sizes.partColumn || lane->lane == worstLane);
     return MarkPlace{lane->group, heading ? partHeading : lane->lane, laneName};
 }
 

@@ -223,12 +223,11 @@ void placeMarks(std::vector<PlacedMark>& placed, const TimelineLane& lane, const
         PlacedMark& mark = marks[i];
         if (room.has(i)) {
             setRects(mark, lane.marks[i], shown[i], where.middle, sizes);
-        } else if (news[i] == 0
-                   && !room.inTheWay(i, mark.x - tickWidth / 2, mark.x + tickWidth / 2)) {
+        } else if (news[i] == 0 && !room.inTheWay(i, mark.x - tickWidth / 2, mark.x + tickWidth / 2)) {
             room.take(i, mark.x - tickWidth / 2, mark.x + tickWidth / 2);
             mark.detail = PlacedMark::Detail::tick;
-            mark.area = QRectF(std::round(mark.x - tickWidth / 2), where.middle - std::round(sizes.mark / 2),
-                               tickWidth, sizes.mark);
+            mark.area = QRectF(std::round(mark.x - tickWidth / 2), where.middle - std::round(sizes.mark / 2), tickWidth,
+                               sizes.mark);
         }
     }
     placed.insert(placed.end(), marks.begin(), marks.end());

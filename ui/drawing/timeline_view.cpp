@@ -130,7 +130,8 @@ void TimelineView::updateScrollBars()
     horizontalScrollBar()->setPageStep(static_cast<int>(lanesWidth()));
     horizontalScrollBar()->setSingleStep(40);
     horizontalScrollBar()->setRange(0, static_cast<int>(std::round(wide - lanesWidth())));
-    const double height = layOut(m_timeline, m_sizes, m_sizes.names() + lanesWidth(), wholeSpan(m_timeline), m_folded).height;
+    const double height
+        = layOut(m_timeline, m_sizes, m_sizes.names() + lanesWidth(), wholeSpan(m_timeline), m_folded).height;
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setSingleStep(static_cast<int>(m_sizes.lane));
     verticalScrollBar()->setRange(0, std::max(0, static_cast<int>(std::ceil(height)) - viewport()->height()));
@@ -231,8 +232,7 @@ QString TimelineView::sentenceOf(const MarkPlace& place) const
     const TimelineMark* mark = markIn(m_timeline, place);
     if (!mark)
         return m_words.sentence(m_timeline, place);
-    QString text
-        = m_words.sentence(m_timeline, place, m_raised ? m_raised(*mark) : std::vector<Sentence>{});
+    QString text = m_words.sentence(m_timeline, place, m_raised ? m_raised(*mark) : std::vector<Sentence>{});
     const PlacedMark* placed = m_geometry.placed(place);
     if (placed && placed->standsFor > 0)
         text += m_words.more(placed->standsFor);

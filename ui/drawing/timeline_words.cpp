@@ -77,7 +77,8 @@ QString TimelineWords::treatmentText(const Treatment& treatment) const
     if (treatment.dryBy) {
         const auto local = treatment.dryBy->utc + treatment.dryBy->offset;
         const auto day = std::chrono::floor<std::chrono::days>(local);
-        const QTime clock = QTime::fromMSecsSinceStartOfDay(static_cast<int>(std::chrono::milliseconds(local - day).count()));
+        const QTime clock
+            = QTime::fromMSecsSinceStartOfDay(static_cast<int>(std::chrono::milliseconds(local - day).count()));
         text = tr("%1, dry by %2 %3", "treatment, date, clock")
                    .arg(text, QString::fromStdString(m_speaker.date(Date(day))), clock.toString(u"HH:mm"_s));
     }
@@ -88,8 +89,9 @@ QString TimelineWords::whatOfZone(const TimelineMark& mark) const
 {
     QStringList parts;
     if (mark.found)
-        parts << (mark.worstZone.empty() ? gradeText(*mark.found)
-                                         : tr("%1 (%2)", "grade, zone").arg(gradeText(*mark.found), word(mark.worstZone)));
+        parts << (mark.worstZone.empty()
+                      ? gradeText(*mark.found)
+                      : tr("%1 (%2)", "grade, zone").arg(gradeText(*mark.found), word(mark.worstZone)));
     if (mark.notSeen)
         parts << tr("not seen (%1)").arg(word(wordOf(*mark.notSeen)));
     if (const QString before = wasBefore(mark); !before.isEmpty() && (mark.found || mark.notSeen))
@@ -184,8 +186,9 @@ QString TimelineWords::nameSentence(const Timeline& timeline, const MarkPlace& p
 
 QString TimelineWords::more(int marks) const
 {
-    return u' ' + (marks == 1 ? tr("Another entry lies close by: zoom in to see it.")
-                              : tr("%1 more entries lie close by: zoom in to see them.").arg(marks));
+    return u' '
+        + (marks == 1 ? tr("Another entry lies close by: zoom in to see it.")
+                      : tr("%1 more entries lie close by: zoom in to see them.").arg(marks));
 }
 
 QString TimelineWords::sentence(const Timeline& timeline, const MarkPlace& place,

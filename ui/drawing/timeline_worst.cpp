@@ -10,7 +10,8 @@ namespace padside {
 
 namespace {
 
-/// The worst band of all lanes on the day that begins at `from`. Of equal grades the unsure one counts: it may be worse.
+/// The worst band of all lanes on the day that begins at `from`. Of equal grades the unsure one counts: it may be
+/// worse.
 std::optional<TimelineBand> worstBand(std::span<const TimelineLane> lanes, Date from, Date to)
 {
     std::optional<TimelineBand> worst;
@@ -129,9 +130,8 @@ TimelineLane worstOf(std::span<const TimelineLane> lanes)
         mark.left = leftAs(lanes, mark);
         if (mark.found)
             mark.notSeen.reset(); // the numeral stands; how many zones were not seen is said in words
-        const auto band = std::ranges::find_if(worst.bands, [&mark](const TimelineBand& one) {
-            return one.from < mark.on && one.to >= mark.on;
-        });
+        const auto band = std::ranges::find_if(
+            worst.bands, [&mark](const TimelineBand& one) { return one.from < mark.on && one.to >= mark.on; });
         if (band != worst.bands.end())
             mark.before = band->grade;
     }

@@ -67,8 +67,8 @@ std::vector<std::vector<TimelineGroup>> groupsByPage(const Timeline& timeline, c
         for (std::size_t from = 0; from < whole.lanes.size(); from += most) {
             TimelineGroup group = whole;
             const auto begin = whole.lanes.begin() + static_cast<std::ptrdiff_t>(from);
-            group.lanes.assign(begin, whole.lanes.begin()
-                                          + static_cast<std::ptrdiff_t>(std::min(whole.lanes.size(), from + most)));
+            group.lanes.assign(
+                begin, whole.lanes.begin() + static_cast<std::ptrdiff_t>(std::min(whole.lanes.size(), from + most)));
             if (used > 0 && used + heightOf(group, sizes) > room) {
                 pages.emplace_back();
                 used = 0;
@@ -117,10 +117,9 @@ public:
     {
         m_document.size = input.size;
         m_document.landscape = true;
-        m_document.title
-            = HistoryText::tr("%1, history %2 to %3")
-                  .arg(fromCore(input.record.unit.tag), QString::number(yearOf(m_timeline.first)),
-                       QString::number(yearOf(m_timeline.today)));
+        m_document.title = HistoryText::tr("%1, history %2 to %3")
+                               .arg(fromCore(input.record.unit.tag), QString::number(yearOf(m_timeline.first)),
+                                    QString::number(yearOf(m_timeline.today)));
     }
 
     PaperDocument laid()
@@ -150,12 +149,12 @@ private:
     void addPage(const std::shared_ptr<const Sheet>& sheet, double top, double legend, std::size_t count)
     {
         PaperPage page;
-        page.runs.push_back(moved(setLeft(shortened(HistoryText::tr("%1, %2: history", "tag, site")
-                                                        .arg(fromCore(m_input.record.unit.tag),
-                                                             fromCore(m_input.record.site.name)),
-                                                    Face::title, m_area.width()),
-                                          Face::title, Ink::full),
-                                  m_area.left(), m_area.top()));
+        page.runs.push_back(
+            moved(setLeft(shortened(HistoryText::tr("%1, %2: history", "tag, site")
+                                        .arg(fromCore(m_input.record.unit.tag), fromCore(m_input.record.site.name)),
+                                    Face::title, m_area.width()),
+                          Face::title, Ink::full),
+                  m_area.left(), m_area.top()));
         page.runs.push_back(
             moved(setLeft(shortened(underTitle(m_input, m_words), Face::small, m_area.width()), Face::small, Ink::soft),
                   m_area.left(), m_area.top() + leading(Face::title)));
@@ -171,22 +170,21 @@ private:
         // The signs of the whole history, the same on every page.
         const auto whole = std::make_shared<const Timeline>(m_timeline);
         const double width = m_area.width() / scale;
-        page.runs.push_back(DrawingRun{
-            QRectF(m_area.left(), top + height + legendGap, m_area.width(), legend * scale),
-            [sheet, whole, width, legend](QPainter& painter) {
-                painter.scale(scale, scale);
-                painter.setFont(drawingFont());
-                paintTimelineLegend(painter, QRectF(0, 0, width, legend), *whole, sheet->speaker, Theme::print());
-            }});
+        page.runs.push_back(DrawingRun{QRectF(m_area.left(), top + height + legendGap, m_area.width(), legend * scale),
+                                       [sheet, whole, width, legend](QPainter& painter) {
+                                           painter.scale(scale, scale);
+                                           painter.setFont(drawingFont());
+                                           paintTimelineLegend(painter, QRectF(0, 0, width, legend), *whole,
+                                                               sheet->speaker, Theme::print());
+                                       }});
         const double bottom = m_area.bottom() - leading(Face::small);
         page.runs.push_back(
             moved(setLeft(HistoryText::tr("As of %1. Padside").arg(m_words.day(m_input.today)), Face::small, Ink::soft),
                   m_area.left(), bottom));
-        page.runs.push_back(moved(setRight(QCoreApplication::translate("Paper", "Page %1 of %2")
-                                               .arg(m_document.pages.size() + 1)
-                                               .arg(count),
-                                           Face::small, Ink::soft, m_area.width()),
-                                  m_area.left(), bottom));
+        page.runs.push_back(moved(
+            setRight(QCoreApplication::translate("Paper", "Page %1 of %2").arg(m_document.pages.size() + 1).arg(count),
+                     Face::small, Ink::soft, m_area.width()),
+            m_area.left(), bottom));
         m_document.pages.push_back(std::move(page));
     }
 

@@ -32,22 +32,20 @@ Result<void> writeWhole(const QByteArray& bytes, const QString& path)
     const QFileInfo target(path);
     const QFileInfo folder(target.absolutePath());
     if (!folder.isDir()) {
-        return cannotWrite(
-            PADSIDE_SAY("The PDF was not written: there is no folder {0}. Choose a folder that exists."),
-            QDir::toNativeSeparators(target.absolutePath()));
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: there is no folder {0}. Choose a folder that exists."),
+                           QDir::toNativeSeparators(target.absolutePath()));
     }
     if (target.isDir())
         return cannotWrite(PADSIDE_SAY("The PDF was not written: {0} is a folder. Choose a file name inside it."),
                            shown);
     if (target.exists() && !target.isFile()) // a device or pipe would be replaced by the file
-        return cannotWrite(
-            PADSIDE_SAY("The PDF was not written: {0} is a device, not a file. Choose another name."), shown);
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: {0} is a device, not a file. Choose another name."),
+                           shown);
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) {
-        return cannotWrite(
-            PADSIDE_SAY("The PDF was not written: {0} can't be opened for writing ({1}). Choose another "
-                        "folder, or ask for the right to write there."),
-            shown, file.errorString());
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: {0} can't be opened for writing ({1}). Choose another "
+                                       "folder, or ask for the right to write there."),
+                           shown, file.errorString());
     }
     if (file.write(bytes) != bytes.size() || !file.commit()) {
         return cannotWrite(

@@ -119,9 +119,13 @@ INSTANTIATE_TEST_SUITE_P(Widths, TwentyYearsAt, testing::Values(620, 800, 1000, 
 TEST(TimelineThinning, EqualGradesBecomeARunWithItsNumeralAtTheChanges)
 {
     auto builder = aUnit("HB-01").withPart("suction-accumulator", {"bottom"});
-    for (const auto& [date, grade] :
-         {std::pair("2020-04-10", 2), {"2020-10-10", 2}, {"2021-04-10", 2}, {"2021-10-10", 3}, {"2022-04-10", 3},
-          {"2022-10-10", 3}, {"2023-04-10", 3}})
+    for (const auto& [date, grade] : {std::pair("2020-04-10", 2),
+                                      {"2020-10-10", 2},
+                                      {"2021-04-10", 2},
+                                      {"2021-10-10", 3},
+                                      {"2022-04-10", 3},
+                                      {"2022-10-10", 3},
+                                      {"2023-04-10", 3}})
         builder.visit(date).graded("bottom", grade);
     const Timeline timeline = timelineFor(builder.build());
     EXPECT_EQ(detailsAt(timeline, 30),

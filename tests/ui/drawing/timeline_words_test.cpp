@@ -48,9 +48,9 @@ TEST(TimelineWords, NotSeenSaysWhy)
 TEST(TimelineWords, WorkAndCorrectionAreTold)
 {
     EXPECT_EQ(sentenceOf(1, 1),
-              QStringLiteral(
-                  "2025-10-07 fall: Suction accumulator, bottom: 3 marked, as on 2025-05-06, brush and coat with zinc primer, left as "
-                  "2 worn. Corrected: shadow, not rust"));
+              QStringLiteral("2025-10-07 fall: Suction accumulator, bottom: 3 marked, as on 2025-05-06, brush and coat "
+                             "with zinc primer, left as "
+                             "2 worn. Corrected: shadow, not rust"));
 }
 
 TEST(TimelineWords, TheSummaryTellsThePictureToThoseWhoCannotSeeIt)

@@ -75,8 +75,7 @@ TEST_F(HistoryPaper, ALongHistoryGoesOverPagesEachWithVisitsTitleAndNumber)
         EXPECT_TRUE(text.contains(u"visits"_s));
         EXPECT_TRUE(text.contains(u"2005"_s));
         EXPECT_TRUE(text.contains(u"Page %1 of 2"_s.arg(number)));
-        for (const QRegularExpressionMatch& match :
-             QRegularExpression(u"accumulator, (\\d+)"_s).globalMatch(text))
+        for (const QRegularExpressionMatch& match : QRegularExpression(u"accumulator, (\\d+)"_s).globalMatch(text))
             positions << match.captured(1);
     }
     EXPECT_EQ(positions.size(), 20) << "every part once: " << positions.join(u' ').toStdString();
@@ -87,8 +86,7 @@ TEST_F(HistoryPaper, ItIsDrawnInLinesNotInDots)
 {
     const QString images = poppler(u"pdfimages"_s, {u"-list"_s, written(ordinaryRecord())});
     EXPECT_EQ(images.count(u" image "_s), 0) << images.toStdString();
-    const QStringList fonts
-        = poppler(u"pdffonts"_s, {written(ordinaryRecord())}).split(u'\n', Qt::SkipEmptyParts);
+    const QStringList fonts = poppler(u"pdffonts"_s, {written(ordinaryRecord())}).split(u'\n', Qt::SkipEmptyParts);
     ASSERT_GE(fonts.size(), 3);
     for (const QString& line : fonts.mid(2))
         EXPECT_TRUE(line.contains(QRegularExpression(u" yes (yes|no) +yes "_s))) << line.toStdString();

@@ -91,21 +91,15 @@ void HistoryPanel::makeWidgets()
     m_sentence->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_sentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_sentence->setFixedHeight(2 * m_sentence->fontMetrics().lineSpacing() + 2); // so that nothing jumps
-    auto* title = new QLabel(tr("Histor&y"));
-    QFont bold = title->font();
-    bold.setBold(true);
-    title->setFont(bold);
-    title->setBuddy(m_timeline);
     auto* line = new QHBoxLayout;
-    line->addWidget(title);
-    line->addStretch(1);
+    line->setSpacing(12);
+    line->addWidget(m_sentence, 1);
     line->addWidget(m_print);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    column->addLayout(line);
     column->addWidget(m_timeline, 1);
-    column->addWidget(m_sentence);
+    column->addLayout(line);
     column->addWidget(m_photos);
     column->addWidget(m_legend);
     m_photos->hide();

@@ -21,7 +21,8 @@ class RecordBook;
 class TimelineLegend;
 class TimelineView;
 
-/// A unit's history: the timeline, a line that says what is pointed at, and the photographs of the zone that was chosen.
+/// A unit's history: the timeline, a line that says what is pointed at, and the photographs of the zone that was
+/// chosen.
 class HistoryPanel : public QWidget
 {
     Q_OBJECT

@@ -65,8 +65,7 @@ void PhotoViewer::describe()
 {
     const Sheet& sheet = m_sheets[static_cast<std::size_t>(m_current)];
     setWindowTitle(sheet.sentence);
-    setAccessibleDescription(
-        tr("%1. Photograph %2 of %3").arg(sheet.sentence).arg(m_current + 1).arg(m_sheets.size()));
+    setAccessibleDescription(tr("%1. Photograph %2 of %3").arg(sheet.sentence).arg(m_current + 1).arg(m_sheets.size()));
 }
 
 void PhotoViewer::paintEvent(QPaintEvent*)

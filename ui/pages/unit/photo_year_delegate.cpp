@@ -16,8 +16,8 @@ namespace padside {
 
 namespace {
 
-constexpr int pictureHeight = 84;
-constexpr int pictureWidth = 112;
+constexpr int pictureHeight = 68;
+constexpr int pictureWidth = 96;
 constexpr int gap = 10; ///< before a picture; a pair's second has next to none
 constexpr int pairGap = 2;
 
@@ -39,7 +39,7 @@ QSize PhotoYearDelegate::sizeHint(const QStyleOptionViewItem& option, const QMod
 {
     const auto picture = index.data(pictureRole).value<ZonePicture>();
     const int line = option.fontMetrics.height();
-    return {leftGap(picture) + pictureWidth + 4, pictureHeight + 2 * line + 12};
+    return {leftGap(picture) + pictureWidth + 4, pictureHeight + line + 9};
 }
 
 void PhotoYearDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -82,12 +82,7 @@ void PhotoYearDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
         paintNoFinding(*painter, mark, m_theme);
     painter->setPen(m_theme.ink);
     painter->drawText(QRectF(mark.right() + 5, frame.bottom() + 3, cell.right() - mark.right() - 5, line),
-                      Qt::AlignLeft | Qt::AlignVCenter, index.data(dateRole).toString());
-    painter->setPen(m_theme.softInk);
-    const QString label = index.data(labelRole).toString();
-    painter->drawText(QRectF(cell.left(), frame.bottom() + 3 + line, pictureWidth, line),
-                      Qt::AlignLeft | Qt::AlignVCenter,
-                      option.fontMetrics.elidedText(label, Qt::ElideRight, pictureWidth));
+                      Qt::AlignLeft | Qt::AlignVCenter, index.data(underRole).toString());
     painter->restore();
 }
 

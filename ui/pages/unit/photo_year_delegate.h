@@ -13,7 +13,7 @@ struct Theme;
 class PhotoLoader;
 
 /// Where a photograph strip's items keep their picture (ZonePicture) and the text under it.
-enum PhotoYearRole { pictureRole = Qt::UserRole, dateRole, labelRole };
+enum PhotoYearRole { pictureRole = Qt::UserRole, underRole };
 
 /// A photograph with the grade's numeral and the date under it; the second of a pair stands close to the first.
 class PhotoYearDelegate : public QStyledItemDelegate

@@ -24,6 +24,12 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace padside {
 
+namespace {
+
+constexpr int titleWidth = 140;
+
+} // namespace
+
 PhotoYears::PhotoYears(const RecordBook& book, PhotoLoader& loader, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
@@ -54,15 +60,20 @@ PhotoYears::PhotoYears(const RecordBook& book, PhotoLoader& loader, const Theme&
     m_close->setAutoRaise(true);
     m_close->setAccessibleName(tr("Close the photographs"));
     m_close->setObjectName(u"closePhotoYears"_s);
-    auto* line = new QHBoxLayout;
-    line->addWidget(m_title, 1);
-    line->addWidget(m_close);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(2);
-    column->addLayout(line);
-    column->addWidget(m_none);
-    column->addWidget(m_list);
+    m_title->setWordWrap(true);
+    m_title->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_title->setFixedWidth(titleWidth);
+    auto* about = new QVBoxLayout;
+    about->setSpacing(2);
+    about->addWidget(m_title);
+    about->addStretch(1);
+    about->addWidget(m_close, 0, Qt::AlignLeft);
+    auto* line = new QHBoxLayout(this);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(8);
+    line->addLayout(about);
+    line->addWidget(m_none, 1);
+    line->addWidget(m_list, 1);
     connect(m_close, &QToolButton::clicked, this, &PhotoYears::closeRequested);
     connect(m_list, &QListView::clicked, this, &PhotoYears::enlarge);
     connect(m_list, &QListView::activated, this, &PhotoYears::enlarge);
@@ -81,9 +92,8 @@ QString PhotoYears::labelOf(const ZonePicture& picture) const
 
 QString PhotoYears::sentenceOf(const ZonePicture& picture) const
 {
-    const auto word = [this](std::string_view english) {
-        return shown(m_book.speaker().translate(std::string(english)));
-    };
+    const auto word
+        = [this](std::string_view english) { return shown(m_book.speaker().translate(std::string(english))); };
     const QString what = picture.grade
         ? tr("%1 %2", "numeral and word of a grade").arg(numeral(*picture.grade)).arg(word(wordOf(*picture.grade)))
         : picture.notSeen ? tr("not seen (%1)").arg(word(wordOf(*picture.notSeen)))
@@ -96,7 +106,7 @@ void PhotoYears::showPictures(const QString& name, const std::vector<ZonePicture
 {
     const auto chosen = m_list->currentIndex().data(pictureRole).value<ZonePicture>().photo;
     m_name = name;
-    m_title->setText(pictures.empty() ? name : tr("%1 through the years: %2 photographs").arg(name).arg(pictures.size()));
+    m_title->setText(pictures.empty() ? name : tr("%1: %2 photographs", "zone, count").arg(name).arg(pictures.size()));
     m_list->setAccessibleName(tr("Photographs of %1 through the years").arg(name));
     m_model->clear();
     m_none->setVisible(pictures.empty());
@@ -107,8 +117,8 @@ void PhotoYears::showPictures(const QString& name, const std::vector<ZonePicture
         const QString sentence = sentenceOf(picture);
         auto* item = new QStandardItem;
         item->setData(QVariant::fromValue(picture), pictureRole);
-        item->setData(m_book.speaker().shownDate(picture.on), dateRole);
-        item->setData(labelOf(picture), labelRole);
+        // The second of a pair is of the same day as the one beside it.
+        item->setData(picture.paired ? tr("as left") : m_book.speaker().shownDate(picture.on), underRole);
         item->setData(sentence, Qt::AccessibleTextRole);
         item->setToolTip(sentence);
         if (picture.photo == chosen)

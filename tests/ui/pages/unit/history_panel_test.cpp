@@ -82,9 +82,7 @@ TEST_F(HistoryPanelTest, AZoneChosenInTheFindingsShowsItsPhotographsByDate)
     chooseInTree(m_bottom);
     ASSERT_TRUE(list->isVisible());
     ASSERT_EQ(list->model()->rowCount(), 3);
-    const auto said = [list](int row) {
-        return list->model()->index(row, 0).data(Qt::AccessibleTextRole).toString();
-    };
+    const auto said = [list](int row) { return list->model()->index(row, 0).data(Qt::AccessibleTextRole).toString(); };
     EXPECT_TRUE(said(0).contains(QStringLiteral("2 worn"))) << said(0).toStdString();
     EXPECT_TRUE(said(1).contains(QStringLiteral("3 marked")));
     EXPECT_TRUE(said(2).contains(QStringLiteral("4 poor")));
@@ -142,8 +140,7 @@ TEST_F(HistoryPanelTest, AClickEnlarges)
 {
     chooseInTree(m_bottom);
     auto* list = find<QListView>("photoYears");
-    QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
-                      list->visualRect(list->model()->index(0, 0)).center());
+    QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualRect(list->model()->index(0, 0)).center());
     EXPECT_TRUE(find<PhotoViewer>("photoViewer")->isVisible());
     EXPECT_EQ(find<PhotoViewer>("photoViewer")->current(), 0);
 }
@@ -154,10 +151,10 @@ TEST_F(HistoryPanelTest, PicturesAreDecodedBesideTheWindowAndArrive)
     loader.setPhotos(m_record.photos);
     QSignalSpy loaded(&loader, &PhotoLoader::loaded);
     const PhotoId photo = m_record.photos[1].id;
-    EXPECT_TRUE(loader.picture(photo, 100).isNull()) << "not yet";
+    EXPECT_TRUE(loader.picture(photo, 120).isNull()) << "not yet";
     ASSERT_TRUE(QTest::qWaitFor([&] { return loaded.count() > 0; }));
-    const QImage picture = loader.picture(photo, 100);
-    EXPECT_EQ(picture.size(), QSize(100, 67)) << "1200 x 800, no larger than asked for";
+    const QImage picture = loader.picture(photo, 120);
+    EXPECT_EQ(picture.size(), QSize(120, 80)) << "1200 x 800, no larger than asked for";
     EXPECT_FALSE(loader.failed(photo));
 }
 
