@@ -194,7 +194,7 @@ void paintTimelineNames(QPainter& painter, const TimelinePicture& picture)
         const TimelineGroup& group = picture.timeline.groups[placed.group];
         const QRectF name = placed.heading.adjusted(foldWidth + 4, sizes.groupGap / 2, -6, -sizes.groupGap / 2);
         const bool one = placed.folded || group.lanes.size() == 1;
-        if (group.foldable())
+        if (group.foldable() && picture.folds)
             paintFold(painter, QPointF(foldWidth / 2 + 3, name.top() + sizes.lane / 2), placed.folded, theme.softInk);
         painter.setFont(partFont);
         painter.setPen(group.fitted ? theme.ink : theme.softInk);

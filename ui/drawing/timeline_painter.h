@@ -28,6 +28,7 @@ struct TimelinePicture
     const Theme& theme;
     std::optional<MarkPlace> selected;
     PictureSource pictures = {};
+    bool folds = true; ///< paper has nothing to press: no triangles
 };
 
 /// The whole picture within `area`, from its top left; what does not fit is cut off. The same on screen and paper: text

@@ -194,6 +194,8 @@ void TimelineView::resizeEvent(QResizeEvent* event)
     measureNames();
     updateScrollBars();
     layOutNow();
+    if (m_selected)
+        ensureVisible(*m_selected);
 }
 
 void TimelineView::changeEvent(QEvent* event)

@@ -169,7 +169,11 @@ QString TimelineWords::nameSentence(const Timeline& timeline, const MarkPlace& p
     if (!lane.bands.empty() && lane.bands.back().to == timeline.today) {
         const TimelineBand& now = lane.bands.back();
         const QString grade = gradeText(now.grade);
-        const QString since = QString::fromStdString(m_speaker.date(now.from));
+        // Each sighting begins a band of its own; the grade holds since the first of the equal ones.
+        const TimelineBand* first = &now;
+        while (now.sure && first != lane.bands.data() && first[-1].to == first->from && first[-1].grade == now.grade)
+            --first;
+        const QString since = QString::fromStdString(m_speaker.date(first->from));
         parts << (now.sure ? heading ? tr("worst now %1, since %2").arg(grade, since)
                                      : tr("now %1, since %2").arg(grade, since)
                            : tr("last known %1; not seen since %2").arg(grade, since));
@@ -211,8 +215,10 @@ QString TimelineWords::sentence(const Timeline& timeline, const MarkPlace& place
         said += tr(" “%1”", "a note, after a sentence").arg(QString::fromStdString(mark.note));
     if (!mark.correction.empty())
         said += tr(" Corrected: %1").arg(QString::fromStdString(mark.correction));
-    for (const Sentence& flag : raised)
-        said += tr(" Flag: %1").arg(QString::fromStdString(say(flag, m_speaker)));
+    if (!raised.empty())
+        said += tr(" Flag: %1").arg(QString::fromStdString(say(raised.front(), m_speaker)));
+    if (raised.size() > 1)
+        said += tr(" More flags of it: %1.").arg(raised.size() - 1);
     return said;
 }
 

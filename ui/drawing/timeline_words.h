@@ -23,8 +23,8 @@ public:
     [[nodiscard]] QString partName(const TimelineGroup& group) const;
     [[nodiscard]] QString zoneName(const TimelineLane& lane) const;
     /// What a mark says and why: "2025-05-06 spring: Suction accumulator, bottom: 3 marked, was 2 worn on 2024-10-02,
-    /// wet. “bottom was wet” Flag: …". `raised` are the flags its visit raised about it. The name of a lane or part has
-    /// a sentence too.
+    /// wet. “bottom was wet” Flag: …". `raised` are the flags its visit raised about it, the gravest first; that one is
+    /// said, the others are counted. The name of a lane or part has a sentence too.
     [[nodiscard]] QString sentence(const Timeline& timeline, const MarkPlace& place,
                                    std::span<const Sentence> raised = {}) const;
     /// Added to the sentence of a mark that stands for others nearby.

@@ -159,14 +159,15 @@ private:
             moved(setLeft(shortened(underTitle(m_input, m_words), Face::small, m_area.width()), Face::small, Ink::soft),
                   m_area.left(), m_area.top() + leading(Face::title)));
         const double height = sheet->geometry.height * scale;
-        page.runs.push_back(DrawingRun{QRectF(m_area.left(), top, m_area.width(), height), [sheet](QPainter& painter) {
-                                           painter.scale(scale, scale);
-                                           painter.setFont(drawingFont());
-                                           const TimelineGeometry& geometry = sheet->geometry;
-                                           paintTimeline(painter, QRectF(0, 0, geometry.width, geometry.height),
-                                                         TimelinePicture{sheet->timeline, geometry, sheet->speaker,
-                                                                         Theme::print(), std::nullopt});
-                                       }});
+        page.runs.push_back(DrawingRun{
+            QRectF(m_area.left(), top, m_area.width(), height), [sheet](QPainter& painter) {
+                painter.scale(scale, scale);
+                painter.setFont(drawingFont());
+                const TimelineGeometry& geometry = sheet->geometry;
+                paintTimeline(painter, QRectF(0, 0, geometry.width, geometry.height),
+                              TimelinePicture{
+                                  sheet->timeline, geometry, sheet->speaker, Theme::print(), std::nullopt, {}, false});
+            }});
         // The signs of the whole history, the same on every page.
         const auto whole = std::make_shared<const Timeline>(m_timeline);
         const double width = m_area.width() / scale;

@@ -133,4 +133,17 @@ TEST(TimelinePointer, TwentyYearsKeepTheChosenMarkInSightAtEveryZoom)
     }
 }
 
+TEST(TimelinePointer, TheChosenMarkStaysInSightWhenThereIsLessRoom)
+{
+    ShownTimeline shown(test::twentyYears());
+    shown.view.resize(900, 900);
+    shown.press({Qt::Key_End}, Qt::ControlModifier);
+    const MarkPlace last = *shown.view.selected();
+    shown.view.resize(900, 200);
+    const double y = shown.view.geometryNow().placedLane(last.group, last.lane)->middle()
+        - shown.view.verticalScrollBar()->value();
+    EXPECT_GT(y, shown.view.geometryNow().sizes.header);
+    EXPECT_LT(y, shown.view.viewport()->height());
+}
+
 } // namespace padside

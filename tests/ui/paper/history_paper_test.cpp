@@ -45,9 +45,9 @@ protected:
 
 TEST_F(HistoryPaper, TitleNamesYearsGradesAndLegendAreTextInTheFile)
 {
-    const QString text = poppler(u"pdftotext"_s, {u"-layout"_s, written(ordinaryRecord()), u"-"_s});
+    const QString text = poppler(u"pdftotext"_s, {written(ordinaryRecord()), u"-"_s}).simplified();
     for (const QString& expected :
-         {u"HB-03, Quay House: history"_s, u"Suction accumulator"_s, u"bottom"_s, u"2025"_s, u"2026"_s, u"sound"_s,
+         {u"HB-03, Quay House: history"_s, u"Fan motor"_s, u"accumulator"_s, u"bottom"_s, u"2025"_s, u"2026"_s, u"sound"_s,
           u"spent"_s, u"not seen, and since then"_s, u"Whole unit"_s, u"As of 2026-05-05"_s, u"Page 1 of "_s})
         EXPECT_TRUE(text.contains(expected)) << expected.toStdString() << "\n" << text.toStdString();
 }
@@ -70,7 +70,7 @@ TEST_F(HistoryPaper, ALongHistoryGoesOverPagesEachWithVisitsTitleAndNumber)
     QStringList positions;
     for (int page = 1; page <= 2; ++page) {
         const QString number = QString::number(page);
-        const QString text = poppler(u"pdftotext"_s, {u"-f"_s, number, u"-l"_s, number, u"-layout"_s, path, u"-"_s});
+        const QString text = poppler(u"pdftotext"_s, {u"-f"_s, number, u"-l"_s, number, path, u"-"_s}).simplified();
         EXPECT_TRUE(text.contains(u"TY-01, Quay House: history"_s));
         EXPECT_TRUE(text.contains(u"visits"_s));
         EXPECT_TRUE(text.contains(u"2005"_s));

@@ -64,7 +64,10 @@ HistoryPanel::HistoryPanel(RecordBook& book, const Theme& theme, QWidget* parent
     m_timeline->setPictures([this](const PhotoId& photo) { return m_loader->picture(photo, smallPicture); });
     connect(m_loader, &PhotoLoader::loaded, m_timeline, &TimelineView::picturesChanged);
     connect(m_timeline, &TimelineView::visitActivated, this, &HistoryPanel::visitRequested);
-    connect(m_timeline, &TimelineView::sentenceChanged, m_sentence, &QLabel::setText);
+    connect(m_timeline, &TimelineView::sentenceChanged, this, [this](const QString& sentence) {
+        m_sentence->setText(sentence);
+        m_sentence->setToolTip(sentence); // for what is longer than the lines here
+    });
     connect(m_timeline, &TimelineView::zoneChosen, this, [this](const ZoneId& zone) {
         m_closed = false;
         showPictures(zone);
@@ -131,8 +134,16 @@ void HistoryPanel::showAll()
 void HistoryPanel::selectZone(ZoneId zone)
 {
     m_timeline->selectZone(zone);
-    if (!m_closed)
+    // Without photographs their room is better left to the timeline; asked for by name, the strip says that there are
+    // none.
+    const bool any = std::ranges::any_of(m_snapshot->record.photos, [this, zone](const Photo& photo) {
+        const TimelineLane* lane = laneWith(m_timeline->timeline(), zone).lane;
+        return lane && photo.zoneId && std::ranges::find(lane->zones, *photo.zoneId) != lane->zones.end();
+    });
+    if (!m_closed && any)
         showPictures(zone);
+    else
+        hidePictures();
 }
 
 void HistoryPanel::showPictures(ZoneId zone)
