@@ -46,9 +46,9 @@ protected:
 TEST_F(HistoryPaper, TitleNamesYearsGradesAndLegendAreTextInTheFile)
 {
     const QString text = poppler(u"pdftotext"_s, {written(ordinaryRecord()), u"-"_s}).simplified();
-    for (const QString& expected :
-         {u"HB-03, Quay House: history"_s, u"Fan motor"_s, u"accumulator"_s, u"bottom"_s, u"2025"_s, u"2026"_s, u"sound"_s,
-          u"spent"_s, u"not seen, and since then"_s, u"Whole unit"_s, u"As of 2026-05-05"_s, u"Page 1 of "_s})
+    for (const QString& expected : {u"HB-03, Quay House: history"_s, u"Fan motor"_s, u"accumulator"_s, u"bottom"_s,
+                                    u"2025"_s, u"2026"_s, u"sound"_s, u"spent"_s, u"not seen, and since then"_s,
+                                    u"Whole unit"_s, u"As of 2026-05-05"_s, u"Page 1 of "_s})
         EXPECT_TRUE(text.contains(expected)) << expected.toStdString() << "\n" << text.toStdString();
 }
 
