@@ -37,7 +37,7 @@ QImage pictureOf(QByteArray thumbnail, const QString& path, int edge)
         QImageReader reader(&buffer);
         const QSize size = reader.size();
         if (std::max(size.width(), size.height()) >= edge) {
-            if (const QImage image = decoded(reader, edge); !image.isNull())
+            if (QImage image = decoded(reader, edge); !image.isNull())
                 return image;
         }
     }

@@ -159,7 +159,7 @@ private:
             moved(setLeft(shortened(underTitle(m_input, m_words), Face::small, m_area.width()), Face::small, Ink::soft),
                   m_area.left(), m_area.top() + leading(Face::title)));
         const double height = sheet->geometry.height * scale;
-        page.runs.push_back(DrawingRun{
+        page.runs.emplace_back(DrawingRun{
             QRectF(m_area.left(), top, m_area.width(), height), [sheet](QPainter& painter) {
                 painter.scale(scale, scale);
                 painter.setFont(drawingFont());
@@ -171,13 +171,13 @@ private:
         // The signs of the whole history, the same on every page.
         const auto whole = std::make_shared<const Timeline>(m_timeline);
         const double width = m_area.width() / scale;
-        page.runs.push_back(DrawingRun{QRectF(m_area.left(), top + height + legendGap, m_area.width(), legend * scale),
-                                       [sheet, whole, width, legend](QPainter& painter) {
-                                           painter.scale(scale, scale);
-                                           painter.setFont(drawingFont());
-                                           paintTimelineLegend(painter, QRectF(0, 0, width, legend), *whole,
-                                                               sheet->speaker, Theme::print());
-                                       }});
+        page.runs.emplace_back(DrawingRun{
+            QRectF(m_area.left(), top + height + legendGap, m_area.width(), legend * scale),
+            [sheet, whole, width, legend](QPainter& painter) {
+                painter.scale(scale, scale);
+                painter.setFont(drawingFont());
+                paintTimelineLegend(painter, QRectF(0, 0, width, legend), *whole, sheet->speaker, Theme::print());
+            }});
         const double bottom = m_area.bottom() - leading(Face::small);
         page.runs.push_back(
             moved(setLeft(HistoryText::tr("As of %1. Padside").arg(m_words.day(m_input.today)), Face::small, Ink::soft),
