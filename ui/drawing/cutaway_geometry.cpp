@@ -99,6 +99,7 @@ CutawayGeometry layOutCutaway(const CutawayContent& content, const CutawayDrawin
     const QSizeF shown = size * scale;
     geometry.drawing = QRectF(area.left() + (area.width() - shown.width()) / 2,
                               area.top() + (area.height() - foot - shown.height()) / 2, shown.width(), shown.height());
+    geometry.whole = geometry.drawing.adjusted(0, 0, 0, foot);
     geometry.markHeight = markFor(shown.width());
 
     const double high = geometry.markHeight;
@@ -117,7 +118,7 @@ CutawayGeometry layOutCutaway(const CutawayContent& content, const CutawayDrawin
         }
         wishes.push_back(wish);
     }
-    const auto marks = placeMarks(wishes, geometry.drawing.adjusted(1, 1, -1, foot - 1), 2);
+    const auto marks = placeMarks(wishes, geometry.whole.adjusted(1, 1, -1, -1), 2);
     for (std::size_t i = 0; i < content.parts.size(); ++i)
         geometry.parts.push_back(
             PlacedPart{i, places[i], wishes[i].body, marks[i], leaderOf(marks[i], wishes[i].body)});

@@ -41,6 +41,7 @@ struct PlacedPart
 struct CutawayGeometry
 {
     QRectF drawing; ///< the drawing's area, its shape kept
+    QRectF whole; ///< with the row beneath
     double markHeight = 0;
     std::vector<PlacedPart> parts; ///< as in the content
 

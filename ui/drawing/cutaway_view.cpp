@@ -94,17 +94,21 @@ QString CutawayView::caption() const
     return tr("Point at a part, or walk there with the arrow keys, to read what was last found of it.");
 }
 
+double CutawayView::captionHeight() const
+{
+    return fontMetrics().lineSpacing() * captionLines + 2;
+}
+
 QRectF CutawayView::captionArea() const
 {
-    const double high = fontMetrics().lineSpacing() * captionLines + 2;
-    return {double(margin), height() - high - margin / 2.0, double(width() - 2 * margin), high};
+    return {double(margin), m_geometry.whole.bottom() + margin, double(width() - 2 * margin), captionHeight()};
 }
 
 void CutawayView::layOutNow()
 {
     if (!m_drawing)
         return;
-    const QRectF area(margin, margin, width() - 2 * margin, captionArea().top() - 2 * margin);
+    const QRectF area(margin, margin, width() - 2 * margin, height() - captionHeight() - 3 * margin);
     m_geometry = layOutCutaway(m_content, *m_drawing, area);
     update();
 }
@@ -134,7 +138,7 @@ void CutawayView::paintEvent(QPaintEvent*)
     paintCutawayMarks(painter,
                       CutawayPicture{m_content, *m_drawing, m_geometry, m_theme, told(), hasFocus() && !m_pointedAt});
     painter.setPen(told() ? m_theme.ink : m_theme.softInk);
-    painter.drawText(captionArea(), Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, caption());
+    painter.drawText(captionArea(), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, caption());
     if (hasFocus()) {
         painter.setPen(QPen(m_theme.accent, 1));
         painter.setBrush(Qt::NoBrush);

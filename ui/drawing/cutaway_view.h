@@ -59,6 +59,7 @@ protected:
 
 private:
     [[nodiscard]] std::optional<std::size_t> told() const; ///< pointed at, else walked to
+    [[nodiscard]] double captionHeight() const;
     [[nodiscard]] QRectF captionArea() const;
     void layOutNow();
     void paintDrawing(QPainter& painter);
