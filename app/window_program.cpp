@@ -22,17 +22,13 @@
 
 namespace padside {
 
-namespace {
-
-const QString darkKey = QStringLiteral("dark");
-
-} // namespace
-
 WindowProgram::WindowProgram(QApplication& application, Dialogs dialogs)
     : m_application(application)
     , m_dialogs(std::move(dialogs))
-    , m_dark(QSettings().value(darkKey, QApplication::palette().color(QPalette::Window).lightness() < 128).toBool())
+    , m_computerIsDark(QApplication::palette().color(QPalette::Window).lightness() < 128)
+    , m_preferences(readPreferences(QSettings()))
 {
+    applyPreferences();
 }
 
 WindowProgram::~WindowProgram() = default;
@@ -54,6 +50,7 @@ void WindowProgram::showWindow(OpenFile& file)
     // Queued: these replace the window that asks.
     connect(made.get(), &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
+    connect(made.get(), &MainWindow::preferencesRequested, this, &WindowProgram::showPreferences, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::themeRequested, this, &WindowProgram::changeTheme, Qt::QueuedConnection);
     connect(new RecordFileDrop(*made), &RecordFileDrop::dropped, this, &WindowProgram::open, Qt::QueuedConnection);
     for (const Sentence& why : std::exchange(file.complaints, {}))
@@ -61,13 +58,6 @@ void WindowProgram::showWindow(OpenFile& file)
     restoreWindow(*made, settings);
     made->show();
     file.window = std::move(made); // one before it goes only now: without any window the program would end
-}
-
-void WindowProgram::changeTheme(bool dark)
-{
-    m_dark = dark;
-    QSettings().setValue(darkKey, dark);
-    showWindow(*m_open);
 }
 
 void WindowProgram::bringForward()

@@ -8,8 +8,10 @@
 #include "core/record/id.h"
 #include "core/store/file_claim.h"
 #include "core/store/store.h"
+#include "ui/models/preferences.h"
 #include "ui/models/record_book.h"
 
+#include <QLocale>
 #include <QObject>
 #include <QString>
 
@@ -24,7 +26,7 @@ class ComeForward;
 class MainWindow;
 
 /// The program with a window: it puts store, catalogue, record book and window together and answers what the window
-/// can't do by itself (another file, another theme).
+/// can't do by itself (another file, another theme, other preferences).
 class WindowProgram : public QObject
 {
     Q_OBJECT
@@ -55,7 +57,7 @@ private:
     {
         FileClaim claim; ///< first, so that it is given up last
         std::unique_ptr<Store> store;
-        Catalogue catalogue;
+        std::unique_ptr<const Catalogue> catalogue;
         IdMaker ids;
         std::unique_ptr<RecordBook> book;
         std::unique_ptr<ComeForward> calls; ///< of later starts on the same file
@@ -70,6 +72,10 @@ private:
 
     void showWindow(OpenFile& file); ///< in a new window that stands where the one before stood
     void changeTheme(bool dark);
+    [[nodiscard]] std::unique_ptr<RecordBook> bookOf(OpenFile& file) const; ///< as the person likes it
+    void applyPreferences();
+    void showPreferences();
+    void choose(const Preferences& preferences, bool catalogueChanged);
     void bringForward();
     void chooseFile();
     void backUp();
@@ -80,7 +86,11 @@ private:
     QApplication& m_application;
     Dialogs m_dialogs;
     std::unique_ptr<OpenFile> m_open;
-    bool m_dark;
+    QLocale m_computer; ///< as it is set, before the person chooses
+    bool m_computerIsDark;
+    Preferences m_preferences;
+    QLocale m_locale; ///< of the language chosen
+    bool m_dark = false;
 };
 
 } // namespace padside

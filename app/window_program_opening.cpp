@@ -25,7 +25,6 @@ namespace padside {
 namespace {
 
 const QString lastFileKey = QStringLiteral("last-file");
-const QString technicianKey = QStringLiteral("technician");
 
 QString recordsInDataFolder()
 {
@@ -95,15 +94,13 @@ std::unique_ptr<WindowProgram::OpenFile> WindowProgram::taken(const QString& fil
         complaints.push_back(
             {PADSIDE_SAY("There was no file {0}: this is a new, empty record of that name."), {file.toStdString()}});
     auto store = isThere ? Store::open(file) : Store::create(file);
-    Catalogue catalogue = catalogueFor(*store, [&](const Sentence& why) { complaints.push_back(why); });
+    auto catalogue = std::make_unique<const Catalogue>(
+        catalogueFor(*store, [&](const Sentence& why) { complaints.push_back(why); }));
     auto opened
         = std::make_unique<OpenFile>(OpenFile{std::move(claim), std::move(store), std::move(catalogue),
                                               IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()),
                                               nullptr, nullptr, nullptr, std::move(complaints)});
-    const QLocale locale;
-    opened->book = std::make_unique<RecordBook>(
-        *opened->store, opened->catalogue, opened->ids,
-        RecordBook::Surroundings{&now, locale, usualUnits(locale), QSettings().value(technicianKey).toString()});
+    opened->book = bookOf(*opened);
     opened->calls = std::make_unique<ComeForward>(file);
     connect(opened->calls.get(), &ComeForward::called, this, &WindowProgram::bringForward);
     return opened;

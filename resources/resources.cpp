@@ -22,6 +22,11 @@ static void keepDrawingResources()
     Q_INIT_RESOURCE(drawings);
 }
 
+static void keepTranslationResources()
+{
+    Q_INIT_RESOURCE(translations);
+}
+
 namespace padside {
 
 std::vector<std::string> shippedCatalogue()
@@ -49,6 +54,12 @@ std::string drawingPath(std::string_view unitKind)
     keepDrawingResources();
     std::string path = ":/padside/drawings/" + std::string(unitKind) + ".svg";
     return QFile::exists(QString::fromStdString(path)) ? path : std::string();
+}
+
+std::string shippedTranslations()
+{
+    keepTranslationResources();
+    return ":/padside/translations";
 }
 
 } // namespace padside

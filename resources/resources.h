@@ -17,4 +17,7 @@ namespace padside {
 /// Where Qt finds the drawing of an opened unit of this kind (SVG); empty if we have none.
 [[nodiscard]] std::string drawingPath(std::string_view unitKind);
 
+/// The folder with the translations built into the program (padside_<language>.qm).
+[[nodiscard]] std::string shippedTranslations();
+
 } // namespace padside

@@ -142,10 +142,11 @@ constexpr std::string_view longUnseenRule = "not-seen-too-long";
 
 std::vector<PaperCell> flagRow(const SummaryView& view, const Flag& flag, const QString& sentence)
 {
-    const QString clears = view.words.said(flag.clears);
-    return {
-        PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
-        PaperCell{sentence, clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears), {}, false}};
+    QString cleared; // by itself, for lupdate loses the class inside the braces below
+    if (const QString clears = view.words.said(flag.clears); !clears.isEmpty())
+        cleared = SummaryText::tr("Cleared by: %1").arg(clears);
+    return {PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
+            PaperCell{sentence, cleared, {}, false}};
 }
 
 } // namespace

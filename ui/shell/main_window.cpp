@@ -130,6 +130,11 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    // Ctrl+comma everywhere: not every platform has a usual key for it.
+    edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
+                    &MainWindow::preferencesRequested);
+
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
     visit->addAction(tr("Start a &fall visit"), this, [this] { startVisitOfSelected(VisitReason::fall); });

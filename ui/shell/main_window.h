@@ -49,6 +49,7 @@ Q_SIGNALS:
     void openFileRequested();
     void backupRequested();
     void themeRequested(bool dark);
+    void preferencesRequested();
 
 private:
     void makeMenus();

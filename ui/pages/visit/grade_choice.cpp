@@ -13,6 +13,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
@@ -86,6 +88,12 @@ void GradeChoice::showLine(const ZoneLine& line, Phase phase)
                                : tr("N, then the number of the reason"));
     m_notSeen->setLastTime(line.lastLook && !line.lastLook->seen());
     m_notSeen->setChecked(unseen);
+    int widest = m_notSeen->wordWidthNeeded();
+    for (const GradeButton* button : m_grades)
+        widest = std::max(widest, button->wordWidthNeeded());
+    for (GradeButton* button : m_grades)
+        button->setWordWidth(widest);
+    m_notSeen->setWordWidth(widest);
     setAskingReason(false);
 }
 

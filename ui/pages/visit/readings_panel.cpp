@@ -76,10 +76,13 @@ QString ReadingsPanel::keyOf(const Row& row) const
         m_log.draftKey("reading/" + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
 }
 
+const MeasuringUnit& ReadingsPanel::unitOf(const ReadingKind& kind) const
+{
+    return unitFor(kind.quantity, m_book.surroundings().units, kind.metricUnit, kind.customaryUnit);
+}
+
 void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual)
 {
-    const bool metric = m_book.surroundings().units == UnitSystem::metric;
-    const MeasuringUnit* unit = unitByCode(metric ? kind.metricUnit : kind.customaryUnit);
     auto made = std::make_unique<Row>();
     Row& row = *made;
     row.kind = kind;
@@ -91,8 +94,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.label->setWordWrap(true);
     row.label->setToolTip(translated(m_book, kind.where));
     row.last = quietLabel(m_theme);
-    row.field = new MeasureField(m_book, m_theme, kind.quantity,
-                                 unit ? *unit : shownUnit(kind.quantity, m_book.surroundings().units));
+    row.field = new MeasureField(m_book, m_theme, kind.quantity, unitOf(kind));
     row.field->setUsual(kind.lowest, kind.highest);
     row.field->setName(name);
     row.field->setFixedWidth(fieldWidth);
@@ -166,14 +168,9 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         row->field->edit().setReadOnly(!mayWrite);
         const auto before = sheet.readingBefore(row->kind.code, row->part);
         if (before) {
-            const bool metric = m_book.surroundings().units == UnitSystem::metric;
-            const MeasuringUnit* unit = unitByCode(metric ? row->kind.metricUnit : row->kind.customaryUnit);
-            row->last->setText(tr("last %1, %2")
-                                   .arg(QString::fromStdString(showMeasure(
-                                            before->value.si,
-                                            unit ? *unit : shownUnit(row->kind.quantity, m_book.surroundings().units),
-                                            m_book.numberStyle())),
-                                        m_book.speaker().shownDate(before->on)));
+            const std::string last = showMeasure(before->value.si, unitOf(row->kind), m_book.numberStyle());
+            row->last->setText(
+                tr("last %1, %2").arg(QString::fromStdString(last), m_book.speaker().shownDate(before->on)));
         }
         row->last->setVisible(before.has_value());
     }

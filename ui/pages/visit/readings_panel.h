@@ -51,6 +51,7 @@ private:
     void enter(Row& row, const std::optional<Measure>& value);
     void filter();
     [[nodiscard]] QString keyOf(const Row& row) const;
+    [[nodiscard]] const MeasuringUnit& unitOf(const ReadingKind& kind) const; ///< of a number typed without one
 
     RecordBook& m_book;
     VisitLog& m_log;

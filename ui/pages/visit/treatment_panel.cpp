@@ -119,7 +119,7 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
     m_line = line;
     m_mayWrite = mayWrite;
     m_where->setText(tr("Work on %1").arg(zoneTitle(m_book, line.part, line.zone)));
-    m_wholePart->setText(tr("on the whole part: %1").arg(partTitle(m_book, line.part)));
+    m_wholePart->setText(tr("on the whole part:\n%1").arg(partTitle(m_book, line.part)));
     for (QPushButton* button : m_kinds)
         button->setEnabled(mayWrite);
     if (another) {

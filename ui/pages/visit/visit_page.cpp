@@ -184,6 +184,10 @@ QWidget* VisitPage::makeSide()
     m_side->addTab(m_closing, tr("Finish"));
     m_side->tabBar()->setAccessibleName(tr("Beside the zone"));
     m_side->tabBar()->setExpanding(true);
+    m_side->setUsesScrollButtons(false); // a long word is cut instead, and stands whole in its tool tip
+    m_side->setElideMode(Qt::ElideRight);
+    for (int tab = 0; tab < m_side->count(); ++tab)
+        m_side->setTabToolTip(tab, m_side->tabText(tab));
     connect(m_side, &QTabWidget::currentChanged, this, [this](int tab) {
         if (tab == closingSide)
             m_closing->showSheet(m_sheet, unfinished());

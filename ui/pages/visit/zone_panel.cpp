@@ -68,6 +68,8 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     setAccessibleName(tr("The zone at hand"));
     m_title->setObjectName(u"zoneTitle"_s);
     m_place->setWordWrap(false);
+    m_title->setWordWrap(true);
+    m_lastHeading->setWordWrap(true);
     m_asFound->setObjectName(u"asFound"_s);
     m_asLeft->setObjectName(u"asLeft"_s);
     m_asLeft->setAccessibleName(tr("As left"));
