@@ -74,7 +74,14 @@ struct DrawingRun
     std::function<void(QPainter&)> paint;
 };
 
-using Run = std::variant<TextRun, MarkRun, ArrowRun, RuleRun, PhotoRun, DrawingRun>;
+/// A box to tick by hand, with a faint sign that says what for.
+struct BoxRun
+{
+    QRectF box;
+    QString sign;
+};
+
+using Run = std::variant<TextRun, MarkRun, ArrowRun, RuleRun, PhotoRun, DrawingRun, BoxRun>;
 
 /// One page, ready to be painted: runs in sheet coordinates.
 struct PaperPage

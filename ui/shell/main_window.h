@@ -11,6 +11,7 @@
 
 class QAction;
 class QStackedWidget;
+class QUndoStack;
 
 namespace padside {
 
@@ -18,6 +19,8 @@ struct Theme;
 class HistoryPage;
 class MessageLine;
 class RecordBook;
+class FleetReviewer;
+class SeasonPage;
 class SummaryPage;
 class UnitListPanel;
 class UnitPage;
@@ -35,6 +38,7 @@ public:
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
     void showHistoryPaper(UnitId unit);
+    void showSeason();
     void startVisit(UnitId unit, VisitReason reason);
 
     /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
@@ -54,6 +58,8 @@ Q_SIGNALS:
 private:
     void makeMenus();
     void makeEmptyPage();
+    void makeSeasonPage();
+    void leavePaper();
     void startVisitOfSelected(VisitReason reason);
 
     RecordBook& m_book;
@@ -64,6 +70,10 @@ private:
     VisitPage* m_visitPage;
     SummaryPage* m_summaryPage;
     HistoryPage* m_historyPage;
+    FleetReviewer* m_fleet;
+    QUndoStack* m_undo;
+    SeasonPage* m_seasonPage = nullptr;
+    bool m_paperOfSeason = false; ///< the paper shown came from the season page
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;
     WorkLine* m_work;
