@@ -25,13 +25,6 @@
     </message>
 </context>
 <context>
-    <name>SummaryText</name>
-    <message>
-        <source>Cleared by: %1</source>
-        <translation>Se resuelve así: %1</translation>
-    </message>
-</context>
-<context>
     <name>Visit</name>
     <message>
         <source>not seen: %1</source>
@@ -332,6 +325,10 @@
     <message>
         <source>Printed %1</source>
         <translation>Impreso el %1</translation>
+    </message>
+    <message>
+        <source>Cleared by: %1</source>
+        <translation>Se resuelve así: %1</translation>
     </message>
 </context>
 <context>
@@ -5803,7 +5800,7 @@
     </message>
     <message>
         <source>1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   C cautions   Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish</source>
-        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que la última vez   T nota   F foto   D al llegar o al irse   P precauciones   Intro siguiente   ↑ atrás   F2 zona   F3 lecturas   F4 trabajo   F5 refrigerante   F6 terminar</translation>
+        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que la última vez   T nota   F foto   D al llegar o al irse   P precauciones   Intro siguiente   ↑ atrás   F2 zona   F3 lecturas   F4 trabajo   F5 carga   F6 cierre</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -5815,11 +5812,11 @@
     </message>
     <message>
         <source>Refrigerant</source>
-        <translation>Refrigerante</translation>
+        <translation>Carga</translation>
     </message>
     <message>
         <source>Finish</source>
-        <translation>Terminar</translation>
+        <translation>Cierre</translation>
     </message>
     <message>
         <source>Beside the zone</source>

@@ -137,17 +137,16 @@ QString quietZones(const SummaryView& view)
     return sentences.join(QLatin1Char(' '));
 }
 
-/// The rule whose flags share one row.
-constexpr std::string_view longUnseenRule = "not-seen-too-long";
-
 std::vector<PaperCell> flagRow(const SummaryView& view, const Flag& flag, const QString& sentence)
 {
-    QString cleared; // by itself, for lupdate loses the class inside the braces below
-    if (const QString clears = view.words.said(flag.clears); !clears.isEmpty())
-        cleared = SummaryText::tr("Cleared by: %1").arg(clears);
-    return {PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
-            PaperCell{sentence, cleared, {}, false}};
+    const QString clears = view.words.said(flag.clears);
+    return {
+        PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
+        PaperCell{sentence, clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears), {}, false}};
 }
+
+/// The rule whose flags share one row.
+constexpr std::string_view longUnseenRule = "not-seen-too-long";
 
 } // namespace
 

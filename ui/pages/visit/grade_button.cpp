@@ -33,7 +33,7 @@ GradeButton::GradeButton(std::optional<Grade> grade, const Theme& theme, QWidget
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setMinimumHeight(targetHeight + 2);
-    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
 }
