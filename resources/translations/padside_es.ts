@@ -5892,8 +5892,8 @@
         <translation>D</translation>
     </message>
     <message>
-        <source>Drawing</source>
-        <translation>Dibujo</translation>
+        <source>Unit</source>
+        <translation>Unidad</translation>
     </message>
 </context>
 <context>

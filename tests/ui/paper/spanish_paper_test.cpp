@@ -34,7 +34,7 @@ protected:
         const LocalSpeaker speaker(QLocale(u"es_ES"_s), UnitSystem::metric);
         UnitRecord record = ordinaryRecord();
         record.visits.back().note.clear(); // what a person wrote stays in their language
-        SummaryInput plain = summaryOf(record);
+        SummaryInput plain = summaryOf(record, 4, 5);
         const SummaryInput spanish{plain.record, plain.review,     plain.visit, plain.catalogue, speaker,
                                    plain.photos, plain.contractor, plain.size,  plain.printedOn};
         const QString path = m_folder.filePath(u"resumen.pdf"_s);

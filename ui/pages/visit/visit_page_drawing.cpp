@@ -59,7 +59,7 @@ void VisitPage::placeDrawing(bool beneath)
         m_cutaway->show();
     } else if (!beneath && tab < 0) {
         m_sideColumn->removeWidget(m_cutaway);
-        m_side->addTab(m_cutaway, tr("Unit"));
+        m_side->setTabToolTip(m_side->addTab(m_cutaway, tr("Unit")), tr("Unit"));
     }
 }
 
