@@ -2,11 +2,226 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_US">
 <context>
+    <name>DaySheet</name>
+    <message>
+        <source>Day&apos;s sheet</source>
+        <translation>Hoja del día</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <translation>Acceso</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Some of this comes a day late.</source>
+        <translation>Algo de esto llega un día tarde.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of this comes late, by up to %n days.</source>
+        <translation>
+            <numerusform>Algo de esto llega hasta %n día tarde.</numerusform>
+            <numerusform>Algo de esto llega hasta %n días tarde.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bring</source>
+        <translation>Llevar</translation>
+    </message>
+    <message>
+        <source>Order first</source>
+        <translation>Pedir antes</translation>
+    </message>
+    <message>
+        <source>How long a spare takes to come is not in the record.</source>
+        <translation>Cuánto tarda en llegar un repuesto no consta en el registro.</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>a day late</source>
+        <translation>un día tarde</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days late</source>
+        <translation>
+            <numerusform>%n día tarde</numerusform>
+            <numerusform>%n días tarde</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What and why</source>
+        <translation>Qué y por qué</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Needs</source>
+        <translation>Necesita</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>The visit of %1 is not closed yet.</source>
+        <translation>La visita del %1 aún no está cerrada.</translation>
+    </message>
+    <message>
+        <source>%1: not seen on %2 (%3).</source>
+        <translation>%1: sin ver el %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1, day&apos;s sheet, %2</source>
+        <translation>%1, hoja del día, %2</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translation>Impreso el %1</translation>
+    </message>
+</context>
+<context>
+    <name>FieldSheet</name>
+    <message>
+        <source>Grades: %1. N: not seen (say why). W wet, M damp, D dry.</source>
+        <translation>Grados: %1. N: sin ver (diga por qué). M mojado, H húmedo, S seco.</translation>
+    </message>
+    <message>
+        <source>Field sheet, %1</source>
+        <translation>Hoja de campo, %1</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Unit on arrival</source>
+        <translation>Unidad a la llegada</translation>
+    </message>
+    <message>
+        <source>Place of the unit</source>
+        <translation>Lugar de la unidad</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <translation>Acceso</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation>Última</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Wet?</source>
+        <translation>¿Mojado?</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>not seen, one letter</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>never seen</source>
+        <translation>nunca vista</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>wet, one letter</comment>
+        <translation>M</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <comment>damp, one letter</comment>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <comment>dry, one letter</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>What and where</source>
+        <translation>Qué y dónde</translation>
+    </message>
+    <message>
+        <source>Today, with its unit</source>
+        <translation>Hoy, con su unidad</translation>
+    </message>
+    <message>
+        <source>Work done, to come back for</source>
+        <translation>Trabajo hecho, por lo que volver</translation>
+    </message>
+    <message>
+        <source>%1, field sheet</source>
+        <translation>%1, hoja de campo</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translation>Impreso el %1</translation>
+    </message>
+</context>
+<context>
     <name>Language</name>
     <message>
         <source>English</source>
         <extracomment>The name of the language of this translation, as its speakers call it, without a country</extracomment>
         <translation>español</translation>
+    </message>
+</context>
+<context>
+    <name>MovedTrips</name>
+    <message>
+        <source>The days chosen for the trips to a site can&apos;t be read, so its trips stand as worked out.</source>
+        <translation>No se pueden leer los días elegidos para los viajes a un emplazamiento, así que sus viajes quedan como se calcularon.</translation>
     </message>
 </context>
 <context>
@@ -22,6 +237,21 @@
     <message>
         <source>continued</source>
         <translation>continúa</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonPage</name>
+    <message>
+        <source>Day&apos;s sheet</source>
+        <translation>Hoja del día</translation>
+    </message>
+    <message>
+        <source>%1 field sheet</source>
+        <translation>%1 hoja de campo</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Hoja de campo</translation>
     </message>
 </context>
 <context>
@@ -159,18 +389,6 @@
         <translation>Revisiones posteriores en el registro: %1.</translation>
     </message>
     <message>
-        <source>Cautions</source>
-        <translation>Precauciones</translation>
-    </message>
-    <message>
-        <source>For all of this: %1</source>
-        <translation>Para todo lo anterior: %1</translation>
-    </message>
-    <message>
-        <source>Grades, limits and dates are advice: local codes, the maker&apos;s instructions and a licensed technician come first.</source>
-        <translation>Los grados, límites y fechas son orientativos: mandan las normas locales, las instrucciones del fabricante y un técnico autorizado.</translation>
-    </message>
-    <message>
         <source>As found</source>
         <translation>Al llegar</translation>
     </message>
@@ -193,14 +411,6 @@
     <message>
         <source>More of this visit in the record: %1</source>
         <translation>Más fotografías de esta visita en el registro: %1</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>n.º de serie %1</translation>
-    </message>
-    <message>
-        <source>charge %1</source>
-        <translation>carga %1</translation>
     </message>
     <message>
         <source>%1 % humidity</source>
@@ -3893,18 +4103,6 @@
         <translation>{0}{1}, {2}: {3} {4} el {5}. Repuesto: {6}.</translation>
     </message>
     <message>
-        <source>One check would come a day after its latest day.</source>
-        <translation>Una revisión llegaría un día después de su último día.</translation>
-    </message>
-    <message>
-        <source>One check would come {0} days after its latest day.</source>
-        <translation>Una revisión llegaría {0} días después de su último día.</translation>
-    </message>
-    <message>
-        <source>{0} checks would come after their latest day, the worst {1} days late.</source>
-        <translation>{0} revisiones llegarían después de su último día, la peor con {1} días de retraso.</translation>
-    </message>
-    <message>
         <source>For one check it would be too early; it waits for another trip.</source>
         <translation>Para una revisión sería demasiado pronto; espera a otro viaje.</translation>
     </message>
@@ -3971,6 +4169,41 @@
     <message>
         <source>There was no file {0}: this is a new, empty record of that name.</source>
         <translation>No existía el archivo {0}: este es un registro nuevo y vacío con ese nombre.</translation>
+    </message>
+    <message>
+        <source>One check would come a day later than it should.</source>
+        <translation>Una revisión llegaría un día más tarde de lo debido.</translation>
+    </message>
+    <message>
+        <source>One check would come {0} days later than it should.</source>
+        <translation>Una revisión llegaría {0} días más tarde de lo debido.</translation>
+    </message>
+    <message>
+        <source>{0} checks would come later than they should, the worst by {1} days.</source>
+        <translation>{0} revisiones llegarían más tarde de lo debido, la peor por {1} días.</translation>
+    </message>
+</context>
+<context>
+    <name>padside</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>For all of this: %1</source>
+        <translation>Para todo lo anterior: %1</translation>
+    </message>
+    <message>
+        <source>Grades, limits and dates are advice: local codes, the maker&apos;s instructions and a licensed technician come first.</source>
+        <translation>Los grados, límites y fechas son orientativos: mandan las normas locales, las instrucciones del fabricante y un técnico autorizado.</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>n.º de serie %1</translation>
+    </message>
+    <message>
+        <source>charge %1</source>
+        <translation>carga %1</translation>
     </message>
 </context>
 <context>
@@ -4697,6 +4930,34 @@
         <source>%1 is still going on: wait for its end, or cancel it.</source>
         <translation>%1 sigue en curso: espere a que termine, o cancélelo.</translation>
     </message>
+    <message>
+        <source>&amp;Back to the season</source>
+        <translation>&amp;Volver a la temporada</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation>&amp;Unidad</translation>
+    </message>
+    <message>
+        <source>Ctrl+1</source>
+        <translation>Ctrl+1</translation>
+    </message>
+    <message>
+        <source>&amp;Season</source>
+        <translation>&amp;Temporada</translation>
+    </message>
+    <message>
+        <source>Ctrl+2</source>
+        <translation>Ctrl+2</translation>
+    </message>
 </context>
 <context>
     <name>padside::MeasureField</name>
@@ -5049,6 +5310,114 @@
     </message>
 </context>
 <context>
+    <name>padside::SeasonBoardView</name>
+    <message>
+        <source>Trips by site and week</source>
+        <translation>Viajes por emplazamiento y semana</translation>
+    </message>
+    <message>
+        <source>Trips by site and week, board</source>
+        <translation>Viajes por emplazamiento y semana, tablero</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>Semana desde</translation>
+    </message>
+    <message>
+        <source>Trips</source>
+        <translation>Viajes</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SeasonPage</name>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>&amp;Day&apos;s sheet</source>
+        <translation>&amp;Hoja del día</translation>
+    </message>
+    <message>
+        <source>Back to the day &amp;worked out</source>
+        <translation>Volver al día &amp;calculado</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;This trip is no longer needed.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;Este viaje ya no hace falta.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;Choose a trip to see what is to be looked at, and why.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;Elija un viaje para ver qué hay que mirar y por qué.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Move trip to %1</source>
+        <translation>Mover el viaje al %1</translation>
+    </message>
+    <message>
+        <source>Find a site</source>
+        <translation>Buscar un emplazamiento</translation>
+    </message>
+    <message>
+        <source>Units reviewed</source>
+        <translation>Unidades revisadas</translation>
+    </message>
+    <message>
+        <source>The chosen trip</source>
+        <translation>El viaje elegido</translation>
+    </message>
+    <message>
+        <source>Number: checks of the trip · dark: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
+        <translation>Número: revisiones del viaje · oscuro: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento · Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
+    </message>
+    <message>
+        <source>Reading the record…</source>
+        <translation>Leyendo el registro…</translation>
+    </message>
+    <message>
+        <source>%1 of %2 units reviewed, %3 trips so far.</source>
+        <translation>%1 de %2 unidades revisadas, %3 viajes hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Stopped: %1 of %2 units are reviewed. Trips of the others are missing here.</source>
+        <translation>Detenido: %1 de %2 unidades revisadas. Faltan aquí los viajes de las demás.</translation>
+    </message>
+    <message>
+        <source>One trip in the coming year.</source>
+        <translation>Un viaje en el próximo año.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n trips in the coming year.</source>
+        <translation>
+            <numerusform>%n viaje en el próximo año.</numerusform>
+            <numerusform>%n viajes en el próximo año.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Could not be read: %1 (%2).</source>
+        <translation>No se pudo leer: %1 (%2).</translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Seguir</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;This file has no units yet.&lt;/h3&gt;&lt;p&gt;Trips will stand here once there are units.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Este archivo todavía no tiene unidades.&lt;/h3&gt;&lt;p&gt;Aquí habrá viajes cuando haya unidades.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Nothing is due in the coming year.&lt;/h3&gt;&lt;p&gt;Checks follow from visits: log one, and what is to be looked at again will stand here.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;No toca nada en el próximo año.&lt;/h3&gt;&lt;p&gt;Las revisiones salen de las visitas: anote una, y aquí estará lo que hay que volver a mirar.&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
     <name>padside::SeasonPanel</name>
     <message>
         <source>Site</source>
@@ -5125,6 +5494,157 @@
     </message>
 </context>
 <context>
+    <name>padside::SeasonWords</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday and date</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No check needs this day any more.</source>
+        <translation>Ninguna revisión necesita ya este día.</translation>
+    </message>
+    <message>
+        <source>One check should have been done before today.</source>
+        <translation>Una revisión debería haberse hecho antes de hoy.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks should have been done before today.</source>
+        <translation>
+            <numerusform>%n revisión debería haberse hecho antes de hoy.</numerusform>
+            <numerusform>%n revisiones deberían haberse hecho antes de hoy.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One check comes after its latest day.</source>
+        <translation>Una revisión llega después de su último día.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks come after their latest day.</source>
+        <translation>
+            <numerusform>%n revisión llega después de su último día.</numerusform>
+            <numerusform>%n revisiones llegan después de su último día.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Day chosen by hand; worked out was %1.</source>
+        <translation>Día elegido a mano; el calculado era %1.</translation>
+    </message>
+    <message>
+        <source>This is not a working day.</source>
+        <translation>No es un día laborable.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 at %4.</source>
+        <translation>%1, %2: %3 en %4.</translation>
+    </message>
+    <message>
+        <source>one check</source>
+        <translation>una revisión</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks</source>
+        <translation>
+            <numerusform>%n revisión</numerusform>
+            <numerusform>%n revisiones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>one unit</source>
+        <translation>una unidad</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units</source>
+        <translation>
+            <numerusform>%n unidad</numerusform>
+            <numerusform>%n unidades</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 instead of %2.</source>
+        <translation>%1 en vez de %2.</translation>
+    </message>
+    <message>
+        <source>Hit hardest: %1, %2 (%3).</source>
+        <translation>Lo más afectado: %1, %2 (%3).</translation>
+    </message>
+    <message>
+        <source>It is not a working day.</source>
+        <translation>No es un día laborable.</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <translation>vencida desde el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>%1, &lt;b&gt;a day late&lt;/b&gt;</source>
+        <translation>%1, &lt;b&gt;un día tarde&lt;/b&gt;</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, &lt;b&gt;%n days late&lt;/b&gt;</source>
+        <translation>
+            <numerusform>%1, &lt;b&gt;%n día tarde&lt;/b&gt;</numerusform>
+            <numerusform>%1, &lt;b&gt;%n días tarde&lt;/b&gt;</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> · needs: %1</source>
+        <translation> · necesita: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Start spring visit</source>
+        <translation>Visita de primavera</translation>
+    </message>
+    <message>
+        <source>Start fall visit</source>
+        <translation>Visita de otoño</translation>
+    </message>
+    <message>
+        <source>Start call-out</source>
+        <translation>Visita por llamada</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Hoja de campo</translation>
+    </message>
+    <message>
+        <source>Bring</source>
+        <translation>Llevar</translation>
+    </message>
+    <message>
+        <source>Spares to order or ask for</source>
+        <translation>Repuestos que pedir o consultar</translation>
+    </message>
+    <message>
+        <source>How long a spare takes to come is not in the record.</source>
+        <translation>Cuánto tarda en llegar un repuesto no consta en el registro.</translation>
+    </message>
+    <message>
+        <source>Can wait least: %1, %2 (%3).</source>
+        <translation>Lo que menos puede esperar: %1, %2 (%3).</translation>
+    </message>
+    <message>
+        <source>What to bring</source>
+        <translation>Qué llevar</translation>
+    </message>
+    <message>
+        <source>Spares</source>
+        <translation>Repuestos</translation>
+    </message>
+</context>
+<context>
     <name>padside::SummaryPage</name>
     <message>
         <source>&amp;Back to the unit</source>
@@ -5137,10 +5657,6 @@
     <message>
         <source>P&amp;rint…</source>
         <translation>&amp;Imprimir…</translation>
-    </message>
-    <message>
-        <source>Export the visit summary</source>
-        <translation>Exportar el resumen de la visita</translation>
     </message>
     <message>
         <source>PDF files (*.pdf)</source>
@@ -5175,8 +5691,16 @@
         <translation>Enviado a la impresora.</translation>
     </message>
     <message>
-        <source>The summary was not printed: the printer gave up. Check the printer, or export a PDF instead.</source>
-        <translation>No se imprimió el resumen: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
+        <source>Export as PDF</source>
+        <translation>Exportar como PDF</translation>
+    </message>
+    <message>
+        <source>Visit summary</source>
+        <translation>Resumen de la visita</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
+        <translation>No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
     </message>
 </context>
 <context>
