@@ -23,10 +23,10 @@ Sentence lateSentence(const MoveCost& cost)
 {
     const std::int64_t worst = cost.late.front().days;
     if (cost.late.size() == 1 && worst == 1)
-        return {PADSIDE_SAY("One check would come a day after its latest day."), {}};
+        return {PADSIDE_SAY("One check would come a day later than it should."), {}};
     if (cost.late.size() == 1)
-        return {PADSIDE_SAY("One check would come {0} days after its latest day."), {worst}};
-    return {PADSIDE_SAY("{0} checks would come after their latest day, the worst {1} days late."),
+        return {PADSIDE_SAY("One check would come {0} days later than it should."), {worst}};
+    return {PADSIDE_SAY("{0} checks would come later than they should, the worst by {1} days."),
             {counted(cost.late.size()), worst}};
 }
 

@@ -64,7 +64,14 @@ struct PhotoRun
     PhotoId id;
 };
 
-using Run = std::variant<TextRun, MarkRun, ArrowRun, RuleRun, PhotoRun>;
+/// A box to tick by hand, with a faint sign that says what for.
+struct BoxRun
+{
+    QRectF box;
+    QString sign;
+};
+
+using Run = std::variant<TextRun, MarkRun, ArrowRun, RuleRun, PhotoRun, BoxRun>;
 
 /// One page, ready to be painted: runs in sheet coordinates.
 struct PaperPage

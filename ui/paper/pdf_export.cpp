@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "ui/paper/page_maker.h"
+#include "ui/paper/sheet.h"
 #include "ui/paper/visit_summary.h"
 #include "ui/paper/visit_summary_content.h"
 
@@ -113,7 +114,11 @@ QString suggestedFileName(const UnitRecord& record, VisitId visitId)
 {
     const Visit* visit = findVisit(record, visitId);
     const QString on = visit ? fromCore(isoText(visit->on)) : QString();
-    QString name = SummaryText::tr("%1 %2 visit summary").arg(fromCore(record.unit.tag), on);
+    return pdfFileName(SummaryText::tr("%1 %2 visit summary").arg(fromCore(record.unit.tag), on));
+}
+
+QString pdfFileName(QString name)
+{
     for (const QChar sign : QStringLiteral("/\\:*?\"<>|"))
         name.remove(sign);
     return name.simplified() + QStringLiteral(".pdf");

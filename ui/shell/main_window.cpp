@@ -6,10 +6,12 @@
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
 #include "ui/drawing/theme.h"
+#include "ui/models/fleet_reviewer.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
 #include "ui/pages/paper/summary_page.h"
+#include "ui/pages/season/season_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/message_line.h"
@@ -21,6 +23,7 @@
 #include <QMenuBar>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QUndoStack>
 #include <QVBoxLayout>
 
 namespace padside {
@@ -40,6 +43,8 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_unitPage(new UnitPage(book, theme))
     , m_visitPage(new VisitPage(book, theme))
     , m_summaryPage(new SummaryPage(book, theme))
+    , m_fleet(new FleetReviewer(book, this))
+    , m_undo(new QUndoStack(this))
     , m_message(new MessageLine(theme))
     , m_work(new WorkLine)
 {
@@ -82,10 +87,8 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         if (const auto unit = m_units->selected())
             showSummary(*unit, visit);
     });
-    connect(m_summaryPage, &SummaryPage::left, this, [this] {
-        if (const auto unit = m_units->selected())
-            showUnit(*unit);
-    });
+    connect(m_summaryPage, &SummaryPage::left, this, &MainWindow::leavePaper);
+    connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);
 
     connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
     connect(m_work, &WorkLine::cancelled, this,
@@ -101,6 +104,27 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         m_pages->setCurrentWidget(m_emptyPage);
     if (const auto& because = m_book.store().openedReadOnlyBecause())
         m_message->say(m_book.speaker().said(*because));
+}
+
+void MainWindow::makeSeasonPage()
+{
+    m_seasonPage = new SeasonPage(m_book, *m_fleet, *m_undo, m_theme);
+    m_pages->addWidget(m_seasonPage);
+    connect(m_seasonPage, &SeasonPage::startVisitRequested, this, &MainWindow::startVisit);
+    connect(m_seasonPage, &SeasonPage::unitRequested, this, &MainWindow::showUnit);
+    connect(m_seasonPage, &SeasonPage::sheetRequested, this, [this](const Sheet& sheet) {
+        m_paperOfSeason = true;
+        m_summaryPage->showSheet(sheet, tr("&Back to the season"));
+        m_pages->setCurrentWidget(m_summaryPage);
+    });
+}
+
+void MainWindow::leavePaper()
+{
+    if (m_paperOfSeason)
+        showSeason();
+    else if (const auto unit = m_units->selected())
+        showUnit(*unit);
 }
 
 void MainWindow::makeEmptyPage()
@@ -122,12 +146,24 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
+    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
+    QAction* undo = m_undo->createUndoAction(edit, tr("Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction* redo = m_undo->createRedoAction(edit, tr("Redo"));
+    redo->setShortcut(QKeySequence::Redo);
+    edit->addActions({undo, redo});
+
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
     visit->addAction(tr("Start a &fall visit"), this, [this] { startVisitOfSelected(VisitReason::fall); });
     visit->addAction(tr("Start a &call-out"), this, [this] { startVisitOfSelected(VisitReason::callOut); });
 
     QMenu* view = menuBar()->addMenu(tr("Vie&w"));
+    view->addAction(tr("&Unit"), QKeySequence(tr("Ctrl+1")), this, [this] {
+        if (const auto unit = m_units->selected())
+            showUnit(*unit);
+    });
+    view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
     view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
     QAction* dark = view->addAction(tr("&Dark"));
     dark->setCheckable(true);
@@ -159,6 +195,7 @@ void MainWindow::showVisit(VisitId visit)
 void MainWindow::showSummary(UnitId unit, VisitId visit)
 {
     m_units->hide();
+    m_paperOfSeason = false;
     m_summaryPage->showVisit(unit, visit);
     m_pages->setCurrentWidget(m_summaryPage);
 }
@@ -166,6 +203,16 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
 void MainWindow::doLongWork(const QString& name, LongWork::Work work)
 {
     m_work->start(name, std::move(work));
+}
+
+void MainWindow::showSeason()
+{
+    if (m_seasonPage == nullptr) // made when it is first wanted, so that the window opens sooner
+        makeSeasonPage();
+    m_units->hide(); // the board needs the room
+    m_pages->setCurrentWidget(m_seasonPage);
+    m_seasonPage->refresh();
+    m_seasonPage->setFocus();
 }
 
 void MainWindow::startVisit(UnitId unit, VisitReason reason)

@@ -11,12 +11,15 @@
 
 class QAction;
 class QStackedWidget;
+class QUndoStack;
 
 namespace padside {
 
 struct Theme;
 class MessageLine;
 class RecordBook;
+class FleetReviewer;
+class SeasonPage;
 class SummaryPage;
 class UnitListPanel;
 class UnitPage;
@@ -33,6 +36,7 @@ public:
     void showUnit(UnitId unit);
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
+    void showSeason();
     void startVisit(UnitId unit, VisitReason reason);
 
     /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
@@ -51,6 +55,8 @@ Q_SIGNALS:
 private:
     void makeMenus();
     void makeEmptyPage();
+    void makeSeasonPage();
+    void leavePaper();
     void startVisitOfSelected(VisitReason reason);
 
     RecordBook& m_book;
@@ -60,6 +66,10 @@ private:
     UnitPage* m_unitPage;
     VisitPage* m_visitPage;
     SummaryPage* m_summaryPage;
+    FleetReviewer* m_fleet;
+    QUndoStack* m_undo;
+    SeasonPage* m_seasonPage = nullptr;
+    bool m_paperOfSeason = false; ///< the paper shown came from the season page
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;
     WorkLine* m_work;

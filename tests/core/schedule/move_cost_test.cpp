@@ -43,10 +43,10 @@ TEST(MoveCost, WithinEveryWindowItCostsNothing)
 
 TEST(MoveCost, AfterALatestDayItSaysHowManyAreHowLate)
 {
-    EXPECT_THAT(said(springAndSummer, "2026-05-11"), ElementsAre("One check would come a day after its latest day."));
-    EXPECT_THAT(said(springAndSummer, "2026-05-20"), ElementsAre("One check would come 10 days after its latest day."));
+    EXPECT_THAT(said(springAndSummer, "2026-05-11"), ElementsAre("One check would come a day later than it should."));
+    EXPECT_THAT(said(springAndSummer, "2026-05-20"), ElementsAre("One check would come 10 days later than it should."));
     EXPECT_THAT(said(springAndSummer, "2026-06-30"),
-                ElementsAre("2 checks would come after their latest day, the worst 51 days late."));
+                ElementsAre("2 checks would come later than they should, the worst by 51 days."));
 }
 
 TEST(MoveCost, BeforeAnEarliestDayItNamesTheTripItWouldNeed)
@@ -60,7 +60,7 @@ TEST(MoveCost, OntoADayThatServesAnotherTripTooItSavesOne)
 {
     const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-12", "2026-06-20")};
     EXPECT_THAT(said(windows, "2026-05-12"),
-                ElementsAre("One check would come 2 days after its latest day.", "It saves a trip."));
+                ElementsAre("One check would come 2 days later than it should.", "It saves a trip."));
 }
 
 TEST(MoveCost, WhichChecksAreLateIsKnownTheLatestFirst)
