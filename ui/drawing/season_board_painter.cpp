@@ -199,18 +199,21 @@ void paintBoardHeader(QPainter& painter, const BoardPicture& picture)
     for (int week = 0; week < geometry.weeks; ++week) {
         const double left = geometry.names + week * geometry.week;
         const auto date = calendarDay(dayOfWeek(geometry, week));
-        if ((week == 0 || beginsMonth(geometry, week)) && weeksToNextMonth(geometry, week) > 2) {
+        if (week == 0 || beginsMonth(geometry, week)) {
             const QString month = picture.months.value(static_cast<int>(unsigned(date.month())) - 1);
-            painter.setFont(countFont);
-            painter.setPen(theme.ink);
-            painter.drawText(QRectF(left + 2, 0, geometry.week * 6, third), Qt::AlignLeft | Qt::AlignVCenter,
-                             date.year() == lastYear ? month
-                                                     : QStringLiteral("%1 %2").arg(month).arg(int(date.year())));
-            lastYear = date.year();
+            const QString text
+                = date.year() == lastYear ? month : QStringLiteral("%1 %2").arg(month).arg(int(date.year()));
+            const double room = weeksToNextMonth(geometry, week) * geometry.week;
+            if (QFontMetricsF(countFont).horizontalAdvance(text) + 8 < room) {
+                painter.setFont(countFont);
+                painter.setPen(theme.ink);
+                painter.drawText(QRectF(left + 2, 0, room, third), Qt::AlignLeft | Qt::AlignVCenter, text);
+                lastYear = date.year();
+            }
         }
-        const QRectF cell(left, third, geometry.week, third);
         painter.setFont(dayFont);
         painter.setPen(theme.softInk);
+        const QRectF cell(left, third, geometry.week, third);
         if (week % everyWeeks == thisWeek % everyWeeks)
             painter.drawText(cell.adjusted(-6, 0, 6, 0), Qt::AlignCenter, QString::number(unsigned(date.day())));
         const int count = counts[static_cast<std::size_t>(week)];

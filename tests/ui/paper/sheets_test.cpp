@@ -31,7 +31,7 @@ QString textOf(const PaperContent& content, PaperSize size = PaperSize::a4)
     const QString path = folder.filePath(u"sheet.pdf"_s);
     EXPECT_TRUE(writePdf(makePages(content, size), {}, path));
     QProcess process;
-    process.start(u"pdftotext"_s, {u"-layout"_s, path, u"-"_s});
+    process.start(u"pdftotext"_s, {u"-raw"_s, path, u"-"_s});
     EXPECT_TRUE(process.waitForFinished(30000)) << "pdftotext is missing: install poppler-utils";
     return QString::fromUtf8(process.readAllStandardOutput()).simplified();
 }

@@ -60,9 +60,11 @@ void SeasonBoardView::setBoard(SeasonBoard board, std::optional<BoardPlace> sele
 void SeasonBoardView::layOut()
 {
     double names = 60;
-    const QFontMetricsF metrics(boardFont());
+    QFont bold = boardFont(); // the chosen row's name
+    bold.setBold(true);
+    const QFontMetricsF metrics(bold);
     for (const BoardRow& row : m_board.rows)
-        names = std::max(names, metrics.horizontalAdvance(row.site) * 1.08 + 20);
+        names = std::max(names, metrics.horizontalAdvance(row.site) + 22);
     names = std::min(names, std::max(120.0, viewport()->width() * 0.24));
     m_geometry = boardGeometry(m_board, QFontInfo(font()).pixelSize(), names, viewport()->width());
     horizontalScrollBar()->setPageStep(viewport()->width());
