@@ -540,6 +540,26 @@
         <source>Cleared by: %1</source>
         <translation>Se resuelve así: %1</translation>
     </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>For all of this: %1</source>
+        <translation>Para todo lo anterior: %1</translation>
+    </message>
+    <message>
+        <source>Grades, limits and dates are advice: local codes, the maker&apos;s instructions and a licensed technician come first.</source>
+        <translation>Los grados, límites y fechas son orientativos: mandan las normas locales, las instrucciones del fabricante y un técnico autorizado.</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>n.º de serie %1</translation>
+    </message>
+    <message>
+        <source>charge %1</source>
+        <translation>carga %1</translation>
+    </message>
 </context>
 <context>
     <name>catalogue</name>
@@ -4181,29 +4201,6 @@
     <message>
         <source>{0} checks would come later than they should, the worst by {1} days.</source>
         <translation>{0} revisiones llegarían más tarde de lo debido, la peor por {1} días.</translation>
-    </message>
-</context>
-<context>
-    <name>padside</name>
-    <message>
-        <source>Cautions</source>
-        <translation>Precauciones</translation>
-    </message>
-    <message>
-        <source>For all of this: %1</source>
-        <translation>Para todo lo anterior: %1</translation>
-    </message>
-    <message>
-        <source>Grades, limits and dates are advice: local codes, the maker&apos;s instructions and a licensed technician come first.</source>
-        <translation>Los grados, límites y fechas son orientativos: mandan las normas locales, las instrucciones del fabricante y un técnico autorizado.</translation>
-    </message>
-    <message>
-        <source>serial %1</source>
-        <translation>n.º de serie %1</translation>
-    </message>
-    <message>
-        <source>charge %1</source>
-        <translation>carga %1</translation>
     </message>
 </context>
 <context>

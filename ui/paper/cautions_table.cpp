@@ -5,6 +5,7 @@
 
 #include "core/quantity/sentence.h"
 #include "ui/paper/part_words.h"
+#include "ui/paper/visit_summary_content.h"
 
 #include <QCoreApplication>
 
@@ -39,9 +40,8 @@ QString withoutEnding(const Speaker& speaker, const QString& sentence, bool& cut
 
 TableBlock cautionsTable(const Catalogue& catalogue, const Speaker& speaker, const std::vector<std::string>& codes)
 {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("VisitSummary", text); };
     TableBlock table;
-    table.heading = tr("Cautions");
+    table.heading = SummaryText::tr("Cautions");
     table.columns = {{}, {}};
     std::vector<PaperCell> cells;
     bool cutEndings = false;
@@ -52,14 +52,15 @@ TableBlock cautionsTable(const Catalogue& catalogue, const Speaker& speaker, con
         cells.push_back(PaperCell{withoutEnding(speaker, sentence, cutEndings), {}, {}, false, true});
     }
     if (cutEndings)
-        table.closing = tr("For all of this: %1").arg(fromCore(speaker.translate(sharedEndings.front())));
+        table.closing = SummaryText::tr("For all of this: %1").arg(fromCore(speaker.translate(sharedEndings.front())));
     if (!catalogue.caution("advice")) {
-        cells.push_back(PaperCell{tr("Grades, limits and dates are advice: local codes, the maker's instructions "
-                                     "and a licensed technician come first."),
-                                  {},
-                                  {},
-                                  false,
-                                  true});
+        cells.push_back(
+            PaperCell{SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions "
+                                      "and a licensed technician come first."),
+                      {},
+                      {},
+                      false,
+                      true});
     }
     // Two to a row: the sentences are long, the paper is not.
     for (std::size_t i = 0; i < cells.size(); i += 2)

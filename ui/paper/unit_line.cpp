@@ -5,6 +5,7 @@
 
 #include "core/quantity/sentence.h"
 #include "ui/paper/part_words.h"
+#include "ui/paper/visit_summary_content.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -15,7 +16,6 @@ namespace padside {
 
 QString unitLine(const Unit& unit, const Catalogue& catalogue, const Speaker& speaker)
 {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("VisitSummary", text); };
     QStringList parts;
     const UnitKind* kind = catalogue.unitKind(unit.kind);
     parts << capitalised(fromCore(speaker.translate(kind ? kind->name : unit.kind)));
@@ -23,13 +23,14 @@ QString unitLine(const Unit& unit, const Catalogue& catalogue, const Speaker& sp
     if (!model.isEmpty())
         parts << model;
     if (!unit.serial.empty())
-        parts << tr("serial %1").arg(fromCore(unit.serial));
+        parts << SummaryText::tr("serial %1").arg(fromCore(unit.serial));
     if (!unit.refrigerant.empty())
         parts << fromCore(unit.refrigerant);
     const auto charge
         = std::ranges::find_if(unit.nameplate, [](const NameplateValue& value) { return value.item == "charge"; });
     if (charge != unit.nameplate.end())
-        parts << tr("charge %1").arg(fromCore(speaker.amount(Amount{charge->value.si, charge->value.kind})));
+        parts
+            << SummaryText::tr("charge %1").arg(fromCore(speaker.amount(Amount{charge->value.si, charge->value.kind})));
     return parts.join(QStringLiteral("  ·  "));
 }
 
