@@ -17,20 +17,20 @@ template <typename T> int order(const T& one, const T& other)
     return one < other ? -1 : other < one ? 1 : 0;
 }
 
-/// Days that are not known stand behind all others, whichever way the column is sorted first.
-int byDay(const std::optional<Date>& one, const std::optional<Date>& other)
+/// 0 without flags, then from look to act.
+int severity(const FleetLine& line)
 {
-    return order(one.value_or(Date::max()), other.value_or(Date::max()));
+    const Flag* flag = line.worstFlag();
+    return flag ? 1 + static_cast<int>(flag->severity) : 0;
 }
 
-/// How grave a unit is: its worst grade, then how many flags of what severity. A retired one asks for nothing.
+/// How grave a unit is: its worst grade, then what its gravest flag wants. A retired one asks for nothing.
 int gravity(const FleetLine& line)
 {
     if (line.unit.retired)
         return -1;
     const int grade = line.unit.worst ? numeral(*line.unit.worst) : 0;
-    const Flag* flag = line.worstFlag();
-    return grade * 4 + (flag ? 1 + static_cast<int>(flag->severity) : 0);
+    return grade * 4 + severity(line);
 }
 
 std::optional<Date> latestOf(const FleetLine& line)
@@ -41,8 +41,7 @@ std::optional<Date> latestOf(const FleetLine& line)
 
 int flagOrder(const FleetLine& one, const FleetLine& other)
 {
-    const auto count = [](const FleetLine& line) { return line.unit.retired ? 0 : line.flagCount(); };
-    return order(count(one), count(other));
+    return order(one.flagCount(), other.flagCount());
 }
 
 } // namespace
@@ -76,7 +75,7 @@ bool FleetFilter::filterAcceptsRow(int row, const QModelIndex&) const
         return false;
     if (m_wish.withFlags && line.flagCount() == 0)
         return false;
-    if (m_wish.overdue && (!line.nextCheck() || line.nextCheck()->latest >= m_fleet.today()))
+    if (m_wish.overdue && !line.isOverdue(m_fleet.today()))
         return false;
     const std::string& text = m_fleet.searchText(row);
     std::size_t begin = 0;
@@ -91,6 +90,10 @@ bool FleetFilter::filterAcceptsRow(int row, const QModelIndex&) const
 
 int FleetFilter::compared(const FleetLine& one, const FleetLine& other) const
 {
+    // What is not known stands last, whichever way the column is sorted.
+    const bool rising = sortOrder() == Qt::AscendingOrder;
+    const Date late = rising ? Date::max() : Date::min();
+    const Date early = rising ? Date::min() : Date::max();
     switch (sortColumn()) {
     case FleetModel::tag:
         return order(one.unit.tag, other.unit.tag);
@@ -99,16 +102,18 @@ int FleetFilter::compared(const FleetLine& one, const FleetLine& other) const
     case FleetModel::place:
         return order(one.unit.place, other.unit.place);
     case FleetModel::kind:
-        return order(one.unit.kind, other.unit.kind);
-    case FleetModel::age: // the oldest has the earliest day
-        return order(other.unit.installedOn.value_or(Date::max()), one.unit.installedOn.value_or(Date::max()));
+        return QString::localeAwareCompare(one.kindName, other.kindName);
+    case FleetModel::age: // the younger has the later day
+        return order(other.unit.installedOn.value_or(early), one.unit.installedOn.value_or(early));
     case FleetModel::flags:
         return flagOrder(one, other);
-    case FleetModel::lastVisit:
+    case FleetModel::worstFlag:
+        return order(severity(one), severity(other));
+    case FleetModel::lastVisit: // never visited: longest not seen
         return order(one.unit.lastVisitOn.value_or(Date::min()), other.unit.lastVisitOn.value_or(Date::min()));
     case FleetModel::nextCheck:
-        return byDay(latestOf(one), latestOf(other));
-    default: // the grade, and the flag that says why
+        return order(latestOf(one).value_or(late), latestOf(other).value_or(late));
+    default:
         return order(gravity(one), gravity(other));
     }
 }

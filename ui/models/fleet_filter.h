@@ -18,10 +18,10 @@ struct FleetLine;
 /// Which units of the fleet are shown; all that is set must hold.
 struct FleetWish
 {
-    std::string text; ///< every word of it, folded, is somewhere in tag, site, place or kind
-    std::optional<SiteId> site;
-    std::string kind; ///< code; empty: any
-    std::optional<Grade> atLeast; ///< worst grade this or graver
+    std::string text{}; ///< every word of it, folded, is somewhere in tag, site, place or kind
+    std::optional<SiteId> site{};
+    std::string kind{}; ///< code; empty: any
+    std::optional<Grade> atLeast{}; ///< worst grade this or graver
     bool withFlags = false;
     bool overdue = false;
     bool retiredToo = false;

@@ -3,11 +3,25 @@
 
 #include "ui/models/fleet_model.h"
 
+#include "core/quantity/date.h"
 #include "ui/models/speaker.h"
+
+#include <QFont>
 
 #include <cmath>
 
 namespace padside {
+
+namespace {
+
+/// What is one number stands in the middle of its narrow column.
+QVariant alignmentOf(int column)
+{
+    const bool isNumber = column == FleetModel::age || column == FleetModel::grade || column == FleetModel::flags;
+    return QVariant::fromValue((isNumber ? Qt::AlignHCenter : Qt::AlignLeft) | Qt::AlignVCenter);
+}
+
+} // namespace
 
 const Flag* FleetLine::worstFlag() const
 {
@@ -19,6 +33,12 @@ const Check* FleetLine::nextCheck() const
     if (unit.retired || !reviewed || reviewed->review.checks.empty())
         return nullptr;
     return &reviewed->review.checks.front();
+}
+
+bool FleetLine::isOverdue(Date today) const
+{
+    const Check* check = nextCheck();
+    return check && check->latest < today;
 }
 
 std::string foldedForSearch(const QString& text)
@@ -34,6 +54,15 @@ FleetModel::FleetModel(const Catalogue& catalogue, const LocalSpeaker& speaker, 
 {
 }
 
+void FleetModel::setToday(Date today)
+{
+    if (today == m_today)
+        return;
+    m_today = today;
+    if (!m_lines.empty())
+        Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
+}
+
 void FleetModel::setLines(std::vector<UnitLine> lines)
 {
     beginResetModel();
@@ -44,10 +73,11 @@ void FleetModel::setLines(std::vector<UnitLine> lines)
     m_searchTexts.reserve(lines.size());
     for (UnitLine& unit : lines) {
         m_rows.emplace(unit.unitId, static_cast<int>(m_lines.size()));
-        m_lines.push_back(FleetLine{std::move(unit), nullptr});
-        const UnitLine& kept = m_lines.back().unit;
-        m_searchTexts.push_back(foldedForSearch(shown(kept.tag + " " + kept.siteName + " " + kept.place)
-                                                + QLatin1Char(' ') + text(m_lines.back(), kind)));
+        const UnitKind* known = m_catalogue.unitKind(unit.kind);
+        const QString kindName = known ? shown(m_speaker.translate(known->name)) : shown(unit.kind);
+        m_searchTexts.push_back(
+            foldedForSearch(shown(unit.tag + " " + unit.siteName + " " + unit.place) + QLatin1Char(' ') + kindName));
+        m_lines.push_back(FleetLine{std::move(unit), kindName, nullptr});
     }
     join();
     endResetModel();
@@ -102,8 +132,12 @@ QVariant FleetModel::data(const QModelIndex& index, int role) const
     case Qt::AccessibleTextRole:
         return spoken(unit, index.column());
     case Qt::TextAlignmentRole:
-        return index.column() == flags || index.column() == age ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
-                                                                : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
+        return alignmentOf(index.column());
+    case Qt::FontRole: {
+        QFont font;
+        font.setBold(index.column() == tag || (index.column() == nextCheck && unit.isOverdue(m_today)));
+        return font;
+    }
     case gradeRole:
         return unit.unit.worst ? numeral(*unit.unit.worst) : 0;
     case retiredRole:
@@ -119,7 +153,9 @@ QString FleetModel::spoken(const FleetLine& line, int column) const
     case grade:
         return line.unit.worst ? tr("worst grade %1").arg(numeral(*line.unit.worst)) : tr("nothing seen yet");
     case flags:
-        return line.reviewed ? tr("%n flags", nullptr, static_cast<int>(line.flagCount())) : tr("not reviewed yet");
+        if (!line.reviewed)
+            return tr("not reviewed yet");
+        return line.flagCount() == 1 ? tr("one flag") : tr("%n flags", nullptr, static_cast<int>(line.flagCount()));
     default:
         return text(line, column);
     }
@@ -135,10 +171,8 @@ QString FleetModel::text(const FleetLine& line, int column) const
         return shown(unit.siteName);
     case place:
         return unit.retired ? tr("retired · %1").arg(shown(unit.place)) : shown(unit.place);
-    case kind: {
-        const UnitKind* known = m_catalogue.unitKind(unit.kind);
-        return known ? shown(m_speaker.translate(known->name)) : shown(unit.kind);
-    }
+    case kind:
+        return line.kindName;
     case age:
         return unit.installedOn
             ? QString::number(static_cast<int>(std::floor(yearsBetween(*unit.installedOn, m_today))))
@@ -148,14 +182,14 @@ QString FleetModel::text(const FleetLine& line, int column) const
             return {};
         return line.flagCount() == 0 ? QStringLiteral("–") : QString::number(line.flagCount());
     case worstFlag:
-        return !unit.retired && line.worstFlag() ? m_speaker.said(line.worstFlag()->sentence) : QString();
+        return line.worstFlag() ? m_speaker.said(line.worstFlag()->sentence) : QString();
     case lastVisit:
         return unit.lastVisitOn ? m_speaker.shownDate(*unit.lastVisitOn) : tr("never");
     case nextCheck: {
         const Check* check = line.nextCheck();
         if (!check)
             return {};
-        return check->latest < m_today ? tr("overdue since %1").arg(m_speaker.shownDate(check->latest))
+        return line.isOverdue(m_today) ? tr("overdue since %1").arg(m_speaker.shownDate(check->latest))
                                        : tr("by %1").arg(m_speaker.shownDate(check->latest));
     }
     default:
@@ -165,6 +199,8 @@ QString FleetModel::text(const FleetLine& line, int column) const
 
 QVariant FleetModel::headerData(int section, Qt::Orientation orientation, int role) const
 {
+    if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
+        return alignmentOf(section);
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

@@ -19,11 +19,17 @@ class LocalSpeaker;
 struct FleetLine
 {
     UnitLine unit;
+    QString kindName; ///< in the person's language
     std::shared_ptr<const ReviewedUnit> reviewed; ///< null: not yet
 
-    [[nodiscard]] std::size_t flagCount() const { return reviewed ? reviewed->review.flags.size() : 0; }
+    /// A retired unit asks for nothing any more: no flags, no checks.
+    [[nodiscard]] std::size_t flagCount() const
+    {
+        return reviewed && !unit.retired ? reviewed->review.flags.size() : 0;
+    }
     [[nodiscard]] const Flag* worstFlag() const;
-    [[nodiscard]] const Check* nextCheck() const; ///< the one that can wait least; retired units have none
+    [[nodiscard]] const Check* nextCheck() const; ///< the one that can wait least
+    [[nodiscard]] bool isOverdue(Date today) const;
 };
 
 /// All units as a table. A window on a snapshot: lines come from one pass over the file, flags and checks as they are
@@ -40,6 +46,7 @@ public:
 
     FleetModel(const Catalogue& catalogue, const LocalSpeaker& speaker, Date today, QObject* parent = nullptr);
 
+    void setToday(Date today); ///< what is overdue, and every age, follow from it
     void setLines(std::vector<UnitLine> lines);
     void setReviewed(const std::shared_ptr<const ReviewedFleet>& fleet);
 
