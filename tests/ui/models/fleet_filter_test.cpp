@@ -35,7 +35,7 @@ FleetLines fiveUnits()
         .flag(Severity::act, "Act.")
         .flag(Severity::look, "Look.")
         .unit("D", 1, 0)
-        .kind("Wärmepumpe")
+        .kind("wärmepumpe")
         .installed(day("2025-01-01"))
         .unit("Z", 1, 5)
         .retired()
@@ -132,7 +132,7 @@ TEST_F(FleetFilterTest, EveryColumnSortsBothWays)
     EXPECT_EQ(sorted(FleetModel::worstFlag, Qt::DescendingOrder), (Tags{"C", "B", "A", "D"}));
     EXPECT_EQ(sorted(FleetModel::lastVisit, Qt::DescendingOrder), (Tags{"A", "C", "B", "D"}));
     EXPECT_EQ(sorted(FleetModel::kind, Qt::AscendingOrder), (Tags{"C", "B", "A", "D"}))
-        << "split air conditioner before Wärmepumpe, by name and not by code";
+        << "split air conditioner before wärmepumpe, by name and not by code";
 }
 
 TEST_F(FleetFilterTest, TiesGoByGravityWhicheverWayTheColumnIsSorted)
