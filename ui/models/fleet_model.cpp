@@ -127,8 +127,8 @@ QVariant FleetModel::data(const QModelIndex& index, int role) const
     switch (role) {
     case Qt::DisplayRole:
         return text(unit, index.column());
-    case Qt::ToolTipRole:
-        return index.column() == worstFlag || index.column() == place ? text(unit, index.column()) : QVariant();
+    case Qt::ToolTipRole: // whole, where the column is narrow
+        return text(unit, index.column());
     case Qt::AccessibleTextRole:
         return spoken(unit, index.column());
     case Qt::TextAlignmentRole:

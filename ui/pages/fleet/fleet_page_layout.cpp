@@ -30,7 +30,7 @@ namespace {
 constexpr int headerMargin = 22; ///< beside a heading, for the arrow of the order
 
 /// Letters each column shows; the flag's sentence gets what is left.
-constexpr std::array<int, FleetModel::columns> letters{9, 20, 19, 21, 5, 5, 5, 0, 12, 28};
+constexpr std::array<int, FleetModel::columns> letters{9, 20, 19, 21, 5, 5, 5, 0, 12, 33};
 
 } // namespace
 
