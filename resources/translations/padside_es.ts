@@ -4631,6 +4631,228 @@
     </message>
 </context>
 <context>
+    <name>padside::FleetModel</name>
+    <message>
+        <source>worst grade %1</source>
+        <translation>peor grado %1</translation>
+    </message>
+    <message>
+        <source>nothing seen yet</source>
+        <translation>nada visto aún</translation>
+    </message>
+    <message>
+        <source>not reviewed yet</source>
+        <translation>aún sin revisar</translation>
+    </message>
+    <message>
+        <source>one flag</source>
+        <translation>un aviso</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n flags</source>
+        <translation>
+            <numerusform>%n aviso</numerusform>
+            <numerusform>%n avisos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>retired · %1</source>
+        <translation>retirada · %1</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nunca</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <translation>vencida desde el %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Emplazamiento</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Years</source>
+        <translation>Años</translation>
+    </message>
+    <message>
+        <source>Worst</source>
+        <translation>Peor</translation>
+    </message>
+    <message>
+        <source>Flags</source>
+        <translation>Avisos</translation>
+    </message>
+    <message>
+        <source>Gravest flag</source>
+        <translation>Aviso más grave</translation>
+    </message>
+    <message>
+        <source>Last visit</source>
+        <translation>Última visita</translation>
+    </message>
+    <message>
+        <source>Next check</source>
+        <translation>Próxima revisión</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FleetPage</name>
+    <message>
+        <source>Units reviewed</source>
+        <translation>Unidades revisadas</translation>
+    </message>
+    <message>
+        <source>Enter or a double click opens a unit · Alt+↑ and Alt+↓ put the units in the order of the column you are in, as a click on its heading does</source>
+        <translation>Intro o doble clic abre una unidad · Alt+↑ y Alt+↓ ordenan las unidades por la columna en la que está, como un clic en su título</translation>
+    </message>
+    <message>
+        <source>Units of the fleet</source>
+        <translation>Unidades del parque</translation>
+    </message>
+    <message>
+        <source>Flags and checks: %1 of %2 units reviewed.</source>
+        <translation>Avisos y revisiones: %1 de %2 unidades revisadas.</translation>
+    </message>
+    <message>
+        <source>Stopped: flags and checks of %1 of %2 units are known.</source>
+        <translation>Detenido: se conocen los avisos y revisiones de %1 de %2 unidades.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Seguir</translation>
+    </message>
+    <message>
+        <source>One unit.</source>
+        <translation>Una unidad.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units.</source>
+        <translation>
+            <numerusform>%n unidad.</numerusform>
+            <numerusform>%n unidades.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2 units are shown.</source>
+        <translation>Se muestran %1 de %2 unidades.</translation>
+    </message>
+    <message>
+        <source>Could not be read: %1 (%2).</source>
+        <translation>No se pudo leer: %1 (%2).</translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;This file has no units yet.&lt;/h3&gt;&lt;p&gt;They will stand here, the gravest first.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Este archivo aún no tiene unidades.&lt;/h3&gt;&lt;p&gt;Aparecerán aquí, las más graves primero.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;No unit is like that.&lt;/h3&gt;&lt;p&gt;Ask for less, or choose &lt;i&gt;Show all&lt;/i&gt;. Retired units are shown when you ask for them.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Ninguna unidad es así.&lt;/h3&gt;&lt;p&gt;Pida menos o elija &lt;i&gt;Mostrar todas&lt;/i&gt;. Las unidades retiradas se muestran cuando las pide.&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FleetWishes</name>
+    <message>
+        <source>With f&amp;lags</source>
+        <translation>Con a&amp;visos</translation>
+    </message>
+    <message>
+        <source>&amp;Overdue</source>
+        <translation>V&amp;encidas</translation>
+    </message>
+    <message>
+        <source>&amp;Retired too</source>
+        <translation>También &amp;retiradas</translation>
+    </message>
+    <message>
+        <source>Show &amp;all</source>
+        <translation>Mostrar &amp;todas</translation>
+    </message>
+    <message>
+        <source>Tag, site, place or kind</source>
+        <translation>Etiqueta, emplazamiento, lugar o tipo</translation>
+    </message>
+    <message>
+        <source>Find units by tag, site, place or kind</source>
+        <translation>Buscar unidades por etiqueta, emplazamiento, lugar o tipo</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Emplazamiento</translation>
+    </message>
+    <message>
+        <source>All sites</source>
+        <translation>Todos los emplazamientos</translation>
+    </message>
+    <message>
+        <source>Kind of unit</source>
+        <translation>Tipo de unidad</translation>
+    </message>
+    <message>
+        <source>All kinds</source>
+        <translation>Todos los tipos</translation>
+    </message>
+    <message>
+        <source>Worst grade at least</source>
+        <translation>Peor grado, como mínimo</translation>
+    </message>
+    <message>
+        <source>Any grade</source>
+        <translation>Cualquier grado</translation>
+    </message>
+    <message>
+        <source>Grade 5</source>
+        <translation>Grado 5</translation>
+    </message>
+    <message>
+        <source>Grade %1 or worse</source>
+        <translation>Grado %1 o peor</translation>
+    </message>
+    <message>
+        <source>Only units with flags</source>
+        <translation>Solo unidades con avisos</translation>
+    </message>
+    <message>
+        <source>Only units with an overdue check</source>
+        <translation>Solo unidades con una revisión vencida</translation>
+    </message>
+    <message>
+        <source>Retired units too</source>
+        <translation>También unidades retiradas</translation>
+    </message>
+    <message>
+        <source>Show all units that are not retired</source>
+        <translation>Mostrar todas las unidades no retiradas</translation>
+    </message>
+</context>
+<context>
     <name>padside::FollowUpPanel</name>
     <message>
         <source>Why to look again</source>
@@ -4954,6 +5176,14 @@
     <message>
         <source>Ctrl+2</source>
         <translation>Ctrl+2</translation>
+    </message>
+    <message>
+        <source>F&amp;leet</source>
+        <translation>&amp;Parque</translation>
+    </message>
+    <message>
+        <source>Ctrl+3</source>
+        <translation>Ctrl+3</translation>
     </message>
 </context>
 <context>

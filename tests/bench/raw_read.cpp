@@ -32,6 +32,14 @@ RawRead::RawRead(const QString& path)
         select(chargeColumns, "charge_entry WHERE unit_id = ? ORDER BY visited_on, id"),
         select(followUpColumns, "follow_up WHERE unit_id = ?"),
     };
+    m_lines = {
+        select("unit.id, unit.site_id, site.name, unit.tag, unit.kind, unit.place, unit.retired_on, unit.installed_on",
+               "unit JOIN site ON site.id = unit.site_id ORDER BY site.name, site.id, unit.tag"),
+        select("unit_id, visited_on, closed_at", "visit"),
+        select("zone.id",
+               "zone JOIN part ON part.unit_id = zone.unit_id AND part.id = zone.part_id "
+               "WHERE part.removed_on IS NULL"),
+    };
     m_grades = select("unit_id, visited_on, id, zone_id, grade, corrects",
                       "finding WHERE phase = 'as-found' ORDER BY unit_id, visited_on, id");
 }
@@ -39,6 +47,8 @@ RawRead::RawRead(const QString& path)
 RawRead::~RawRead()
 {
     for (sqlite3_stmt* statement : m_unit)
+        sqlite3_finalize(statement);
+    for (sqlite3_stmt* statement : m_lines)
         sqlite3_finalize(statement);
     sqlite3_finalize(m_grades);
     sqlite3_close(m_handle);
@@ -97,6 +107,15 @@ std::uint64_t RawRead::lastTwoGrades()
 {
     m_rows = 0;
     return touchAll(m_grades);
+}
+
+std::uint64_t RawRead::fleetLines()
+{
+    m_rows = 0;
+    std::uint64_t sum = touchAll(m_grades);
+    for (sqlite3_stmt* statement : m_lines)
+        sum += touchAll(statement);
+    return sum;
 }
 
 } // namespace padside::bench

@@ -30,6 +30,8 @@ public:
     std::uint64_t unit(UnitId id);
     /// The findings of all units in key order: the columns that the last two grades need.
     std::uint64_t lastTwoGrades();
+    /// What the table of all units is made of: units with their sites, visits, zones of fitted parts, and the findings.
+    std::uint64_t fleetLines();
 
     [[nodiscard]] std::uint64_t rows() const { return m_rows; } ///< of the last call
 
@@ -39,6 +41,7 @@ private:
 
     sqlite3* m_handle = nullptr;
     std::vector<sqlite3_stmt*> m_unit;
+    std::vector<sqlite3_stmt*> m_lines;
     sqlite3_stmt* m_grades = nullptr;
     std::uint64_t m_rows = 0;
 };

@@ -10,6 +10,7 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
+#include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/history_page.h"
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/season/season_page.h"
@@ -124,6 +125,13 @@ void MainWindow::makeSeasonPage()
     });
 }
 
+void MainWindow::makeFleetPage()
+{
+    m_fleetPage = new FleetPage(m_book, *m_fleet, m_theme);
+    m_pages->addWidget(m_fleetPage);
+    connect(m_fleetPage, &FleetPage::unitRequested, this, &MainWindow::showUnit);
+}
+
 void MainWindow::leavePaper()
 {
     if (m_paperOfSeason)
@@ -173,6 +181,7 @@ void MainWindow::makeMenus()
             showUnit(*unit);
     });
     view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
+    view->addAction(tr("F&leet"), QKeySequence(tr("Ctrl+3")), this, &MainWindow::showFleet);
     view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
     QAction* dark = view->addAction(tr("&Dark"));
     dark->setCheckable(true);
@@ -230,6 +239,16 @@ void MainWindow::showSeason()
     m_pages->setCurrentWidget(m_seasonPage);
     m_seasonPage->refresh();
     m_seasonPage->setFocus();
+}
+
+void MainWindow::showFleet()
+{
+    if (m_fleetPage == nullptr) // made when it is first wanted, as the season
+        makeFleetPage();
+    m_units->hide(); // the table needs the room, and has its own search
+    m_pages->setCurrentWidget(m_fleetPage);
+    m_fleetPage->refresh();
+    m_fleetPage->setFocus();
 }
 
 void MainWindow::startVisit(UnitId unit, VisitReason reason)

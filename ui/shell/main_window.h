@@ -19,6 +19,7 @@ struct Theme;
 class HistoryPage;
 class MessageLine;
 class RecordBook;
+class FleetPage;
 class FleetReviewer;
 class SeasonPage;
 class SummaryPage;
@@ -39,6 +40,7 @@ public:
     void showSummary(UnitId unit, VisitId visit);
     void showHistoryPaper(UnitId unit);
     void showSeason();
+    void showFleet();
     void startVisit(UnitId unit, VisitReason reason);
 
     /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
@@ -59,6 +61,7 @@ private:
     void makeMenus();
     void makeEmptyPage();
     void makeSeasonPage();
+    void makeFleetPage();
     void leavePaper();
     void startVisitOfSelected(VisitReason reason);
 
@@ -73,6 +76,7 @@ private:
     FleetReviewer* m_fleet;
     QUndoStack* m_undo;
     SeasonPage* m_seasonPage = nullptr;
+    FleetPage* m_fleetPage = nullptr;
     bool m_paperOfSeason = false; ///< the paper shown came from the season page
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;

@@ -59,6 +59,8 @@ protected:
         window.showUnit(units().front());
         window.showSummary(units().front(), last);
         lookAt(window, "the visit summary");
+        window.showFleet();
+        lookAt(window, "the fleet");
         lookAtPreferences();
     }
 

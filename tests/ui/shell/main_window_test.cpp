@@ -4,6 +4,7 @@
 #include "core/store/visit_book.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
+#include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
@@ -89,6 +90,18 @@ TEST_F(MainWindowTest, ClosingAVisitShowsItsSummary)
     EXPECT_TRUE(m_window.findChild<SummaryPage*>()->isVisible());
     Q_EMIT m_window.findChild<SummaryPage*>()->left();
     EXPECT_TRUE(m_window.findChild<UnitPage*>()->isVisible());
+}
+
+TEST_F(MainWindowTest, AUnitChosenInTheFleetOpensItsPage)
+{
+    m_window.showFleet();
+    auto& fleet = *m_window.findChild<FleetPage*>();
+    EXPECT_TRUE(fleet.isVisible());
+    const UnitId wanted = units().back();
+    Q_EMIT fleet.unitRequested(wanted);
+    EXPECT_FALSE(fleet.isVisible());
+    EXPECT_EQ(m_window.findChild<UnitPage*>()->unit(), wanted);
+    EXPECT_TRUE(m_window.findChild<UnitListPanel*>()->isVisible());
 }
 
 TEST_F(MainWindowTest, AFailureIsSaidInALineAndTheWindowGoesOn)

@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// How the fleet page is laid out, and what it says of its own state.
+
+#include "ui/drawing/theme.h"
+#include "ui/models/fleet_reviewer.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/fleet/fleet_line_delegate.h"
+#include "ui/pages/fleet/fleet_page.h"
+#include "ui/pages/fleet/fleet_wishes.h"
+
+#include <QAction>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include <array>
+
+namespace padside {
+
+namespace {
+
+constexpr int headerMargin = 22; ///< beside a heading, for the arrow of the order
+
+/// Letters each column shows; the flag's sentence gets what is left.
+constexpr std::array<int, FleetModel::columns> letters{9, 20, 19, 21, 5, 5, 5, 0, 12, 33};
+
+} // namespace
+
+void FleetPage::makeLayout(const Theme& theme)
+{
+    m_state->setObjectName(QStringLiteral("state"));
+    m_state->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_state->setWordWrap(true);
+    m_progress->setMaximumWidth(160);
+    m_progress->setTextVisible(false);
+    m_progress->setAccessibleName(tr("Units reviewed"));
+    m_stop->setObjectName(QStringLiteral("stop"));
+    m_empty->setObjectName(QStringLiteral("empty"));
+    m_empty->setAlignment(Qt::AlignCenter);
+    m_empty->setWordWrap(true);
+    makeTable(theme);
+
+    auto* state = new QHBoxLayout;
+    state->setContentsMargins(10, 2, 10, 8);
+    state->addWidget(m_state, 1);
+    state->addWidget(m_progress);
+    state->addWidget(m_stop);
+
+    auto* legend = new QLabel(tr("Enter or a double click opens a unit · Alt+↑ and Alt+↓ put the units in the order of "
+                                 "the column you are in, as a click on its heading does"));
+    legend->setWordWrap(true);
+    legend->setMargin(6);
+    legend->setStyleSheet(QStringLiteral("QLabel { color: %1; }").arg(theme.softInk.name()));
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_wishes);
+    layout->addLayout(state);
+    layout->addWidget(m_empty, 1);
+    layout->addWidget(m_table, 1);
+    layout->addWidget(legend);
+    setFocusProxy(m_table);
+}
+
+void FleetPage::makeTable(const Theme& theme)
+{
+    m_table->setObjectName(QStringLiteral("fleet"));
+    m_table->setAccessibleName(tr("Units of the fleet"));
+    m_table->setModel(m_filter);
+    m_table->setItemDelegate(new FleetLineDelegate(theme, m_table));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_table->setTabKeyNavigation(false); // Tab leaves the table
+    m_table->setShowGrid(false);
+    m_table->setWordWrap(false);
+    m_table->setFrameShape(QFrame::NoFrame);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 12);
+
+    QHeaderView* header = m_table->horizontalHeader();
+    header->setHighlightSections(false);
+    for (int column = 0; column < FleetModel::columns; ++column) {
+        const int wanted = fontMetrics().averageCharWidth() * letters[static_cast<std::size_t>(column)] + 12;
+        header->resizeSection(column, std::max(wanted, header->sectionSizeHint(column) + headerMargin));
+    }
+    header->setSectionResizeMode(FleetModel::worstFlag, QHeaderView::Stretch);
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(FleetModel::grade, Qt::DescendingOrder);
+    addSortKey(QKeySequence(Qt::ALT | Qt::Key_Up), Qt::AscendingOrder);
+    addSortKey(QKeySequence(Qt::ALT | Qt::Key_Down), Qt::DescendingOrder);
+}
+
+void FleetPage::addSortKey(const QKeySequence& key, Qt::SortOrder order)
+{
+    auto* action = new QAction(m_table);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetShortcut);
+    connect(action, &QAction::triggered, this, [this, order] {
+        if (m_table->currentIndex().isValid())
+            m_table->sortByColumn(m_table->currentIndex().column(), order);
+        m_table->scrollTo(m_table->currentIndex());
+    });
+    m_table->addAction(action);
+}
+
+void FleetPage::sayState()
+{
+    const auto fleet = m_reviewer.fleet();
+    const auto done = static_cast<int>(fleet->units.size() + fleet->unread.size());
+    const auto count = static_cast<int>(fleet->count);
+    const bool isRunning = m_reviewer.isRunning();
+    QStringList said{countSaid()};
+    if (isRunning)
+        said << tr("Flags and checks: %1 of %2 units reviewed.").arg(done).arg(std::max(count, m_fleet->rowCount()));
+    else if (!fleet->isWhole())
+        said << tr("Stopped: flags and checks of %1 of %2 units are known.").arg(done).arg(count);
+    if (!fleet->unread.empty())
+        said << unreadSaid();
+    m_state->setText(said.join(QLatin1Char(' ')));
+    m_progress->setVisible(isRunning);
+    m_progress->setRange(0, count);
+    m_progress->setValue(done);
+    m_stop->setVisible(isRunning || !fleet->isWhole());
+    m_stop->setText(isRunning ? tr("&Stop") : tr("&Go on"));
+    sayEmpty();
+}
+
+QString FleetPage::countSaid() const
+{
+    const int shownCount = m_filter->rowCount();
+    const int all = m_fleet->rowCount();
+    if (shownCount == all)
+        return all == 1 ? tr("One unit.") : tr("%n units.", nullptr, all);
+    return tr("%1 of %2 units are shown.").arg(shownCount).arg(all);
+}
+
+QString FleetPage::unreadSaid() const
+{
+    const auto& unread = m_reviewer.fleet()->unread;
+    const QString first = tr("Could not be read: %1 (%2).")
+                              .arg(shown(unread.front().tag), m_book.speaker().said(unread.front().because));
+    if (unread.size() == 1)
+        return first;
+    return first + QLatin1Char(' ') + tr("And %n more.", nullptr, static_cast<int>(unread.size()) - 1);
+}
+
+void FleetPage::sayEmpty()
+{
+    const bool isEmpty = m_filter->rowCount() == 0;
+    m_empty->setVisible(isEmpty);
+    m_table->setVisible(!isEmpty);
+    if (m_fleet->rowCount() == 0)
+        m_empty->setText(tr("<h3>This file has no units yet.</h3><p>They will stand here, the gravest first.</p>"));
+    else
+        m_empty->setText(tr("<h3>No unit is like that.</h3><p>Ask for less, or choose <i>Show all</i>. Retired units "
+                            "are shown when you ask for them.</p>"));
+}
+
+} // namespace padside
