@@ -55,6 +55,7 @@ std::vector<PlannedTrip> furtherTrips(std::span<const Window> windows, const std
                                       const std::function<bool(Date)>& preferred)
 {
     std::vector<Window> left;
+    left.reserve(open.size());
     for (const std::size_t index : open)
         left.push_back(windows[index]);
     std::vector<PlannedTrip> trips;

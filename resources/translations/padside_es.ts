@@ -4202,6 +4202,110 @@
         <source>{0} checks would come later than they should, the worst by {1} days.</source>
         <translation>{0} revisiones llegarían más tarde de lo debido, la peor por {1} días.</translation>
     </message>
+    <message>
+        <source>site</source>
+        <translation>emplazamiento</translation>
+    </message>
+    <message>
+        <source>address</source>
+        <translation>dirección</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>etiqueta</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricante</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modelo</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>número de serie</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>metering</source>
+        <translation>expansión</translation>
+    </message>
+    <message>
+        <source>installed</source>
+        <translation>instalada</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>Row {0}: no site is named.</source>
+        <translation>Fila {0}: no se nombra ningún emplazamiento.</translation>
+    </message>
+    <message>
+        <source>Row {0}: there is no tag.</source>
+        <translation>Fila {0}: falta la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the tag {1} is taken by a unit in the record.</source>
+        <translation>Fila {0}: la etiqueta {1} la tiene una unidad del registro.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the tag {1} is in row {2} already.</source>
+        <translation>Fila {0}: la etiqueta {1} ya está en la fila {2}.</translation>
+    </message>
+    <message>
+        <source>Row {0}: there is no kind. Known are: {1}.</source>
+        <translation>Fila {0}: falta la clase. Se conocen: {1}.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the kind “{1}” is not known. Known are: {2}.</source>
+        <translation>Fila {0}: la clase «{1}» no se conoce. Se conocen: {2}.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the metering “{1}” is not known. Known are: {2}.</source>
+        <translation>Fila {0}: la expansión «{1}» no se conoce. Se conocen: {2}.</translation>
+    </message>
+    <message>
+        <source>Row {0}, installed: “{1}” can&apos;t be the day. Write it like 2008-06-14, 2008-06 or 2008, from 1900 to today.</source>
+        <translation>Fila {0}, instalada: «{1}» no puede ser el día. Escríbalo como 2008-06-14, 2008-06 o 2008, desde 1900 hasta hoy.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a date that can be read: write it like 2008-06-14, 2008-06 or 2008.</source>
+        <translation>«{0}» no es una fecha legible: escríbala como 2008-06-14, 2008-06 o 2008.</translation>
+    </message>
+    <message>
+        <source>{0} lies in the future: check the date.</source>
+        <translation>{0} está en el futuro: revise la fecha.</translation>
+    </message>
+    <message>
+        <source>“{0}” lies before 1900: check the year.</source>
+        <translation>«{0}» es anterior a 1900: revise el año.</translation>
+    </message>
+    <message>
+        <source>This unit was visited, so it stays in the record: retire it instead.</source>
+        <translation>Esta unidad se visitó, así que queda en el registro: retírela en su lugar.</translation>
+    </message>
+    <message>
+        <source>This unit is not in the file any more.</source>
+        <translation>Esta unidad ya no está en el archivo.</translation>
+    </message>
+    <message>
+        <source>This site has units: move or remove them first.</source>
+        <translation>Este emplazamiento tiene unidades: trasládelas o quítelas antes.</translation>
+    </message>
+    <message>
+        <source>This site is not in the file any more.</source>
+        <translation>Este emplazamiento ya no está en el archivo.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -4669,7 +4773,7 @@
     </message>
     <message>
         <source>by %1</source>
-        <translation>hasta el %1</translation>
+        <translation>antes del %1</translation>
     </message>
     <message>
         <source>Unit</source>

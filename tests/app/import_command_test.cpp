@@ -17,7 +17,7 @@ namespace padside::test {
 class ImportCommand : public ::testing::Test
 {
 protected:
-    ImportCommand() { Store::create(QString::fromStdString(m_file)); }
+    ImportCommand() { const auto made = Store::create(QString::fromStdString(m_file)); }
 
     [[nodiscard]] std::string path(const char* name) const
     {

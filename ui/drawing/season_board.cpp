@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace padside {
 
@@ -31,12 +32,12 @@ Date BoardGeometry::dayAt(double x) const
     return std::clamp(firstMonday + std::chrono::days(days), firstMonday, lastDay());
 }
 
-QRectF BoardGeometry::mark(std::size_t row_, Date on) const
+QRectF BoardGeometry::mark(std::size_t site, Date on) const
 {
     const double height = std::floor(row * 0.66);
     const double width = std::floor(row * 0.8);
     const double centre = xOf(on) + week / daysInWeek / 2;
-    return {std::floor(centre - width / 2), std::floor(top(row_) + (row - height) / 2), width, height};
+    return {std::floor(centre - width / 2), std::floor(top(site) + (row - height) / 2), width, height};
 }
 
 std::optional<BoardPlace> BoardGeometry::tripAt(const SeasonBoard& board, const QPointF& point) const
@@ -77,7 +78,7 @@ std::vector<int> tripsByWeek(const SeasonBoard& board, const BoardGeometry& geom
     for (const BoardRow& row : board.rows) {
         for (const BoardTrip& trip : row.trips) {
             const auto days = (trip.on - geometry.firstMonday).count();
-            if (days >= 0 && days < daysInWeek * geometry.weeks)
+            if (days >= 0 && days < std::int64_t{daysInWeek} * geometry.weeks)
                 ++counts[static_cast<std::size_t>(days / daysInWeek)];
         }
     }

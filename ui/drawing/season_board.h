@@ -67,9 +67,9 @@ struct BoardGeometry
     /// The day under x; days before the first or after the last week are those at the edge.
     [[nodiscard]] Date dayAt(double x) const;
     [[nodiscard]] Date lastDay() const { return firstMonday + std::chrono::days(7 * weeks - 1); }
-    [[nodiscard]] double top(std::size_t row_) const { return header + static_cast<double>(row_) * row; }
+    [[nodiscard]] double top(std::size_t site) const { return header + static_cast<double>(site) * row; }
     /// The mark of a trip, centred on its day.
-    [[nodiscard]] QRectF mark(std::size_t row_, Date on) const;
+    [[nodiscard]] QRectF mark(std::size_t site, Date on) const;
     /// The trip whose mark is under the point; the nearest one where marks overlap.
     [[nodiscard]] std::optional<BoardPlace> tripAt(const SeasonBoard& board, const QPointF& point) const;
 };

@@ -34,7 +34,7 @@ Date dayOfWeek(const BoardGeometry& geometry, int week)
 
 std::chrono::year_month_day calendarDay(Date day)
 {
-    return std::chrono::year_month_day(day);
+    return {day};
 }
 
 bool beginsMonth(const BoardGeometry& geometry, int week)
