@@ -44,6 +44,7 @@ struct BoardPlace
     std::size_t row = 0;
     std::size_t trip = 0;
 
+    // NOLINTNEXTLINE(modernize-use-nullptr): clang-tidy 14 takes the comparison with zero inside for a pointer's
     friend auto operator<=>(const BoardPlace&, const BoardPlace&) = default;
 };
 

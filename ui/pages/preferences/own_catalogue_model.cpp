@@ -96,7 +96,7 @@ QString OwnCatalogueModel::shownValue(const CatalogueValue& value, bool translat
         const bool whole = *number == static_cast<double>(static_cast<long>(*number));
         return QString::fromStdString(showNumber(*number, whole ? 0 : yearDecimals, m_book.numberStyle()));
     }
-    const std::string& text = std::get<std::string>(value);
+    const auto& text = std::get<std::string>(value);
     return QString::fromStdString(translate ? m_book.speaker().translate(text) : text);
 }
 
@@ -118,7 +118,7 @@ QVariant OwnCatalogueModel::data(const QModelIndex& index, int role) const
         return font;
     }
     if (role == Qt::TextAlignmentRole)
-        return QVariant(Qt::AlignLeft | Qt::AlignTop);
+        return static_cast<int>(Qt::AlignLeft | Qt::AlignTop);
     if (role != Qt::DisplayRole && role != Qt::EditRole && role != Qt::ToolTipRole)
         return {};
     switch (static_cast<Column>(index.column())) {
