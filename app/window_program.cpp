@@ -6,9 +6,7 @@
 #include "app/clock.h"
 #include "app/commands/of_file.h"
 #include "core/store/backup.h"
-#include "ui/drawing/theme.h"
 #include "ui/models/speaker.h"
-#include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
 #include <QApplication>
@@ -25,15 +23,14 @@ namespace padside {
 namespace {
 
 const QString lastFileKey = QStringLiteral("last-file");
-const QString darkKey = QStringLiteral("dark");
 const QString technicianKey = QStringLiteral("technician");
 
 } // namespace
 
 WindowProgram::WindowProgram(QApplication& application)
-    : m_application(application)
-    , m_dark(QSettings().value(darkKey, QApplication::palette().color(QPalette::Window).lightness() < 128).toBool())
+    : m_appearance(application)
 {
+    m_appearance.wear(rememberedLook());
 }
 
 WindowProgram::~WindowProgram() = default;
@@ -49,7 +46,6 @@ QString WindowProgram::usualFile()
 
 bool WindowProgram::open(const QString& file)
 {
-    applyTheme(m_application, m_dark ? Theme::darkTheme() : Theme::light());
     try {
         QDir().mkpath(QFileInfo(file).absolutePath());
         auto store = QFileInfo::exists(file) ? Store::open(file) : Store::create(file);
@@ -75,21 +71,15 @@ bool WindowProgram::open(const QString& file)
 
 void WindowProgram::showWindow()
 {
-    const Theme& theme = m_dark ? Theme::darkTheme() : Theme::light();
-    applyTheme(m_application, theme);
-    m_open->window = std::make_unique<MainWindow>(*m_open->book, theme);
+    m_open->window = std::make_unique<MainWindow>(*m_open->book, m_appearance.theme());
     MainWindow& window = *m_open->window;
     // Queued: these replace the window that asks.
     connect(&window, &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
     connect(&window, &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
-    connect(
-        &window, &MainWindow::themeRequested, this,
-        [this](bool dark) {
-            m_dark = dark;
-            QSettings().setValue(darkKey, dark);
-            showWindow();
-        },
-        Qt::QueuedConnection);
+    connect(&window, &MainWindow::lookRequested, this, [this](const Look& look) {
+        m_appearance.wear(look);
+        remember(look);
+    });
     for (const Sentence& why : m_open->complaints)
         Q_EMIT m_open->book->failed(m_open->book->speaker().said(why));
     window.resize(1280, 800);

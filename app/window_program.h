@@ -7,6 +7,7 @@
 #include "core/record/id.h"
 #include "core/store/store.h"
 #include "ui/models/record_book.h"
+#include "ui/shell/appearance.h"
 
 #include <QObject>
 #include <QString>
@@ -52,9 +53,8 @@ private:
     void chooseFile();
     void backUp();
 
-    QApplication& m_application;
+    Appearance m_appearance; // outlives the windows that paint with its theme
     std::unique_ptr<OpenFile> m_open;
-    bool m_dark;
 };
 
 } // namespace padside

@@ -32,6 +32,9 @@ public:
     void changePart(const Part& part);
     /// Closes `old` on `on` and fits `fresh` in its position, in one transaction.
     void replacePart(PartId old, Date on, const std::string& because, const Part& fresh);
+    /// Takes a replacement back: `fresh` and its zones go, the part it replaced is fitted again. Refused
+    /// (ProblemKind::refused) once anything was entered for the new part.
+    void undoReplacement(const Part& fresh);
 
 private:
     Connection& m_connection;

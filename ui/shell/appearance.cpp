@@ -3,15 +3,19 @@
 
 #include "ui/shell/appearance.h"
 
-#include "ui/drawing/theme.h"
+#include "ui/shell/outline_style.h"
 
 #include <QApplication>
 #include <QPalette>
-#include <QStyleFactory>
+#include <QSettings>
+#include <QToolTip>
 
 namespace padside {
 
 namespace {
+
+const QString themeKey = QStringLiteral("theme");
+const QString fieldSizeKey = QStringLiteral("field-size");
 
 QPalette paletteOf(const Theme& theme)
 {
@@ -42,13 +46,43 @@ QPalette paletteOf(const Theme& theme)
 
 } // namespace
 
-void applyTheme(QApplication& application, const Theme& theme)
+Look rememberedLook()
 {
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    QApplication::setPalette(paletteOf(theme));
-    application.setStyleSheet(
-        QStringLiteral("QToolTip { color: %1; background: %2; border: 1px solid %3; padding: 4px; }")
-            .arg(theme.ink.name(), theme.panel.name(), theme.line.name()));
+    const QSettings settings;
+    const bool darkDesktop = QApplication::palette().color(QPalette::Window).lightness() < 128;
+    const auto kind = fromCode<ThemeKind>(settings.value(themeKey).toString().toStdString());
+    const ThemeKind usual = darkDesktop ? ThemeKind::dark : ThemeKind::light;
+    return Look{kind && *kind != ThemeKind::paper ? *kind : usual, settings.value(fieldSizeKey, false).toBool()};
+}
+
+void remember(const Look& look)
+{
+    const std::string_view code = codeOf(look.theme);
+    QSettings settings;
+    settings.setValue(themeKey, QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())));
+    settings.setValue(fieldSizeKey, look.fieldSize);
+}
+
+Appearance::Appearance(QApplication& application)
+    : m_desktopFont(application.font())
+    , m_theme(Theme::light())
+{
+}
+
+void Appearance::wear(const Look& look)
+{
+    m_look = look;
+    m_theme = Theme::of(look.theme);
+    m_theme.size = look.fieldSize ? Size::field() : Size::desk();
+    QFont font = m_desktopFont;
+    if (font.pointSizeF() > 0)
+        font.setPointSizeF(font.pointSizeF() * m_theme.size.text);
+    else
+        font.setPixelSize(static_cast<int>(font.pixelSize() * m_theme.size.text));
+    QApplication::setFont(font);
+    QApplication::setPalette(paletteOf(m_theme));
+    QToolTip::setPalette(QApplication::palette());
+    QApplication::setStyle(new OutlineStyle(m_theme.size)); // last: widgets take their sizes anew when it comes
 }
 
 } // namespace padside

@@ -12,8 +12,11 @@
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
+#include "ui/shell/edit_menu.h"
+#include "ui/shell/key_sheet.h"
 #include "ui/shell/message_line.h"
 #include "ui/shell/unit_list_panel.h"
+#include "ui/shell/view_menu.h"
 
 #include <QFileInfo>
 #include <QLabel>
@@ -109,17 +112,20 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
+    menuBar()->addMenu(new EditMenu(*m_visitPage, this));
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
     visit->addAction(tr("Start a &fall visit"), this, [this] { startVisitOfSelected(VisitReason::fall); });
     visit->addAction(tr("Start a &call-out"), this, [this] { startVisitOfSelected(VisitReason::callOut); });
 
-    QMenu* view = menuBar()->addMenu(tr("Vie&w"));
+    auto* view = new ViewMenu(m_theme, this);
+    menuBar()->addMenu(view);
+    view->addSeparator();
     view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
-    QAction* dark = view->addAction(tr("&Dark"));
-    dark->setCheckable(true);
-    dark->setChecked(m_theme.dark);
-    connect(dark, &QAction::toggled, this, &MainWindow::themeRequested);
+    connect(view, &ViewMenu::lookRequested, this, &MainWindow::lookRequested);
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    help->addAction(tr("&Keys"), this, [this] { KeySheet::showFor(*this); })
+        ->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(Qt::Key_Question)});
 }
 
 void MainWindow::startVisitOfSelected(VisitReason reason)

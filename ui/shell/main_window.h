@@ -12,6 +12,7 @@ class QStackedWidget;
 
 namespace padside {
 
+struct Look;
 struct Theme;
 class MessageLine;
 class RecordBook;
@@ -35,7 +36,7 @@ public:
 Q_SIGNALS:
     void openFileRequested();
     void backupRequested();
-    void themeRequested(bool dark);
+    void lookRequested(const padside::Look& look);
 
 private:
     void makeMenus();

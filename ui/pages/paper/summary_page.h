@@ -55,7 +55,6 @@ private:
     [[nodiscard]] PaperSize chosenSize() const;
 
     RecordBook& m_book;
-    const Theme& m_theme;
     FileChooser m_chooseFile;
     PrinterChooser m_choosePrinter;
     UnitRecord m_record;

@@ -3,7 +3,6 @@
 
 #include "ui/pages/unit/unit_header.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/speaker.h"
 
 #include <QGridLayout>
@@ -20,12 +19,10 @@ namespace padside {
 
 namespace {
 
-QLabel* softLabel(const Theme& theme)
+QLabel* softLabel()
 {
     auto* label = new QLabel;
-    QPalette palette = label->palette();
-    palette.setColor(QPalette::WindowText, theme.softInk);
-    label->setPalette(palette);
+    label->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setTextFormat(Qt::PlainText);
@@ -36,13 +33,13 @@ constexpr int nameplateColumns = 3; ///< pairs of name and value side by side
 
 } // namespace
 
-UnitHeader::UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, const Theme& theme, QWidget* parent)
+UnitHeader::UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, QWidget* parent)
     : QWidget(parent)
     , m_catalogue(catalogue)
     , m_speaker(speaker)
     , m_tag(new QLabel)
     , m_where(new QLabel)
-    , m_facts(softLabel(theme))
+    , m_facts(softLabel())
     , m_unfold(new QToolButton)
     , m_nameplate(new QWidget)
     , m_lines(new QGridLayout(m_nameplate))

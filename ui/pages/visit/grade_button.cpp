@@ -3,11 +3,13 @@
 
 #include "ui/pages/visit/grade_button.h"
 
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/grade_mark.h"
 #include "ui/drawing/theme.h"
-#include "ui/pages/visit/lettering.h"
 
 #include <QPainter>
+
+#include <algorithm>
 
 namespace padside {
 
@@ -17,7 +19,6 @@ namespace {
 
 constexpr int margin = 8;
 constexpr int markWidth = 34;
-constexpr int wordWidth = 74;
 
 } // namespace
 
@@ -28,7 +29,6 @@ GradeButton::GradeButton(std::optional<Grade> grade, const Theme& theme, QWidget
 {
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
-    setMinimumHeight(targetHeight + 2);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
@@ -51,7 +51,12 @@ void GradeButton::setLastTime(bool last)
 
 QSize GradeButton::sizeHint() const
 {
-    return {420, targetHeight + 2};
+    return {420, m_theme.size.target + 2};
+}
+
+QSize GradeButton::minimumSizeHint() const
+{
+    return {120, m_theme.size.target + 2};
 }
 
 void GradeButton::paintEvent(QPaintEvent*)
@@ -59,13 +64,13 @@ void GradeButton::paintEvent(QPaintEvent*)
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF frame = QRectF(rect()).adjusted(1, 1, -1, -1);
-    const bool strong = isChecked() || hasFocus();
-    painter.setPen(QPen(strong ? m_theme.accent : m_theme.line, strong ? 2 : 1,
-                        hasFocus() && !isChecked() ? Qt::DotLine : Qt::SolidLine));
+    painter.setPen(QPen(isChecked() ? m_theme.accent : m_theme.line, isChecked() ? 2 : 1));
     painter.setBrush(isChecked()
                          ? mixed(m_theme.accent, m_theme.panel, 0.16)
                          : (underMouse() && isEnabled() ? mixed(m_theme.accent, m_theme.panel, 0.06) : m_theme.panel));
     painter.drawRoundedRect(frame, 3, 3);
+    if (hasFocus())
+        paintFocusOutline(painter, rect(), palette());
 
     const QRectF mark(margin, (height() - 28) / 2.0, markWidth, 28);
     if (m_grade)
@@ -77,10 +82,12 @@ void GradeButton::paintEvent(QPaintEvent*)
     QFont bold = font();
     bold.setBold(true);
     painter.setFont(bold);
+    const int wordWidth = painter.fontMetrics().horizontalAdvance(m_word) + margin;
+    const int wordsEnd = std::max(wordWidth, m_theme.size.wide(74)); // the sentences begin under one another
     painter.setPen(isEnabled() || isChecked() ? m_theme.ink : m_theme.softInk);
-    painter.drawText(QRectF(textLeft, 0, wordWidth, height()), Qt::AlignVCenter | Qt::AlignLeft, m_word);
+    painter.drawText(QRectF(textLeft, 0, wordsEnd, height()), Qt::AlignVCenter | Qt::AlignLeft, m_word);
 
-    QRectF rest(textLeft + wordWidth, 2, width() - textLeft - wordWidth - margin, height() - 4);
+    QRectF rest(textLeft + wordsEnd, 2, width() - textLeft - wordsEnd - margin, height() - 4);
     painter.setFont(font());
     if (m_lastTime) {
         const QString last = tr("last time");

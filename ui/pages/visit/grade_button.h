@@ -25,6 +25,7 @@ public:
     void setLastTime(bool last); ///< marks the grade of the last sighting
 
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/treatment_panel.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -43,7 +42,7 @@ Instant later(Instant instant, double seconds)
 
 } // namespace
 
-TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
@@ -54,8 +53,8 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     , m_maker(new DraftField(book, u"workMaker"_s, tr("Maker of the new part")))
     , m_model(new DraftField(book, u"workModel"_s, tr("Model of the new part")))
     , m_note(new DraftField(book, u"workNote"_s, tr("Note on the work")))
-    , m_dryIn(new MeasureField(book, theme, QuantityKind::duration, *unitByCode("h")))
-    , m_dryBy(quietLabel(theme))
+    , m_dryIn(new MeasureField(book, QuantityKind::duration, *unitByCode("h")))
+    , m_dryBy(quietLabel())
     , m_cost(new DraftField(book, u"workCost"_s, tr("Cost")))
     , m_enter(new QPushButton(tr("Enter this work")))
     , m_entries(new EntryLines)
@@ -66,13 +65,14 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     kinds->setSpacing(4);
     int index = 0;
     for (const auto& [kind, code, word] : codesOf(TreatmentKind{})) {
-        auto* button = new QPushButton(translated(book, word));
+        auto* button = new QPushButton(u"%1   %2"_s.arg(index + 1).arg(translated(book, word)));
         button->setObjectName(u"work-"_s + shown(code));
         button->setAccessibleName(tr("Work: %1").arg(translated(book, word)));
-        makeChoice(*button, theme);
+        makeChoice(*button);
         makeLarge(*button);
         kinds->addWidget(button, index / 2, index % 2);
         connect(button, &QPushButton::clicked, this, [this, picked = kind] { pick(picked); });
+        addDigit(*this, index + 1, *button);
         m_kinds[static_cast<std::size_t>(index++)] = button;
     }
     m_dryIn->setName(tr("Dry in how many hours"));
@@ -120,8 +120,10 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
     m_mayWrite = mayWrite;
     m_where->setText(tr("Work on %1").arg(zoneTitle(m_book, line.part, line.zone)));
     m_wholePart->setText(tr("on the whole part: %1").arg(partTitle(m_book, line.part)));
+    if (another || !mayWrite)
+        m_correcting.reset();
     for (QPushButton* button : m_kinds)
-        button->setEnabled(mayWrite);
+        button->setEnabled(mayWrite && (m_log.visit().isOpen() || m_correcting));
     if (another) {
         m_wholePart->setChecked(false);
         const QString zone = QString::fromStdString(line.zone.id.text());
@@ -167,6 +169,19 @@ void TreatmentPanel::pick(TreatmentKind kind)
     (replacing ? m_note : m_product)->setFocus();
 }
 
+void TreatmentPanel::correct(const Treatment& work)
+{
+    m_correcting = work;
+    for (QPushButton* button : m_kinds)
+        button->setEnabled(true);
+    pick(work.kind);
+    m_wholePart->setChecked(!work.zoneId);
+    m_product->setText(shown(work.product));
+    m_note->setText(shown(work.note));
+    m_cost->setText(work.cost ? QString::fromStdString(showNumber(*work.cost, 2, m_book.numberStyle())) : QString());
+    m_enter->setText(tr("Enter the correction"));
+}
+
 std::optional<double> TreatmentPanel::typedCost(bool& good)
 {
     good = true;
@@ -192,7 +207,8 @@ void TreatmentPanel::enter()
         return;
     }
     bool good = true;
-    Treatment work;
+    Treatment work = m_correcting.value_or(Treatment{});
+    work.zoneId.reset();
     work.kind = *m_kind;
     work.cost = typedCost(good);
     if (!good)
@@ -219,8 +235,11 @@ void TreatmentPanel::enter()
         one->settle({});
     m_dryIn->settle(std::nullopt);
     m_kind.reset();
-    for (QPushButton* button : m_kinds)
+    m_correcting.reset();
+    for (QPushButton* button : m_kinds) {
         button->setChecked(false);
+        button->setEnabled(m_log.visit().isOpen());
+    }
     m_form->hide();
     showEntries();
     focusFirst();
@@ -249,6 +268,8 @@ void TreatmentPanel::showEntries()
         EntryLines::Line line{said(work), {}};
         if (m_log.visit().isOpen() && work.kind != TreatmentKind::replace) // a new part can't be taken back by a button
             line.takeBack = [this, work] { m_log.remove(work); };
+        if (!m_log.visit().isOpen() && m_mayWrite && work.kind != TreatmentKind::replace)
+            line.correct = [this, work] { correct(work); };
         lines.push_back(line);
     }
     m_entries->showLines(lines);

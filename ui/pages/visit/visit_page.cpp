@@ -17,9 +17,11 @@
 #include "ui/pages/visit/zone_list.h"
 #include "ui/pages/visit/zone_panel.h"
 
+#include <QApplication>
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
 #include <QScrollArea>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -34,14 +36,13 @@ namespace {
 constexpr int listWidth = 262;
 constexpr int sideWidth = 356;
 
-QFrame* line(const Theme& theme, QFrame::Shape shape)
+/// A hairline in the theme's colour of lines.
+QWidget* line(Qt::Orientation orientation)
 {
-    auto* made = new QFrame;
-    made->setFrameShape(shape);
-    made->setFrameShadow(QFrame::Plain);
-    QPalette colours = made->palette();
-    colours.setColor(QPalette::WindowText, theme.line);
-    made->setPalette(colours);
+    auto* made = new QWidget;
+    made->setAutoFillBackground(true);
+    made->setBackgroundRole(QPalette::Mid);
+    orientation == Qt::Horizontal ? made->setFixedHeight(1) : made->setFixedWidth(1);
     return made;
 }
 
@@ -61,21 +62,22 @@ QScrollArea* scrolling(QWidget* content)
 VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
+    , m_theme(theme)
     , m_log(book)
-    , m_conditions(new ConditionsBar(book, m_log, theme))
+    , m_conditions(new ConditionsBar(book, m_log))
     , m_list(new ZoneList(book, theme))
-    , m_progress(quietLabel(theme))
-    , m_lastColumn(quietLabel(theme, tr("last time")))
+    , m_progress(quietLabel())
+    , m_lastColumn(quietLabel(tr("last time")))
     , m_zoneArea(new QWidget)
     , m_zone(new ZonePanel(book, m_log, theme))
     , m_side(new QTabWidget)
-    , m_readings(new ReadingsPanel(book, m_log, theme))
-    , m_work(new TreatmentPanel(book, m_log, theme))
-    , m_followUps(new FollowUpPanel(book, m_log, theme))
-    , m_charges(new ChargePanel(book, m_log, theme))
-    , m_closing(new ClosingPanel(book, m_log, theme))
+    , m_readings(new ReadingsPanel(book, m_log))
+    , m_work(new TreatmentPanel(book, m_log))
+    , m_followUps(new FollowUpPanel(book, m_log))
+    , m_charges(new ChargePanel(book, m_log))
+    , m_closing(new ClosingPanel(book, m_log))
     , m_message(new QLabel)
-    , m_keys(quietLabel(theme))
+    , m_keys(quietLabel())
 {
     setObjectName(u"visitPage"_s);
     setAcceptDrops(true);
@@ -88,13 +90,9 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     m_message->setTextFormat(Qt::PlainText);
     m_message->setContentsMargins(16, 6, 16, 6);
     m_message->setAutoFillBackground(true);
-    QPalette colours = m_message->palette();
-    colours.setColor(QPalette::Window, mixed(theme.fill(Grade::marked), theme.ground, 0.3));
-    m_message->setPalette(colours);
     m_message->hide();
-    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as "
-                       "found or left   C cautions   "
-                       "Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish"));
+    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   Enter next   O next not "
+                       "looked at   ↑ back   T note   P photo   Ctrl+Z undo   F1 all keys"));
     m_keys->setContentsMargins(16, 4, 16, 6);
 
     m_zoneScroll = scrolling(m_zone);
@@ -108,25 +106,25 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     columns->addWidget(m_lastColumn);
     left->addLayout(columns);
     left->addWidget(m_list, 1);
-    m_list->setFixedWidth(listWidth);
     zones->addLayout(left);
-    zones->addWidget(line(theme, QFrame::VLine));
+    zones->addWidget(line(Qt::Vertical));
     zones->addWidget(m_zoneScroll, 1);
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_zoneArea, 1);
-    middle->addWidget(line(theme, QFrame::VLine));
+    middle->addWidget(line(Qt::Vertical));
     middle->addWidget(makeSide());
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(m_conditions);
-    layout->addWidget(line(theme, QFrame::HLine));
+    layout->addWidget(line(Qt::Horizontal));
     layout->addLayout(middle, 1);
     layout->addWidget(m_message);
-    layout->addWidget(line(theme, QFrame::HLine));
+    layout->addWidget(line(Qt::Horizontal));
     layout->addWidget(m_keys);
     makeKeys();
+    fit();
 
     connect(m_conditions, &ConditionsBar::leaveRequested, this, [this] {
         if (m_zone->keepNote())
@@ -142,6 +140,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_work, &TreatmentPanel::refused, this, &VisitPage::say);
     connect(m_followUps, &FollowUpPanel::refused, this, &VisitPage::say);
     connect(m_charges, &ChargePanel::refused, this, &VisitPage::say);
+    connect(m_readings, &ReadingsPanel::phaseChosen, this, &VisitPage::reload);
     connect(m_closing, &ClosingPanel::closeConfirmed, this, &VisitPage::closeVisit);
     connect(m_closing, &ClosingPanel::nextOpenZoneRequested, this, &VisitPage::goToNextOpenZone);
     connect(m_closing, &ClosingPanel::correctingChanged, this, &VisitPage::reload);
@@ -168,17 +167,19 @@ QWidget* VisitPage::makeSide()
 {
     m_side->setObjectName(u"side"_s);
     m_side->setDocumentMode(true);
-    m_side->setFixedWidth(sideWidth);
     auto* work = new QWidget;
     auto* workLayout = new QVBoxLayout(work);
     workLayout->setContentsMargins(0, 0, 0, 0);
     workLayout->addWidget(m_work);
     workLayout->addWidget(m_followUps);
     workLayout->addStretch(1);
-    m_side->addTab(m_readings, tr("Readings"));
-    m_side->addTab(scrolling(work), tr("Work"));
-    m_side->addTab(scrolling(m_charges), tr("Refrigerant"));
-    m_side->addTab(m_closing, tr("Finish"));
+    const auto add = [this](QWidget* part, const QString& name, const QString& key) {
+        m_side->setTabToolTip(m_side->addTab(part, name + u"  "_s + key), tr("%1 (%2)").arg(name, key));
+    };
+    add(m_readings, tr("Readings"), u"F3"_s);
+    add(scrolling(work), tr("Work"), u"F4"_s);
+    add(scrolling(m_charges), tr("Refrigerant"), u"F5"_s);
+    add(m_closing, tr("Finish"), u"F6"_s);
     m_side->tabBar()->setAccessibleName(tr("Beside the zone"));
     m_side->tabBar()->setExpanding(true);
     connect(m_side, &QTabWidget::currentChanged, this, [this](int tab) {
@@ -240,7 +241,7 @@ void VisitPage::showZone()
     const ZoneLine& line = m_sheet.zones[m_index];
     const bool mayWrite = m_log.mayWrite();
     m_zone->showLine(line, tr("zone %1 of %2").arg(m_index + 1).arg(m_sheet.zones.size()), mayWrite);
-    m_work->showLine(line, mayWrite && m_sheet.visit.isOpen());
+    m_work->showLine(line, mayWrite);
     m_followUps->showLine(line, m_sheet, mayWrite);
     m_list->select(line.zone.id);
 }
@@ -294,6 +295,65 @@ void VisitPage::openSide(Side side)
         m_closing->focusFirst();
         break;
     }
+}
+
+void VisitPage::undo()
+{
+    if (const auto place = m_zone->keepNote() ? m_log.undo() : std::nullopt)
+        goToPlace(*place);
+}
+
+void VisitPage::redo()
+{
+    if (const auto place = m_zone->keepNote() ? m_log.redo() : std::nullopt)
+        goToPlace(*place);
+}
+
+void VisitPage::goToPlace(const VisitPlace& place)
+{
+    const auto line = std::ranges::find_if(
+        m_sheet.zones, [&](const ZoneLine& one) { return place.zone && one.zone.id == *place.zone; });
+    if (line != m_sheet.zones.end())
+        goTo(static_cast<std::size_t>(line - m_sheet.zones.begin()));
+    switch (place.part) {
+    case VisitPlace::Part::zone:
+        m_zone->setPhase(place.phase);
+        m_zone->setFocus();
+        break;
+    case VisitPlace::Part::head:
+        m_conditions->focusFirst();
+        break;
+    case VisitPlace::Part::readings:
+        m_side->setCurrentIndex(readingsSide);
+        m_readings->focusReading(place.reading, place.phase);
+        break;
+    case VisitPlace::Part::work:
+        openSide(workSide);
+        break;
+    case VisitPlace::Part::refrigerant:
+        openSide(chargeSide);
+        break;
+    case VisitPlace::Part::finish:
+        openSide(closingSide);
+        break;
+    }
+}
+
+void VisitPage::fit()
+{
+    m_list->setFixedWidth(m_theme.size.wide(listWidth));
+    m_side->setFixedWidth(m_theme.size.wide(sideWidth));
+    m_keys->setHidden(m_theme.size == Size::field()); // for hands; F1 still lists the keys
+    QPalette colours = QApplication::palette(m_message);
+    colours.setColor(QPalette::Window, mixed(m_theme.fill(Grade::marked), m_theme.ground, 0.3));
+    m_message->setPalette(colours);
+}
+
+void VisitPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        fit();
 }
 
 QStringList VisitPage::unfinished() const

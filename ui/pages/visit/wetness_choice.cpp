@@ -12,7 +12,7 @@ namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-WetnessChoice::WetnessChoice(RecordBook& book, const Theme& theme, QWidget* parent)
+WetnessChoice::WetnessChoice(RecordBook& book, QWidget* parent)
     : QWidget(parent)
 {
     const std::array keys{tr("D", "key: dry"), tr("M", "key: damp"), tr("W", "key: wet")};
@@ -24,7 +24,7 @@ WetnessChoice::WetnessChoice(RecordBook& book, const Theme& theme, QWidget* pare
         auto* button = new QPushButton(translated(book, word) + u"  "_s + keys[index]);
         button->setObjectName(u"wetness-"_s + QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())));
         button->setAccessibleName(translated(book, word));
-        makeChoice(*button, theme);
+        makeChoice(*button);
         makeLarge(*button);
         layout->addWidget(button);
         connect(button, &QPushButton::clicked, this, [this, button, picked = wetness] {
