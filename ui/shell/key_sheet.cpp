@@ -95,7 +95,7 @@ KeySheet::KeySheet(QWidget* parent)
 
 void KeySheet::showFor(QWidget& window)
 {
-    auto* sheet = window.findChild<KeySheet*>(Qt::FindDirectChildrenOnly);
+    auto* sheet = window.findChild<KeySheet*>(QString(), Qt::FindDirectChildrenOnly);
     if (!sheet)
         sheet = new KeySheet(&window);
     sheet->show();

@@ -10,6 +10,7 @@
 #include <QAbstractButton>
 #include <QApplication>
 #include <QKeyEvent>
+#include <QPushButton>
 #include <QShortcut>
 
 #include <array>
@@ -91,6 +92,8 @@ void addDigit(QWidget& panel, int digit, QAbstractButton& button)
 void makeLarge(QWidget& control)
 {
     control.setMinimumHeight(Size::desk().target); // the style makes it larger for the field
+    if (auto* button = qobject_cast<QPushButton*>(&control))
+        button->setAutoDefault(true); // Enter presses it as well as Space
 }
 
 void makeChoice(QAbstractButton& button)
