@@ -29,6 +29,7 @@ struct CommandSurroundings
     std::ostream& err;
     std::function<Instant()> now;
     std::function<void()> prepare = [] {}; ///< called once before a command is carried out; not for --help
+    bool errIsTerminal = false; ///< a person is watching: long commands show how far they are
 };
 
 /// The file to open in the window when no command was given; empty: the one used last.

@@ -3,92 +3,82 @@
 
 #include "app/window_program.h"
 
-#include "app/clock.h"
-#include "app/commands/of_file.h"
+#include "app/come_forward.h"
 #include "core/store/backup.h"
 #include "ui/models/speaker.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/record_file_drop.h"
+#include "ui/shell/window_memory.h"
 
 #include <QApplication>
-#include <QDir>
+#include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMessageBox>
-#include <QRandomGenerator>
 #include <QSettings>
-#include <QStandardPaths>
+
+#include <utility>
 
 namespace padside {
 
-namespace {
-
-const QString lastFileKey = QStringLiteral("last-file");
-const QString technicianKey = QStringLiteral("technician");
-
-} // namespace
-
-WindowProgram::WindowProgram(QApplication& application)
-    : m_appearance(application)
+WindowProgram::WindowProgram(QApplication& application, Dialogs dialogs)
+    : m_dialogs(std::move(dialogs))
+    , m_computerIsDark(QApplication::palette().color(QPalette::Window).lightness() < 128)
+    , m_appearance(application)
+    , m_preferences(readPreferences(QSettings()))
 {
-    m_appearance.wear(rememberedLook());
+    applyPreferences();
 }
 
 WindowProgram::~WindowProgram() = default;
 
-QString WindowProgram::usualFile()
+MainWindow* WindowProgram::window() const
 {
-    QString last = QSettings().value(lastFileKey).toString();
-    if (!last.isEmpty() && QFileInfo::exists(last))
-        return last;
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
-    return QDir(folder).filePath(QStringLiteral("records.padside"));
+    return m_open ? m_open->window.get() : nullptr;
 }
 
-bool WindowProgram::open(const QString& file)
+void WindowProgram::showWindow(OpenFile& file)
 {
-    try {
-        QDir().mkpath(QFileInfo(file).absolutePath());
-        auto store = QFileInfo::exists(file) ? Store::open(file) : Store::create(file);
-        std::vector<Sentence> complaints;
-        Catalogue catalogue = catalogueFor(*store, [&](const Sentence& why) { complaints.push_back(why); });
-        m_open.reset(); // the window first, then what it shows
-        m_open = std::make_unique<OpenFile>(OpenFile{
-            std::move(store), std::move(catalogue), IdMaker(&millisecondsNow, QRandomGenerator::system()->generate64()),
-            nullptr, nullptr, std::move(complaints)});
-    } catch (const StoreError& error) {
-        const LocalSpeaker speaker(QLocale(), usualUnits(QLocale()));
-        QMessageBox::warning(nullptr, QStringLiteral("Padside"), speaker.said(error.problem().what));
-        return false;
-    }
-    const QLocale locale;
-    m_open->book = std::make_unique<RecordBook>(
-        *m_open->store, m_open->catalogue, m_open->ids,
-        RecordBook::Surroundings{&now, locale, usualUnits(locale), QSettings().value(technicianKey).toString()});
-    QSettings().setValue(lastFileKey, QFileInfo(file).absoluteFilePath());
-    showWindow();
-    return true;
-}
-
-void WindowProgram::showWindow()
-{
-    m_open->window = std::make_unique<MainWindow>(*m_open->book, m_appearance.theme());
-    MainWindow& window = *m_open->window;
+    QSettings settings;
+    if (window())
+        rememberWindow(*window(), settings);
+    auto made = std::make_unique<MainWindow>(*file.book, m_appearance.theme());
+    made->installEventFilter(this);
     // Queued: these replace the window that asks.
-    connect(&window, &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
-    connect(&window, &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
-    connect(&window, &MainWindow::lookRequested, this, [this](const Look& look) {
-        m_appearance.wear(look);
-        remember(look);
-    });
-    for (const Sentence& why : m_open->complaints)
-        Q_EMIT m_open->book->failed(m_open->book->speaker().said(why));
-    window.resize(1280, 800);
+    connect(made.get(), &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
+    connect(made.get(), &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
+    connect(made.get(), &MainWindow::preferencesRequested, this, &WindowProgram::showPreferences, Qt::QueuedConnection);
+    connect(made.get(), &MainWindow::lookRequested, this, &WindowProgram::changeLook);
+    connect(new RecordFileDrop(*made), &RecordFileDrop::dropped, this, &WindowProgram::open, Qt::QueuedConnection);
+    for (const Sentence& why : std::exchange(file.complaints, {}))
+        Q_EMIT file.book->failed(said(why));
+    restoreWindow(*made, settings);
+    made->show();
+    file.window = std::move(made); // one before it goes only now: without any window the program would end
+}
+
+void WindowProgram::bringForward()
+{
+    MainWindow& window = *m_open->window;
+    window.setWindowState(window.windowState() & ~Qt::WindowMinimized);
     window.show();
+    window.raise();
+    window.activateWindow();
+    QApplication::alert(&window); // where the desktop doesn't let windows come forward by themselves
+}
+
+bool WindowProgram::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Close && watched == window()) {
+        QSettings settings;
+        rememberWindow(*window(), settings);
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 void WindowProgram::chooseFile()
 {
-    const QString file = QFileDialog::getOpenFileName(m_open->window.get(), tr("Open a record file"), {},
+    const QString folder = QFileInfo(window()->file()).absolutePath();
+    const QString file = QFileDialog::getOpenFileName(window(), tr("Open a record file"), folder,
                                                       tr("Padside records (*.padside);;All files (*)"));
     if (!file.isEmpty())
         open(file);
@@ -96,10 +86,29 @@ void WindowProgram::chooseFile()
 
 void WindowProgram::backUp()
 {
-    const QString target = QFileDialog::getSaveFileName(m_open->window.get(), tr("Back up to a new file"), {},
-                                                        tr("Padside records (*.padside)"));
-    if (!target.isEmpty())
-        m_open->book->attempt([&] { backup(*m_open->store, target); });
+    const QString target
+        = QFileDialog::getSaveFileName(window(), tr("Back up to a new file"), {}, tr("Padside records (*.padside)"));
+    if (target.isEmpty())
+        return;
+    m_open->window->doLongWork(tr("Backup to %1").arg(QFileInfo(target).fileName()),
+                               [source = m_open->store->path(), target](const LongWork::Tell& tell) {
+                                   // A store belongs to one thread: the copy is made through another.
+                                   const auto store = Store::open(source, Store::Access::readOnly);
+                                   return backup(*store, target, tell);
+                               });
+}
+
+void WindowProgram::tell(const QString& sentence)
+{
+    if (m_open)
+        Q_EMIT m_open->book->failed(sentence);
+    else
+        m_dialogs.tell(sentence);
+}
+
+QString WindowProgram::said(const Sentence& sentence)
+{
+    return LocalSpeaker(QLocale(), usualUnits(QLocale())).said(sentence);
 }
 
 } // namespace padside

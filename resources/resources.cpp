@@ -17,6 +17,16 @@ static void keepIconResources()
     Q_INIT_RESOURCE(icons);
 }
 
+static void keepDrawingResources()
+{
+    Q_INIT_RESOURCE(drawings);
+}
+
+static void keepTranslationResources()
+{
+    Q_INIT_RESOURCE(translations);
+}
+
 namespace padside {
 
 std::vector<std::string> shippedCatalogue()
@@ -37,6 +47,19 @@ std::string iconPath()
 {
     keepIconResources();
     return ":/padside/icons/padside.svg";
+}
+
+std::string drawingPath(std::string_view unitKind)
+{
+    keepDrawingResources();
+    std::string path = ":/padside/drawings/" + std::string(unitKind) + ".svg";
+    return QFile::exists(QString::fromStdString(path)) ? path : std::string();
+}
+
+std::string shippedTranslations()
+{
+    keepTranslationResources();
+    return ":/padside/translations";
 }
 
 } // namespace padside

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace padside {
@@ -12,5 +13,11 @@ namespace padside {
 
 /// Where Qt finds our icon (SVG); good for QIcon and QSvgRenderer.
 [[nodiscard]] std::string iconPath();
+
+/// Where Qt finds the drawing of an opened unit of this kind (SVG); empty if we have none.
+[[nodiscard]] std::string drawingPath(std::string_view unitKind);
+
+/// The folder with the translations built into the program (padside_<language>.qm).
+[[nodiscard]] std::string shippedTranslations();
 
 } // namespace padside

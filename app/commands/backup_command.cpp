@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "app/commands/commands.h"
+#include "app/progress_line.h"
 #include "core/store/backup.h"
 #include "core/store/store.h"
 
@@ -22,7 +23,10 @@ struct BackupWords
 int backUp(const BackupWords& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
-    backup(*store, QString::fromStdString(words.target));
+    {
+        ProgressLine progress(surroundings, "Backing up to " + words.target);
+        backup(*store, QString::fromStdString(words.target), progress.teller());
+    }
     surroundings.out << "Backed up to " << words.target << ", photographs beside it.\n";
     return exitDone;
 }

@@ -3,6 +3,8 @@
 
 #include "app/commands/commands.h"
 #include "app/commands/of_file.h"
+#include "app/progress_line.h"
+#include "core/store/file_claim.h"
 #include "core/store/store.h"
 #include "sample-db/sample.h"
 
@@ -24,8 +26,13 @@ struct DemoWords
 int makeDemo(DemoWords words, const CommandSurroundings& surroundings)
 {
     words.options.photographs = !words.withoutPhotographs;
-    const auto store = Store::create(QString::fromStdString(words.file));
-    buildSample(*store, catalogueFor(*store, surroundings), words.options, [](double) { return true; });
+    const QString file = QString::fromStdString(words.file);
+    const FileClaim claim = FileClaim::makeOrThrow(file); // no window opens it half made
+    const auto store = Store::create(file);
+    {
+        ProgressLine progress(surroundings, "Making " + words.file);
+        buildSample(*store, catalogueFor(*store, surroundings), words.options, progress.teller());
+    }
     surroundings.out << "Made " << words.file << ": " << words.options.units << " units, " << words.options.years
                      << " years, all invented.\n";
     return exitDone;

@@ -30,13 +30,13 @@ struct SummaryWords
 /// The days of the latest visits, newest first, for a sentence.
 std::string someDaysOf(const UnitRecord& record)
 {
+    constexpr std::size_t mostDays = 6;
+    const std::vector<Visit>& visits = record.visits;
     std::string days;
-    int count = 0;
-    for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit) {
-        if (++count > 6)
-            return days + ", …";
-        days += (days.empty() ? "" : ", ") + isoText(visit->on);
-    }
+    for (std::size_t back = 1; back <= std::min(mostDays, visits.size()); ++back)
+        days += (days.empty() ? "" : ", ") + isoText(visits[visits.size() - back].on);
+    if (visits.size() > mostDays)
+        days += ", …";
     return days;
 }
 

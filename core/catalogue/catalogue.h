@@ -80,6 +80,7 @@ struct Task
     std::string sentence;
     bool required = true;
     std::vector<Condition> needs;
+    std::vector<std::string> bring; ///< tools and materials for it beyond what is always in the bag
 };
 
 /// A kind of part.
@@ -93,6 +94,7 @@ struct PartKind
     std::vector<Task> tasks;
     std::vector<std::string> failureModes;
     std::string preserves; ///< what keeps it alive
+    std::vector<std::string> bring; ///< tools and materials to look after it where it is no longer sound
     std::set<Consequence> consequences;
     Spare spare = Spare::easy;
     bool outlivesUnit = false; ///< the fitted part usually outlasts the unit

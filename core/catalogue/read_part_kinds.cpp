@@ -50,6 +50,8 @@ Task readTask(const std::string& code, JsonObject fields)
     task.required = fields.flagOr("required", true);
     if (fields.has("needs"))
         task.needs = fields.choices<Condition>("needs");
+    if (fields.has("bring"))
+        task.bring = fields.texts("bring");
     fields.nothingElse();
     return task;
 }
@@ -78,6 +80,8 @@ PartKind readPartKind(const std::string& code, JsonObject fields)
         kind.tasks.push_back(readTask(taskCode, task));
     kind.failureModes = fields.texts("failure_modes");
     kind.preserves = fields.text("preserves");
+    if (fields.has("bring"))
+        kind.bring = fields.texts("bring");
     for (const Consequence consequence : fields.choices<Consequence>("consequences"))
         kind.consequences.insert(consequence);
     kind.spare = fields.choice<Spare>("spare");

@@ -16,11 +16,11 @@ Argument partName(const Catalogue& catalogue, const Part& part)
 }
 
 /// " (upper)"; nothing where the kind alone says which part is meant.
-std::string positionInBrackets(const UnitRecord& record, const Part& part)
+Bracketed positionInBrackets(const UnitRecord& record, const Part& part)
 {
     const auto sameKind = std::ranges::count_if(
         record.parts, [&](const Part& other) { return other.kind == part.kind && other.removedOn == part.removedOn; });
-    return sameKind > 1 && !part.position.empty() ? " (" + part.position + ")" : std::string();
+    return Bracketed{sameKind > 1 ? part.position : std::string()};
 }
 
 /// A name the person gave is theirs and stays as it is; the catalogue's own is a word to translate.

@@ -28,6 +28,10 @@ struct Say
     const Speaker& speaker;
     std::string operator()(const std::string& text) const { return text; }
     std::string operator()(const Word& word) const { return speaker.translate(word.english); }
+    std::string operator()(const Bracketed& word) const
+    {
+        return word.english.empty() ? std::string() : " (" + speaker.translate(word.english) + ")";
+    }
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(const Number& number) const { return speaker.number(number.value, number.decimals); }
     std::string operator()(const Amount& amount) const { return speaker.amount(amount); }

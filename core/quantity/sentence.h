@@ -22,6 +22,13 @@ struct Word
     friend bool operator==(const Word&, const Word&) = default;
 };
 
+/// A word in brackets behind what it belongs to (" (fan)"), translated; nothing at all if it is empty.
+struct Bracketed
+{
+    std::string english;
+    friend bool operator==(const Bracketed&, const Bracketed&) = default;
+};
+
 /// A plain number with a fixed count of decimals.
 struct Number
 {
@@ -39,7 +46,7 @@ struct Amount
 };
 
 /// What may stand in a sentence.
-using Argument = std::variant<std::string, Word, std::int64_t, Number, Amount, Date>;
+using Argument = std::variant<std::string, Word, Bracketed, std::int64_t, Number, Amount, Date>;
 
 /// A sentence as data: an English pattern with places {0}, {1}, … and what stands there. Core makes sentences, the
 /// reader's side says them, so that one rule serves every language and every choice of units.

@@ -9,16 +9,6 @@
 
 namespace padside {
 
-namespace {
-
-bool isWeekend(Date day)
-{
-    const std::chrono::weekday weekday(day);
-    return weekday == std::chrono::Saturday || weekday == std::chrono::Sunday;
-}
-
-} // namespace
-
 std::vector<SiteTrip> siteTrips(const Site& site, std::span<const UnitReview> units, Date today)
 {
     std::vector<const Check*> checks;
@@ -31,7 +21,7 @@ std::vector<SiteTrip> siteTrips(const Site& site, std::span<const UnitReview> un
     }
 
     std::vector<SiteTrip> trips;
-    for (const Trip& trip : fewestTrips(windows, [&](Date day) { return inSeason(site, day) && !isWeekend(day); })) {
+    for (const Trip& trip : fewestTrips(windows, [&](Date day) { return isWorkingDayInSeason(site, day); })) {
         SiteTrip siteTrip;
         siteTrip.siteId = site.id;
         siteTrip.on = trip.on;

@@ -23,6 +23,7 @@ struct Check
     Date latest{}; ///< not before earliest; may lie in the past: overdue
     std::vector<Condition> conditions;
     Sentence why;
+    std::optional<VisitReason> checklist; ///< set where it is the season's checklist of the unit
 
     friend bool operator==(const Check&, const Check&) = default;
 };

@@ -80,6 +80,7 @@ std::vector<Check> checklistChecks(const UnitRecord& record, const Catalogue& ca
         Check check;
         check.unitId = record.unit.id;
         check.what = whatOf(reason, list.tasks);
+        check.checklist = reason;
         if (overtaken(record.site, season, today)) {
             check.why = Sentence{PADSIDE_SAY("Last done on {0}; it was due by {1} and the season has passed."),
                                  {*done, season.window.latest}};

@@ -57,4 +57,15 @@ bool inSeason(const Site& site, Date day)
     });
 }
 
+bool isWeekend(Date day)
+{
+    const std::chrono::weekday weekday(day);
+    return weekday == std::chrono::Saturday || weekday == std::chrono::Sunday;
+}
+
+bool isWorkingDayInSeason(const Site& site, Date day)
+{
+    return !isWeekend(day) && inSeason(site, day);
+}
+
 } // namespace padside

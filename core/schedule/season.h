@@ -30,4 +30,10 @@ struct Season
 /// Whether `day` lies in one of the site's seasons.
 [[nodiscard]] bool inSeason(const Site& site, Date day);
 
+/// Whether `day` is a Saturday or a Sunday.
+[[nodiscard]] bool isWeekend(Date day);
+
+/// A day for a trip without need of a reason: in season, from Monday to Friday.
+[[nodiscard]] bool isWorkingDayInSeason(const Site& site, Date day);
+
 } // namespace padside

@@ -17,6 +17,11 @@ Date middleOf(SeasonWeeks weeks, int year)
     return first + (last - first) / 2;
 }
 
+int yearAt(double day)
+{
+    return yearOf(Date(std::chrono::days(static_cast<int>(std::floor(day)))));
+}
+
 } // namespace
 
 double dayNumber(Date date)
@@ -24,9 +29,36 @@ double dayNumber(Date date)
     return static_cast<double>(date.time_since_epoch().count());
 }
 
+std::vector<SeasonSpan> seasonsOf(const TimeAxis& axis, SeasonWeeks spring, SeasonWeeks fall)
+{
+    std::vector<SeasonSpan> seasons;
+    const auto add = [&](TimeTick::Kind kind, SeasonWeeks weeks, int year) {
+        const double from = std::max(axis.left, axis.x(mondayOfWeek(year, weeks.first)));
+        const double to = std::min(axis.right, axis.x(mondayOfWeek(year, weeks.last) + std::chrono::days(7)));
+        if (to > from)
+            seasons.push_back(SeasonSpan{kind, from, to});
+    };
+    // ISO weeks may belong to another year than their days.
+    for (int year = yearAt(axis.fromDay) - 1; year <= yearAt(axis.toDay) + 1; ++year) {
+        add(TimeTick::Kind::spring, spring, year);
+        add(TimeTick::Kind::fall, fall, year);
+    }
+    std::ranges::stable_sort(seasons, {}, &SeasonSpan::from);
+    return seasons;
+}
+
+int yearStep(const TimeAxis& axis, double width)
+{
+    constexpr double daysPerYear = 365.2425;
+    for (const int step : {1, 2, 5, 10, 20}) {
+        if (step * daysPerYear * axis.pixelsPerDay() >= width)
+            return step;
+    }
+    return 50;
+}
+
 std::vector<TimeTick> ticksOf(const TimeAxis& axis, SeasonWeeks spring, SeasonWeeks fall)
 {
-    const auto yearAt = [](double day) { return yearOf(Date(std::chrono::days(static_cast<int>(std::floor(day))))); };
     std::vector<TimeTick> ticks;
     const auto add = [&](TimeTick::Kind kind, int year, Date date) {
         if (dayNumber(date) >= axis.fromDay && dayNumber(date) <= axis.toDay)

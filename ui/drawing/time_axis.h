@@ -38,6 +38,22 @@ struct TimeAxis
     friend bool operator==(const TimeAxis&, const TimeAxis&) = default;
 };
 
+/// Where a season's weeks lie on the axis.
+struct SeasonSpan
+{
+    TimeTick::Kind kind = TimeTick::Kind::spring;
+    double from = 0;
+    double to = 0;
+
+    friend bool operator==(const SeasonSpan&, const SeasonSpan&) = default;
+};
+
+/// The weeks of spring and fall, as the site has them, cut off at the axis' ends; from left to right.
+[[nodiscard]] std::vector<SeasonSpan> seasonsOf(const TimeAxis& axis, SeasonWeeks spring, SeasonWeeks fall);
+
+/// Every how many years a year can be written where a number takes `width`: 1, 2, 5, 10, 20 or 50.
+[[nodiscard]] int yearStep(const TimeAxis& axis, double width);
+
 /// The ticks between the axis' ends, from left to right. A season's tick stands in the middle of the site's weeks.
 [[nodiscard]] std::vector<TimeTick> ticksOf(const TimeAxis& axis, SeasonWeeks spring, SeasonWeeks fall);
 

@@ -4,6 +4,7 @@
 #include "ui/drawing/timeline.h"
 
 #include "ui/drawing/timeline_lane.h"
+#include "ui/drawing/timeline_worst.h"
 
 #include <algorithm>
 #include <chrono>
@@ -83,6 +84,8 @@ TimelineGroup groupOf(const Place& place, const UnitRecord& record, const Catalo
     group.position = part.position;
     group.fitted = !part.removedOn || *part.removedOn > span.today;
     group.lanes = lanesOf(place.parts, record, kind, span);
+    if (group.foldable())
+        group.worst = worstOf(group.lanes);
     return group;
 }
 

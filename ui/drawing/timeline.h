@@ -27,6 +27,8 @@ struct TimelineMark
     std::optional<VisitReason> reason;
     bool openVisit = false;
 
+    std::optional<Grade> before; ///< what the zone was last known to be, when this part's zone was seen before
+    std::optional<Date> beforeOn;
     std::optional<Grade> found; ///< as found
     std::optional<Grade> left; ///< as left
     std::optional<NotSeenReason> notSeen;
@@ -34,11 +36,15 @@ struct TimelineMark
     std::string note;
     std::vector<Treatment> treatments;
     bool fitted = false; ///< a part took the place of an earlier one
+    std::string fittedBecause; ///< why the earlier one went
     int photos = 0;
+    std::vector<PhotoId> pictures; ///< of the zone, in the order they were entered
+    std::vector<FindingId> findings; ///< what the mark shows
+    std::string worstZone; ///< in a part's worst lane: the zone that gave the grade
     std::string correction; ///< why the entry was corrected; empty: it was not
     std::vector<ChargeEntry> charges;
-    std::size_t zonesSeen = 0; ///< of a visit
-    std::size_t zonesNotSeen = 0; ///< of a visit
+    std::size_t zonesSeen = 0; ///< of a visit, or of a part in its worst lane
+    std::size_t zonesNotSeen = 0; ///< of the same
 };
 
 /// A grade that holds from one sighting to the next.
@@ -78,7 +84,14 @@ struct TimelineGroup
     std::string position; ///< empty where the unit has only one
     bool fitted = true; ///< false: the last part was removed and nothing took its place
     std::vector<TimelineLane> lanes;
+    TimelineLane worst = {}; ///< the part's worst grade through the years, for when its lanes are folded away
+
+    /// A single lane, and those of the whole unit, can't be folded.
+    [[nodiscard]] bool foldable() const { return lanes.size() > 1 && !lanes.front().zones.empty(); }
 };
+
+/// Stands for a group's worst lane where a lane is asked for.
+constexpr std::size_t worstLane = static_cast<std::size_t>(-1);
 
 /// A unit's history, told in lanes; the first group is the whole unit.
 struct Timeline
@@ -89,6 +102,13 @@ struct Timeline
     SeasonWeeks fall;
     std::vector<TimelineGroup> groups;
 };
+
+/// A lane by its number, or its group's worst one.
+[[nodiscard]] inline const TimelineLane& laneOf(const Timeline& timeline, std::size_t group, std::size_t lane)
+{
+    const TimelineGroup& one = timeline.groups[group];
+    return lane == worstLane ? one.worst : one.lanes[lane];
+}
 
 /// The lanes of a unit's record up to `today`; later entries are left out. Corrected entries give way to those that
 /// stand for them. Parts stand in the catalogue's order, unknown kinds last, by their codes.

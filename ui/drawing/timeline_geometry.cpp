@@ -3,6 +3,8 @@
 
 #include "ui/drawing/timeline_geometry.h"
 
+#include "ui/drawing/timeline_thinning.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cmath>
@@ -14,24 +16,6 @@ namespace {
 constexpr double todayMargin = 0.05; ///< of the days shown: room after today
 constexpr double leastMarginDays = 45;
 
-/// The middle of a zone mark at its date; what stands beside it follows to the right.
-PlacedMark placedMark(const TimelineMark& mark, const MarkPlace& place, double x, double middle,
-                      const TimelineSizes& sizes)
-{
-    PlacedMark placed;
-    placed.place = place;
-    const auto square = [middle](double left, double side) { return QRectF(left, middle - side / 2, side, side); };
-    const double left = std::round(x - sizes.mark / 2);
-    placed.area = square(left, sizes.mark);
-    if (mark.found || mark.notSeen)
-        placed.found = placed.area;
-    if (mark.left) {
-        placed.left = square(placed.found.isEmpty() ? left : placed.found.right() + 1, sizes.leftMark);
-        placed.area = placed.area.united(placed.left);
-    }
-    return placed;
-}
-
 /// A worse grade is a thicker band: its weight does not rest on colour alone.
 QRectF bandArea(double from, double to, double middle, Grade grade, const TimelineSizes& sizes)
 {
@@ -39,7 +23,25 @@ QRectF bandArea(double from, double to, double middle, Grade grade, const Timeli
     return {from, middle - height / 2, to - from, height};
 }
 
-void placeLane(TimelineGeometry& geometry, const TimelineLane& lane, const PlacedLane& placedLane)
+/// A run that begins out of sight at the left still has its numeral.
+void placeRun(TimelineGeometry& geometry, const TimelineLane& lane, const PlacedLane& placedLane, std::size_t firstMark)
+{
+    const TimeAxis& axis = geometry.axis;
+    const double side = geometry.sizes.leftMark;
+    const QRectF area(axis.left + 2, std::round(placedLane.middle() - side / 2), side, side);
+    const auto band = std::ranges::find_if(lane.bands, [&](const TimelineBand& one) {
+        return dayNumber(one.from) < axis.fromDay && axis.x(one.to) > area.right();
+    });
+    if (band == lane.bands.end())
+        return;
+    const bool taken = std::any_of(
+        geometry.marks.begin() + static_cast<std::ptrdiff_t>(firstMark), geometry.marks.end(),
+        [&](const PlacedMark& mark) { return mark.area.left() < area.right() + 2 && mark.area.right() > axis.left; });
+    if (!taken)
+        geometry.runs.push_back(PlacedRun{placedLane.group, placedLane.lane, area, band->grade});
+}
+
+void placeLane(TimelineGeometry& geometry, const TimelineLane& lane, const PlacedLane& placedLane, bool crowded)
 {
     const TimeAxis& axis = geometry.axis;
     const double middle = std::round(placedLane.middle());
@@ -50,15 +52,29 @@ void placeLane(TimelineGeometry& geometry, const TimelineLane& lane, const Place
             geometry.bands.push_back(
                 PlacedBand{bandArea(from, to, middle, band.grade, geometry.sizes), band.grade, band.sure});
     }
-    for (std::size_t i = 0; i < lane.marks.size(); ++i) {
-        const MarkPlace place{placedLane.group, placedLane.lane, i};
-        geometry.marks.push_back(placedMark(lane.marks[i], place, axis.x(lane.marks[i].on), middle, geometry.sizes));
-    }
+    const std::size_t first = geometry.marks.size();
+    placeMarks(geometry.marks, lane, MarkLane{placedLane.group, placedLane.lane, middle, crowded}, axis,
+               geometry.sizes);
+    placeRun(geometry, lane, placedLane, first);
+}
+
+/// Visits so close that equal grades are told as one run: as the middle one of the distances between them has it.
+bool crowdedVisits(const Timeline& timeline, const TimeAxis& axis, const TimelineSizes& sizes)
+{
+    const auto& visits = timeline.groups.front().lanes.front().marks;
+    std::vector<double> distances;
+    for (std::size_t i = 1; i < visits.size(); ++i)
+        distances.push_back(axis.x(visits[i].on) - axis.x(visits[i - 1].on));
+    if (distances.empty())
+        return false;
+    const auto middle = distances.begin() + static_cast<std::ptrdiff_t>(distances.size() / 2);
+    std::ranges::nth_element(distances, middle);
+    return *middle < sizes.mark + 4;
 }
 
 } // namespace
 
-TimelineSizes TimelineSizes::forText(double pixels, double partColumn, double zoneColumn)
+TimelineSizes TimelineSizes::forText(double pixels, double partColumn, double zoneColumn, double amount)
 {
     const double text = std::max(8.0, pixels);
     TimelineSizes sizes;
@@ -71,14 +87,20 @@ TimelineSizes TimelineSizes::forText(double pixels, double partColumn, double zo
     sizes.band = std::round(text * 0.45);
     sizes.partColumn = partColumn;
     sizes.zoneColumn = zoneColumn;
+    sizes.amount = amount;
     return sizes;
+}
+
+double TimelineSizes::sign() const
+{
+    return std::round(text * 0.72);
 }
 
 std::optional<MarkPlace> TimelineGeometry::markAt(double x, double y) const
 {
     // Later marks are painted over earlier ones.
     const auto topmost = std::find_if(marks.rbegin(), marks.rend(), [x, y](const PlacedMark& mark) {
-        return mark.area.adjusted(-2, -2, 2, 2).contains(x, y);
+        return mark.painted() && mark.area.adjusted(-2, -2, 2, 2).contains(x, y);
     });
     return topmost == marks.rend() ? std::nullopt : std::optional(topmost->place);
 }
@@ -89,6 +111,26 @@ const PlacedMark* TimelineGeometry::placed(const MarkPlace& place) const
     return mark != marks.end() && mark->place == place ? &*mark : nullptr;
 }
 
+const PlacedLane* TimelineGeometry::laneAt(double y) const
+{
+    const auto lane = std::ranges::find_if(
+        lanes, [y](const PlacedLane& one) { return y >= one.area.top() && y < one.area.bottom(); });
+    return lane == lanes.end() ? nullptr : &*lane;
+}
+
+const PlacedLane* TimelineGeometry::placedLane(std::size_t group, std::size_t lane) const
+{
+    const auto placed
+        = std::ranges::find_if(lanes, [&](const PlacedLane& one) { return one.group == group && one.lane == lane; });
+    return placed == lanes.end() ? nullptr : &*placed;
+}
+
+const PlacedGroup* TimelineGeometry::placedGroup(std::size_t group) const
+{
+    const auto placed = std::ranges::find(groups, group, &PlacedGroup::group);
+    return placed == groups.end() ? nullptr : &*placed;
+}
+
 DaySpan wholeSpan(const Timeline& timeline)
 {
     const double days = dayNumber(timeline.today) - dayNumber(timeline.first);
@@ -96,7 +138,8 @@ DaySpan wholeSpan(const Timeline& timeline)
                    dayNumber(timeline.today) + std::max(leastMarginDays, std::ceil(days * todayMargin))};
 }
 
-TimelineGeometry layOut(const Timeline& timeline, const TimelineSizes& sizes, double width, const DaySpan& span)
+TimelineGeometry layOut(const Timeline& timeline, const TimelineSizes& sizes, double width, const DaySpan& span,
+                        const FoldedGroups& folded)
 {
     assert(span.to > span.from);
     assert(width > sizes.names());
@@ -106,22 +149,34 @@ TimelineGeometry layOut(const Timeline& timeline, const TimelineSizes& sizes, do
     geometry.axis = TimeAxis{span.from, span.to, sizes.names(), width};
     geometry.todayX = geometry.axis.x(timeline.today);
     geometry.ticks = ticksOf(geometry.axis, timeline.spring, timeline.fall);
+    geometry.seasons = seasonsOf(geometry.axis, timeline.spring, timeline.fall);
+    const bool crowded = crowdedVisits(timeline, geometry.axis, sizes);
     double y = sizes.header;
     for (std::size_t g = 0; g < timeline.groups.size(); ++g) {
         const TimelineGroup& group = timeline.groups[g];
+        const bool isFolded = group.foldable() && folded.contains(g);
         const double top = y;
         y += sizes.groupGap / 2;
-        for (std::size_t l = 0; l < group.lanes.size(); ++l) {
-            const PlacedLane lane{g, l, QRectF(sizes.names(), y, width - sizes.names(), sizes.lane)};
+        for (std::size_t l = 0; l < (isFolded ? 1 : group.lanes.size()); ++l) {
+            const PlacedLane lane{g, isFolded ? worstLane : l,
+                                  QRectF(sizes.names(), y, width - sizes.names(), sizes.lane)};
             geometry.lanes.push_back(lane);
-            placeLane(geometry, group.lanes[l], lane);
+            placeLane(geometry, isFolded ? group.worst : group.lanes[l], lane, crowded);
             y += sizes.lane;
         }
         y += sizes.groupGap / 2;
-        geometry.groups.push_back(PlacedGroup{g, QRectF(0, top, width, y - top)});
+        geometry.groups.push_back(
+            PlacedGroup{g, QRectF(0, top, width, y - top), isFolded, QRectF(0, top, sizes.partColumn, y - top)});
     }
     geometry.height = y;
     return geometry;
+}
+
+PlacedMark inFull(const Timeline& timeline, const TimelineGeometry& geometry, const PlacedMark& placed)
+{
+    const PlacedLane* lane = geometry.placedLane(placed.place.group, placed.place.lane);
+    const TimelineMark& mark = laneOf(timeline, placed.place.group, placed.place.lane).marks[placed.place.mark];
+    return placedInFull(mark, placed, lane ? std::round(lane->middle()) : 0, geometry.sizes);
 }
 
 } // namespace padside

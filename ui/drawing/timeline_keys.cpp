@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-// The keyboard of the timeline: from mark to mark, zoom, open.
+// The keyboard of the timeline: from mark to mark, to the names, fold, zoom, open.
 
 #include "ui/drawing/timeline_view.h"
 
@@ -16,33 +16,26 @@ namespace padside {
 namespace {
 
 constexpr double zoomStep = 1.25;
+constexpr double farOut = 1e-6; ///< the view stops at all years
 
-std::vector<MarkPlace> lanesWithMarks(const Timeline& timeline)
+const std::vector<TimelineMark>& marksOf(const Timeline& timeline, const PlacedLane& lane)
 {
-    std::vector<MarkPlace> lanes;
-    for (std::size_t g = 0; g < timeline.groups.size(); ++g) {
-        for (std::size_t l = 0; l < timeline.groups[g].lanes.size(); ++l) {
-            if (!timeline.groups[g].lanes[l].marks.empty())
-                lanes.push_back(MarkPlace{g, l, 0});
-        }
-    }
-    return lanes;
-}
-
-const std::vector<TimelineMark>& marksOf(const Timeline& timeline, const MarkPlace& place)
-{
-    return timeline.groups[place.group].lanes[place.lane].marks;
+    return laneOf(timeline, lane.group, lane.lane).marks;
 }
 
 /// The latest mark of the first lane with marks: where walking starts.
-std::optional<MarkPlace> startOf(const Timeline& timeline)
+std::optional<MarkPlace> startOf(const Timeline& timeline, const TimelineGeometry& geometry)
 {
-    const auto lanes = lanesWithMarks(timeline);
-    if (lanes.empty())
-        return std::nullopt;
-    MarkPlace place = lanes.front();
-    place.mark = marksOf(timeline, place).size() - 1;
-    return place;
+    for (const PlacedLane& lane : geometry.lanes) {
+        if (const auto& marks = marksOf(timeline, lane); !marks.empty())
+            return MarkPlace{lane.group, lane.lane, marks.size() - 1};
+    }
+    return std::nullopt;
+}
+
+bool isName(const MarkPlace& place)
+{
+    return place.mark == laneName;
 }
 
 } // namespace
@@ -50,26 +43,72 @@ std::optional<MarkPlace> startOf(const Timeline& timeline)
 void TimelineView::selectBeside(int step)
 {
     MarkPlace place = *m_selected;
-    const auto count = static_cast<std::ptrdiff_t>(marksOf(m_timeline, place).size());
-    place.mark = static_cast<std::size_t>(
-        std::clamp<std::ptrdiff_t>(static_cast<std::ptrdiff_t>(place.mark) + step, 0, count - 1));
+    const bool foldable = m_timeline.groups[place.group].foldable();
+    if (isName(place) && place.lane == partHeading) {
+        const bool isFolded = m_folded.contains(place.group);
+        if (step < 0 || isFolded)
+            fold(place.group, step < 0);
+        else
+            select(MarkPlace{place.group, 0, laneName});
+        return;
+    }
+    const std::size_t count = laneOf(m_timeline, place.group, place.lane).marks.size();
+    if (isName(place)) {
+        if (step > 0 && count > 0)
+            select(MarkPlace{place.group, place.lane, 0});
+        else if (step < 0 && foldable)
+            select(MarkPlace{place.group, partHeading, laneName});
+        return;
+    }
+    if (step < 0 && place.mark == 0)
+        place = MarkPlace{place.group, place.lane == worstLane ? partHeading : place.lane, laneName};
+    else
+        place.mark = std::min(place.mark + static_cast<std::size_t>(step), count - 1);
     select(place);
 }
 
 void TimelineView::selectAcross(int step)
 {
-    const auto lanes = lanesWithMarks(m_timeline);
-    const auto here = std::ranges::find(lanes, MarkPlace{m_selected->group, m_selected->lane, 0});
-    const auto next = (here - lanes.begin()) + step;
-    if (next < 0 || next >= static_cast<std::ptrdiff_t>(lanes.size()))
+    const auto& lanes = m_geometry.lanes;
+    const bool onHeading = m_selected->lane == partHeading;
+    const auto here = std::ranges::find_if(lanes, [&](const PlacedLane& lane) {
+        return lane.group == m_selected->group && (onHeading || lane.lane == m_selected->lane);
+    });
+    const auto end = static_cast<std::ptrdiff_t>(lanes.size());
+    for (std::ptrdiff_t row = here - lanes.begin() + step; row >= 0 && row < end; row += step) {
+        const PlacedLane& lane = lanes[static_cast<std::size_t>(row)];
+        const auto& marks = marksOf(m_timeline, lane);
+        const bool foldable = m_timeline.groups[lane.group].foldable();
+        if (onHeading && foldable && lane.group != m_selected->group)
+            return select(MarkPlace{lane.group, partHeading, laneName});
+        if (isName(*m_selected) && !onHeading)
+            return select(MarkPlace{lane.group, lane.lane == worstLane ? partHeading : lane.lane, laneName});
+        if (onHeading || marks.empty())
+            continue;
+        const Date on = laneOf(m_timeline, m_selected->group, m_selected->lane).marks[m_selected->mark].on;
+        const auto nearest = std::ranges::min_element(
+            marks, {}, [on](const TimelineMark& mark) { return std::abs((mark.on - on).count()); });
+        return select(MarkPlace{lane.group, lane.lane, static_cast<std::size_t>(nearest - marks.begin())});
+    }
+}
+
+void TimelineView::selectLane(std::size_t row)
+{
+    const PlacedLane lane = m_geometry.lanes[row]; // a copy: selecting may lay out anew
+    const auto& marks = marksOf(m_timeline, lane);
+    if (marks.empty())
+        select(MarkPlace{lane.group, lane.lane == worstLane ? partHeading : lane.lane, laneName});
+    else
+        select(MarkPlace{lane.group, lane.lane, marks.size() - 1});
+}
+
+void TimelineView::selectEnd(bool last)
+{
+    if (m_selected->lane == partHeading)
         return;
-    MarkPlace place = lanes[static_cast<std::size_t>(next)];
-    const Date on = marksOf(m_timeline, *m_selected)[m_selected->mark].on;
-    const auto& marks = marksOf(m_timeline, place);
-    const auto nearest = std::ranges::min_element(
-        marks, {}, [on](const TimelineMark& mark) { return std::abs((mark.on - on).count()); });
-    place.mark = static_cast<std::size_t>(nearest - marks.begin());
-    select(place);
+    const auto& marks = laneOf(m_timeline, m_selected->group, m_selected->lane).marks;
+    if (!marks.empty())
+        select(MarkPlace{m_selected->group, m_selected->lane, last ? marks.size() - 1 : 0});
 }
 
 void TimelineView::focusInEvent(QFocusEvent* event)
@@ -78,51 +117,79 @@ void TimelineView::focusInEvent(QFocusEvent* event)
     const bool byKey = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason
         || event->reason() == Qt::ShortcutFocusReason;
     if (byKey && !m_selected) {
-        if (const auto start = startOf(m_timeline))
+        if (const auto start = startOf(m_timeline, m_geometry))
             select(*start);
     }
     viewport()->update();
 }
 
-void TimelineView::keyPressEvent(QKeyEvent* event)
+bool TimelineView::zoomKey(const QKeyEvent& event)
 {
-    const double middle = (m_geometry.axis.left + m_geometry.axis.right) / 2;
-    const double around
-        = m_selected ? m_geometry.axis.x(marksOf(m_timeline, *m_selected)[m_selected->mark].on) : middle;
-    switch (event->key()) {
+    double around = (m_geometry.axis.left + m_geometry.axis.right) / 2;
+    if (const PlacedMark* mark = m_selected ? m_geometry.placed(*m_selected) : nullptr)
+        around = mark->x;
+    switch (event.key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal:
         zoomBy(zoomStep, around);
-        return;
+        break;
     case Qt::Key_Minus:
         zoomBy(1 / zoomStep, around);
-        return;
-    case Qt::Key_0:
-        zoomBy(1e-6, around);
-        return;
-    default:
         break;
+    case Qt::Key_0:
+        zoomBy(farOut, around);
+        break;
+    default:
+        return false;
     }
-    const bool walks = event->key() == Qt::Key_Left || event->key() == Qt::Key_Right || event->key() == Qt::Key_Up
-        || event->key() == Qt::Key_Down || event->key() == Qt::Key_Home || event->key() == Qt::Key_End;
-    if (walks && !m_selected) {
-        if (const auto start = startOf(m_timeline))
-            select(*start);
+    if (m_selected)
+        ensureVisible(*m_selected);
+    return true;
+}
+
+bool TimelineView::walkKey(const QKeyEvent& event)
+{
+    const auto step = [&]() -> std::function<void()> {
+        const bool control = event.modifiers().testFlag(Qt::ControlModifier);
+        switch (event.key()) {
+        case Qt::Key_Left:
+            return [this] { selectBeside(-1); };
+        case Qt::Key_Right:
+            return [this] { selectBeside(1); };
+        case Qt::Key_Up:
+            return [this] { selectAcross(-1); };
+        case Qt::Key_Down:
+            return [this] { selectAcross(1); };
+        case Qt::Key_Home:
+            return [this, control] { control ? selectLane(0) : selectEnd(false); };
+        case Qt::Key_End:
+            return [this, control] { control ? selectLane(m_geometry.lanes.size() - 1) : selectEnd(true); };
+        default:
+            return {};
+        }
+    }();
+    if (!step)
+        return false;
+    const bool needsNone = event.modifiers().testFlag(Qt::ControlModifier)
+        && (event.key() == Qt::Key_Home || event.key() == Qt::Key_End);
+    if (m_selected || needsNone)
+        step();
+    else if (const auto start = startOf(m_timeline, m_geometry))
+        select(*start);
+    return true;
+}
+
+void TimelineView::keyPressEvent(QKeyEvent* event)
+{
+    if (m_timeline.groups.empty() || zoomKey(*event) || walkKey(*event))
         return;
-    }
     switch (event->key()) {
-    case Qt::Key_Left:
-        return selectBeside(-1);
-    case Qt::Key_Right:
-        return selectBeside(1);
-    case Qt::Key_Up:
-        return selectAcross(-1);
-    case Qt::Key_Down:
-        return selectAcross(1);
-    case Qt::Key_Home:
-        return selectBeside(-1'000'000);
-    case Qt::Key_End:
-        return selectBeside(1'000'000);
+    case Qt::Key_F:
+        if (event->modifiers().testFlag(Qt::ShiftModifier))
+            foldAll(m_folded.empty());
+        else if (m_selected)
+            fold(m_selected->group, !m_folded.contains(m_selected->group));
+        return;
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space:

@@ -34,6 +34,7 @@ TimelineMark& markAt(TimelineLane& lane, const UnitRecord& record, VisitId visit
 
 void addFinding(TimelineMark& mark, const Finding& finding)
 {
+    mark.findings.push_back(finding.id);
     const bool later = finding.phase == Phase::asLeft || mark.found.has_value();
     if (!finding.seen())
         mark.notSeen = std::get<NotSeenReason>(finding.sight);
@@ -61,7 +62,13 @@ void addFittings(TimelineLane& lane, const UnitRecord& record, std::span<const Z
         if (!took || !one.part->fittedOn || *one.part->fittedOn < span.first || *one.part->fittedOn > span.today)
             continue;
         const auto visit = std::ranges::find(record.visits, *one.part->fittedOn, &Visit::on);
-        markAt(lane, record, visit == record.visits.end() ? VisitId{} : visit->id, *one.part->fittedOn).fitted = true;
+        TimelineMark& mark
+            = markAt(lane, record, visit == record.visits.end() ? VisitId{} : visit->id, *one.part->fittedOn);
+        mark.fitted = true;
+        for (const ZoneOfPart& old : zones) {
+            if (old.part->removedOn == one.part->fittedOn)
+                mark.fittedBecause = old.part->removedBecause;
+        }
     }
 }
 
@@ -106,12 +113,34 @@ void addEntries(TimelineLane& lane, const UnitRecord& record, const ZoneOfPart& 
             markAt(lane, record, treatment.visitId, treatment.on).treatments.push_back(treatment);
     }
     for (const Photo& photo : record.photos) {
-        if (one.zone && photo.zoneId == one.zone->id && photo.on <= span.today)
-            ++markAt(lane, record, photo.visitId, photo.on).photos;
+        if (!one.zone || photo.zoneId != one.zone->id || photo.on > span.today)
+            continue;
+        TimelineMark& mark = markAt(lane, record, photo.visitId, photo.on);
+        ++mark.photos;
+        mark.pictures.push_back(photo.id);
     }
 }
 
-TimelineLane laneOf(std::span<const ZoneOfPart> zones, const UnitRecord& record, const LaneSpan& span)
+/// What each sighting is held against: the grade known before it, of the part that is fitted then.
+void addBefore(TimelineLane& lane)
+{
+    std::optional<Grade> known;
+    std::optional<Date> knownOn;
+    for (TimelineMark& mark : lane.marks) {
+        if (mark.fitted && !mark.found)
+            known.reset(); // what was known was of the part that went
+        mark.before = known;
+        mark.beforeOn = known ? knownOn : std::nullopt;
+        if (mark.fitted)
+            known.reset();
+        if (const auto now = mark.left ? mark.left : mark.fitted ? std::nullopt : mark.found) {
+            known = now;
+            knownOn = mark.on;
+        }
+    }
+}
+
+TimelineLane laneOfZones(std::span<const ZoneOfPart> zones, const UnitRecord& record, const LaneSpan& span)
 {
     TimelineLane lane;
     lane.name = zones.back().zone ? zones.back().zone->name : std::string(PADSIDE_SAY("whole part"));
@@ -124,6 +153,7 @@ TimelineLane laneOf(std::span<const ZoneOfPart> zones, const UnitRecord& record,
     addFittings(lane, record, zones, span);
     std::ranges::stable_sort(lane.marks, {}, &TimelineMark::on);
     std::ranges::stable_sort(lane.bands, {}, &TimelineBand::from);
+    addBefore(lane);
     return lane;
 }
 
@@ -167,7 +197,7 @@ std::vector<TimelineLane> lanesOf(std::span<const Part* const> parts, const Unit
     std::vector<TimelineLane> result;
     result.reserve(lanes.size());
     for (const auto& zones : lanes)
-        result.push_back(laneOf(zones, record, span));
+        result.push_back(laneOfZones(zones, record, span));
     return result;
 }
 

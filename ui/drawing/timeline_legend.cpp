@@ -38,6 +38,9 @@ struct Used
     bool photo = false;
     bool corrected = false;
     bool callOut = false;
+    bool runs = false; ///< equal grades one after the other
+    bool added = false;
+    bool taken = false;
     std::set<TreatmentKind> treatments;
 };
 
@@ -53,6 +56,9 @@ Used usedIn(const Timeline& timeline)
                 used.fitted |= mark.fitted;
                 used.photo |= mark.photos > 0 && mark.subject == TimelineMark::Subject::zone;
                 used.corrected |= !mark.correction.empty();
+                used.runs |= mark.found && mark.found == mark.before;
+                for (const ChargeEntry& charge : mark.charges)
+                    (charge.direction == ChargeDirection::added ? used.added : used.taken) = true;
                 used.callOut |= mark.reason == VisitReason::callOut;
                 for (const Treatment& treatment : mark.treatments)
                     used.treatments.insert(treatment.kind);
@@ -82,6 +88,8 @@ public:
                           m_theme);
                 paintNotSeen(m_painter, QRectF(area.topLeft(), QSizeF(m_side, m_side)), m_theme);
             });
+        if (used.runs)
+            add(side * 1.6, tr("the same, looked at again"), [this](const QRectF& area) { paintRun(area); });
         for (const TreatmentKind kind : used.treatments) {
             if (kind != TreatmentKind::replace)
                 add(small(), m_words.word(wordOf(kind)),
@@ -99,6 +107,20 @@ public:
             add(side, tr("corrected"), [this](const QRectF& area) {
                 paintNoFinding(m_painter, area, m_theme);
                 paintCorrectedSign(m_painter, area, m_theme);
+            });
+        if (used.runs)
+            add(side, tr("more close by"), [this](const QRectF& area) {
+                const QRectF mark = area.adjusted(0, 0, -2, -2);
+                paintNoFinding(m_painter, mark, m_theme);
+                paintMoreSign(m_painter, mark, m_theme);
+            });
+        if (used.added)
+            add(small(), tr("refrigerant added"), [this](const QRectF& area) {
+                paintChargeSign(m_painter, smallIn(area), ChargeDirection::added, m_theme);
+            });
+        if (used.taken)
+            add(small(), tr("recovered or lost"), [this](const QRectF& area) {
+                paintChargeSign(m_painter, smallIn(area), ChargeDirection::lost, m_theme);
             });
         if (used.callOut)
             add(small(), tr("call-out"), [this](const QRectF& area) {
@@ -121,6 +143,14 @@ private:
                 paintGrade(m_painter, QRectF(area.left() + m_side + 1, area.center().y() - left / 2, left, left),
                            Grade::worn, m_theme);
             });
+    }
+
+    void paintRun(const QRectF& area)
+    {
+        paintBand(m_painter, QRectF(area.left(), area.center().y() - 3, area.width(), 6), Grade::worn, true, m_theme);
+        m_painter.setPen(QPen(m_theme.ink, 1));
+        const double x = std::floor(area.center().x()) + 0.5;
+        m_painter.drawLine(QPointF(x, area.top() + 1), QPointF(x, area.bottom() - 1));
     }
 
     void add(double width, const QString& text, std::function<void(const QRectF&)> sign)

@@ -10,15 +10,24 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QPolygonF>
 
 #include <algorithm>
 #include <cmath>
+
+using namespace Qt::Literals::StringLiterals;
 
 namespace padside {
 
 namespace {
 
-constexpr double signsWidth = 200; ///< as far as signs and amounts may reach to the right of a mark
+constexpr double foldWidth = 12; ///< room for the triangle before a part's name
+
+/// Where the weeks of a season lie.
+QColor seasonGround(const Theme& theme)
+{
+    return mixed(theme.softInk, theme.panel, 0.09);
+}
 
 QFont fontOf(const QPainter& painter, double pixels, bool bold = false)
 {
@@ -63,93 +72,65 @@ void paintLives(QPainter& painter, const TimelinePicture& picture)
     painter.setPen(QPen(mixed(picture.theme.softInk, picture.theme.panel, 0.6), 1));
     for (const PlacedLane& placed : geometry.lanes) {
         const double y = std::round(placed.middle()) - 0.5;
-        for (const TimelineLife& life : picture.timeline.groups[placed.group].lanes[placed.lane].lives)
+        for (const TimelineLife& life : laneOf(picture.timeline, placed.group, placed.lane).lives)
             painter.drawLine(QPointF(geometry.axis.x(life.from), y), QPointF(geometry.axis.x(life.to), y));
     }
 }
 
-void paintZoneMark(QPainter& painter, const TimelinePicture& picture, const PlacedMark& placed,
-                   const TimelineMark& mark)
+/// The weeks in which the site is visited, as a light ground.
+void paintSeasons(QPainter& painter, const TimelinePicture& picture, double top, double bottom)
 {
-    const Theme& theme = picture.theme;
-    const TimelineSizes& sizes = picture.geometry.sizes;
-    if (mark.found)
-        paintGrade(painter, placed.found, *mark.found, theme);
-    else if (mark.notSeen)
-        paintNotSeen(painter, placed.found, theme);
-    if (mark.left)
-        paintGrade(painter, placed.left, *mark.left, theme);
-    const bool bare = placed.found.isEmpty() && placed.left.isEmpty();
-    double x = bare ? placed.area.left() + sizes.mark * 0.2 : placed.area.right() + 2;
-    const double side = std::round(sizes.text * 0.72);
-    const double middle = placed.area.center().y();
-    if (mark.fitted) {
-        const QRectF bar(x, middle - sizes.lane / 2 + 2, side, sizes.lane - 4);
-        paintFittedSign(painter, bar, theme);
-        x += side;
-    }
-    for (const Treatment& treatment : mark.treatments) {
-        if (treatment.kind == TreatmentKind::replace && mark.fitted)
-            continue;
-        paintTreatmentSign(painter, QRectF(x, std::round(middle - side / 2), side, side), treatment.kind, theme);
-        x += side + 2;
-    }
-    const QRectF carrier = placed.found.isEmpty() ? placed.left : placed.found;
-    if (mark.photos > 0)
-        paintPhotoSign(painter, carrier.isEmpty() ? placed.area : carrier, theme);
-    if (!mark.correction.empty())
-        paintCorrectedSign(painter, carrier.isEmpty() ? placed.area : carrier, theme);
+    const QColor ground = seasonGround(picture.theme);
+    for (const SeasonSpan& season : picture.geometry.seasons)
+        painter.fillRect(QRectF(season.from, top, season.to - season.from, bottom - top), ground);
 }
 
-/// How far the next mark of the lane is; amounts are only written where they do not run into it.
-double roomAfter(const TimelineGeometry& geometry, const PlacedMark& placed)
+void paintSelected(QPainter& painter, const TimelinePicture& picture)
 {
-    const PlacedMark* next = geometry.placed(MarkPlace{placed.place.group, placed.place.lane, placed.place.mark + 1});
-    return (next ? next->area.left() : geometry.width) - placed.area.right();
+    const PlacedMark* chosen = picture.selected ? picture.geometry.placed(*picture.selected) : nullptr;
+    if (!chosen)
+        return;
+    const PlacedMark full = inFull(picture.timeline, picture.geometry, *chosen);
+    if (chosen->detail != PlacedMark::Detail::full) {
+        painter.fillRect(full.area.adjusted(-2, -2, 2, 2), picture.theme.panel);
+        paintTimelineMark(painter, picture, full);
+    }
+    const bool whole = chosen->detail == PlacedMark::Detail::full;
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(picture.theme.accent, 2));
+    painter.drawRoundedRect((whole ? chosen->area : full.area).adjusted(-3, -3, 3, 3), 4, 4);
 }
 
-void paintChargeMark(QPainter& painter, const TimelinePicture& picture, const PlacedMark& placed,
-                     const TimelineMark& mark)
+/// Where the chosen name stands; empty if no name is chosen.
+QRectF nameArea(const TimelinePicture& picture)
 {
-    const TimelineWords words(picture.speaker);
-    const double side = std::round(placed.area.height() * 0.62);
-    QRectF sign(0, 0, side, side);
-    sign.moveCenter(placed.area.center());
-    painter.setFont(fontOf(painter, picture.geometry.sizes.text * 0.84));
-    const QFontMetricsF metrics(painter.font());
-    const double end = placed.area.right() + roomAfter(picture.geometry, placed);
-    for (const ChargeEntry& charge : mark.charges) {
-        paintChargeSign(painter, sign, charge.direction, picture.theme);
-        const QString text = words.chargeText(charge);
-        const QRectF place(sign.right() + 3, placed.area.top() - 2, metrics.horizontalAdvance(text) + 2,
-                           placed.area.height() + 4);
-        const bool fits = place.right() <= end;
-        if (fits) {
-            painter.setPen(picture.theme.ink);
-            painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft, text);
-        }
-        sign.moveLeft(fits ? place.right() + 4 : sign.right() + 2);
+    if (!picture.selected || picture.selected->mark != laneName)
+        return {};
+    const TimelineGeometry& geometry = picture.geometry;
+    if (picture.selected->lane == partHeading) {
+        const PlacedGroup* group = geometry.placedGroup(picture.selected->group);
+        return group ? group->heading : QRectF();
     }
+    const PlacedLane* lane = geometry.placedLane(picture.selected->group, picture.selected->lane);
+    return lane
+        ? QRectF(geometry.sizes.partColumn - 6, lane->area.top(), geometry.sizes.zoneColumn + 4, lane->area.height())
+        : QRectF();
 }
 
-void paintMark(QPainter& painter, const TimelinePicture& picture, const PlacedMark& placed)
+/// A triangle that points down to lanes or right where they are folded away.
+void paintFold(QPainter& painter, const QPointF& middle, bool folded, const QColor& colour)
 {
-    const MarkPlace& place = placed.place;
-    const TimelineMark& mark = picture.timeline.groups[place.group].lanes[place.lane].marks[place.mark];
-    switch (mark.subject) {
-    case TimelineMark::Subject::zone:
-        paintZoneMark(painter, picture, placed, mark);
-        break;
-    case TimelineMark::Subject::visit: {
-        const double inset = placed.area.height() * 0.18;
-        paintVisitSign(painter, placed.area.adjusted(inset, inset, -inset, -inset),
-                       mark.reason.value_or(VisitReason::spring), mark.openVisit, picture.theme);
-        break;
-    }
-    case TimelineMark::Subject::charge:
-        paintChargeMark(painter, picture, placed, mark);
-        break;
-    }
+    constexpr double half = 4;
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour);
+    const QPolygonF right{QPointF(-half * 0.6, -half), QPointF(half * 0.8, 0), QPointF(-half * 0.6, half)};
+    const QPolygonF down{QPointF(-half, -half * 0.6), QPointF(half, -half * 0.6), QPointF(0, half * 0.8)};
+    painter.translate(middle);
+    painter.drawPolygon(folded ? right : down);
+    painter.restore();
 }
 
 } // namespace
@@ -164,6 +145,7 @@ void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture)
     painter.fillRect(QRectF(0, 0, geometry.width, bottom), theme.panel);
     painter.setClipRect(QRectF(geometry.sizes.names(), 0, geometry.width - geometry.sizes.names(), bottom),
                         Qt::IntersectClip);
+    paintSeasons(painter, picture, half, bottom);
     const TimelineWords words(picture.speaker);
     const QFont yearFont = fontOf(painter, geometry.sizes.text, true);
     const QFont seasonFont = fontOf(painter, geometry.sizes.text * 0.84);
@@ -173,9 +155,13 @@ void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture)
     const QString spring = words.word(wordOf(VisitReason::spring));
     const QString fall = words.word(wordOf(VisitReason::fall));
     const bool seasonNames = fits(spring) && fits(fall);
+    const int step = yearStep(geometry.axis, QFontMetricsF(yearFont).horizontalAdvance(u"0000"_s) + 10);
     for (const TimeTick& tick : geometry.ticks) {
         if (tick.kind == TimeTick::Kind::year) {
-            upright(painter, tick.x, 2, bottom, mixed(theme.softInk, theme.panel, 0.45));
+            const bool written = tick.year % step == 0;
+            upright(painter, tick.x, written ? 2 : half, bottom, mixed(theme.softInk, theme.panel, 0.45));
+            if (!written)
+                continue;
             painter.setFont(yearFont);
             painter.setPen(theme.ink);
             const QString year = QString::number(tick.year);
@@ -186,8 +172,6 @@ void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture)
             painter.setPen(theme.softInk);
             painter.drawText(QRectF(tick.x - 60, half - 2, 120, bottom - half), Qt::AlignCenter,
                              tick.kind == TimeTick::Kind::spring ? spring : fall);
-        } else {
-            upright(painter, tick.x, bottom - 6, bottom, theme.softInk);
         }
     }
     upright(painter, geometry.todayX, half - 2, bottom, theme.accent);
@@ -206,12 +190,12 @@ void paintTimelineNames(QPainter& painter, const TimelinePicture& picture)
     painter.fillRect(QRectF(0, sizes.header, sizes.names(), geometry.height - sizes.header), theme.panel);
     const QFont partFont = fontOf(painter, sizes.text, true);
     const QFont zoneFont = fontOf(painter, sizes.text);
-    std::size_t row = 0;
     for (const PlacedGroup& placed : geometry.groups) {
         const TimelineGroup& group = picture.timeline.groups[placed.group];
-        const QRectF name(6, placed.area.top() + sizes.groupGap / 2, sizes.partColumn - 12,
-                          placed.area.height() - sizes.groupGap);
-        const bool one = group.lanes.size() == 1;
+        const QRectF name = placed.heading.adjusted(foldWidth + 4, sizes.groupGap / 2, -6, -sizes.groupGap / 2);
+        const bool one = placed.folded || group.lanes.size() == 1;
+        if (group.foldable() && picture.folds)
+            paintFold(painter, QPointF(foldWidth / 2 + 3, name.top() + sizes.lane / 2), placed.folded, theme.softInk);
         painter.setFont(partFont);
         painter.setPen(group.fitted ? theme.ink : theme.softInk);
         const QString text = words.partName(group);
@@ -220,15 +204,22 @@ void paintTimelineNames(QPainter& painter, const TimelinePicture& picture)
         painter.drawText(
             lines, one ? int(Qt::AlignVCenter | Qt::AlignLeft) : int(Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap),
             cut);
-        painter.setFont(zoneFont);
-        for (const TimelineLane& lane : group.lanes) {
-            const QRectF& area = geometry.lanes[row++].area;
-            const QRectF place(sizes.partColumn, area.top(), sizes.zoneColumn - 6, area.height());
-            painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft,
-                             QFontMetricsF(zoneFont).elidedText(words.zoneName(lane), Qt::ElideRight, place.width()));
-        }
         painter.setPen(QPen(theme.line, 1));
         painter.drawLine(QPointF(0, placed.area.bottom() - 0.5), QPointF(sizes.names(), placed.area.bottom() - 0.5));
+    }
+    painter.setFont(zoneFont);
+    for (const PlacedLane& placed : geometry.lanes) {
+        const QRectF place(sizes.partColumn, placed.area.top(), sizes.zoneColumn - 6, placed.area.height());
+        const QString name = words.zoneName(laneOf(picture.timeline, placed.group, placed.lane));
+        painter.setPen(picture.timeline.groups[placed.group].fitted && placed.lane != worstLane ? theme.ink
+                                                                                                : theme.softInk);
+        painter.drawText(place, Qt::AlignVCenter | Qt::AlignLeft,
+                         QFontMetricsF(zoneFont).elidedText(name, Qt::ElideRight, place.width()));
+    }
+    if (const QRectF chosen = nameArea(picture); !chosen.isEmpty()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(theme.accent, 2));
+        painter.drawRect(chosen.adjusted(2, 1, -2, -1));
     }
     upright(painter, sizes.names() - 1, sizes.header, geometry.height, theme.line);
     painter.restore();
@@ -243,23 +234,24 @@ void paintTimelineLanes(QPainter& painter, const TimelinePicture& picture)
     painter.save();
     painter.setClipRect(lanes, Qt::IntersectClip);
     painter.fillRect(lanes, picture.theme.panel);
+    paintSeasons(painter, picture, header, geometry.height);
     paintGuides(painter, picture);
     paintLives(painter, picture);
     const QRectF visible = painter.clipBoundingRect();
+    const auto inSight = [&visible](const QRectF& area) { return area.adjusted(-8, -8, 8, 8).intersects(visible); };
     for (const PlacedBand& band : geometry.bands) {
         if (band.area.intersects(visible))
             paintBand(painter, band.area, band.grade, band.sure, picture.theme);
     }
+    for (const PlacedRun& run : geometry.runs) {
+        if (inSight(run.area))
+            paintGrade(painter, run.area, run.grade, picture.theme);
+    }
     for (const PlacedMark& mark : geometry.marks) {
-        if (mark.area.adjusted(-8, -8, signsWidth, 8).intersects(visible))
-            paintMark(painter, picture, mark);
+        if (mark.painted() && inSight(mark.area))
+            paintTimelineMark(painter, picture, mark);
     }
-    if (const PlacedMark* chosen = picture.selected ? geometry.placed(*picture.selected) : nullptr) {
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(picture.theme.accent, 2));
-        painter.drawRoundedRect(chosen->area.adjusted(-3, -3, 3, 3), 4, 4);
-    }
+    paintSelected(painter, picture);
     painter.restore();
 }
 

@@ -6,11 +6,18 @@
 #include "core/quantity/sentence.h"
 #include "ui/drawing/timeline_geometry.h"
 
+#include <QImage>
+
+#include <functional>
+
 class QPainter;
 
 namespace padside {
 
 struct Theme;
+
+/// A small picture of a photograph; null while there is none.
+using PictureSource = std::function<QImage(const PhotoId&)>;
 
 /// Everything a timeline is painted from. References: the picture lives only while it is painted.
 struct TimelinePicture
@@ -20,6 +27,8 @@ struct TimelinePicture
     const Speaker& speaker;
     const Theme& theme;
     std::optional<MarkPlace> selected;
+    PictureSource pictures = {};
+    bool folds = true; ///< paper has nothing to press: no triangles
 };
 
 /// The whole picture within `area`, from its top left; what does not fit is cut off. The same on screen and paper: text
@@ -30,5 +39,10 @@ void paintTimeline(QPainter& painter, const QRectF& area, const TimelinePicture&
 void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture);
 void paintTimelineNames(QPainter& painter, const TimelinePicture& picture);
 void paintTimelineLanes(QPainter& painter, const TimelinePicture& picture);
+
+constexpr double amountType = 0.84; ///< height of amounts, of that of the text
+
+/// One mark, as much of it as is placed.
+void paintTimelineMark(QPainter& painter, const TimelinePicture& picture, const PlacedMark& placed);
 
 } // namespace padside

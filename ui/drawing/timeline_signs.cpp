@@ -110,6 +110,13 @@ void paintCorrectedSign(QPainter& painter, const QRectF& mark, const Theme& them
     painter.drawEllipse(middle, 2.2, 2.2);
 }
 
+void paintMoreSign(QPainter& painter, const QRectF& mark, const Theme& theme)
+{
+    const Shapes shapes(painter, theme.ink, 1);
+    const QPointF corner = mark.bottomRight() + QPointF(1.5, 1.5);
+    painter.drawPolyline(QPolygonF{QPointF(corner.x(), mark.top() + 4), corner, QPointF(mark.left() + 4, corner.y())});
+}
+
 void paintVisitSign(QPainter& painter, const QRectF& area, VisitReason reason, bool open, const Theme& theme)
 {
     const Shapes shapes(painter, theme.ink);

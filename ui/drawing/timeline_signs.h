@@ -26,6 +26,9 @@ void paintPhotoSign(QPainter& painter, const QRectF& mark, const Theme& theme);
 /// An entry was corrected: a dot at the bottom left of a mark.
 void paintCorrectedSign(QPainter& painter, const QRectF& mark, const Theme& theme);
 
+/// Marks behind this one had no room: the edge of a second sheet, right and below.
+void paintMoreSign(QPainter& painter, const QRectF& mark, const Theme& theme);
+
 /// A visit: a disc for spring and fall, a diamond for a call-out; hollow while it is open.
 void paintVisitSign(QPainter& painter, const QRectF& area, VisitReason reason, bool open, const Theme& theme);
 

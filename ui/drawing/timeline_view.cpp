@@ -4,16 +4,13 @@
 #include "ui/drawing/timeline_view.h"
 
 #include "ui/drawing/theme.h"
-#include "ui/drawing/timeline_painter.h"
+#include "ui/drawing/timeline_measure.h"
 
 #include <QAccessible>
 #include <QFontInfo>
-#include <QFontMetricsF>
-#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QScrollBar>
-#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -25,23 +22,40 @@ namespace padside {
 namespace {
 
 constexpr double closestDays = 60; ///< the fewest days a view may show
-constexpr double wheelStep = 1.25;
+
+bool hasLane(const Timeline& timeline, const MarkPlace& place)
+{
+    return place.group < timeline.groups.size()
+        && (place.lane < timeline.groups[place.group].lanes.size()
+            || (place.lane == worstLane && timeline.groups[place.group].foldable()));
+}
 
 const TimelineMark* markIn(const Timeline& timeline, const MarkPlace& place)
 {
-    if (place.group >= timeline.groups.size() || place.lane >= timeline.groups[place.group].lanes.size()
-        || place.mark >= timeline.groups[place.group].lanes[place.lane].marks.size())
+    if (!hasLane(timeline, place))
         return nullptr;
-    return &timeline.groups[place.group].lanes[place.lane].marks[place.mark];
+    const TimelineLane& lane = laneOf(timeline, place.group, place.lane);
+    return place.mark < lane.marks.size() ? &lane.marks[place.mark] : nullptr;
+}
+
+bool isThere(const Timeline& timeline, const MarkPlace& place)
+{
+    if (place.mark == laneName)
+        return hasLane(timeline, place)
+            || (place.lane == partHeading && place.group < timeline.groups.size()
+                && timeline.groups[place.group].foldable());
+    return markIn(timeline, place) != nullptr;
 }
 
 /// The same mark in another timeline: same lane, same visit or day.
 std::optional<MarkPlace> sameMark(const Timeline& before, const MarkPlace& place, const Timeline& after)
 {
+    if (place.mark == laneName)
+        return isThere(after, place) ? std::optional(place) : std::nullopt;
     const TimelineMark* old = markIn(before, place);
-    if (!old || place.group >= after.groups.size() || place.lane >= after.groups[place.group].lanes.size())
+    if (!old || !hasLane(after, place))
         return std::nullopt;
-    const auto& marks = after.groups[place.group].lanes[place.lane].marks;
+    const auto& marks = laneOf(after, place.group, place.lane).marks;
     const auto mark = std::ranges::find_if(
         marks, [old](const TimelineMark& one) { return one.on == old->on && one.visitId == old->visitId; });
     if (mark == marks.end())
@@ -68,6 +82,9 @@ TimelineView::TimelineView(const Speaker& speaker, const Theme& theme, QWidget* 
 
 void TimelineView::setTimeline(Timeline timeline)
 {
+    if (timeline.groups.size() != m_timeline.groups.size())
+        m_folded.clear();
+    m_pointed.reset();
     const auto kept = m_selected ? sameMark(m_timeline, *m_selected, timeline) : std::nullopt;
     m_timeline = std::move(timeline);
     m_selected = kept;
@@ -81,6 +98,7 @@ void TimelineView::showAll()
 {
     m_zoom = 1;
     m_selected.reset();
+    m_folded.clear();
     updateScrollBars();
     verticalScrollBar()->setValue(0);
     layOutNow();
@@ -94,25 +112,7 @@ double TimelineView::lanesWidth() const
 
 void TimelineView::measureNames()
 {
-    const double text = QFontInfo(font()).pixelSize();
-    QFont bold = font();
-    bold.setBold(true);
-    const QFontMetricsF partMetrics(bold);
-    const QFontMetricsF zoneMetrics(font());
-    double part = 60;
-    double zone = 40;
-    for (const TimelineGroup& group : m_timeline.groups) {
-        // A name over several lanes may break into two lines.
-        const double share = group.lanes.size() > 1 ? 0.62 : 1;
-        part = std::max(part, partMetrics.horizontalAdvance(m_words.partName(group)) * share + 16);
-        for (const TimelineLane& lane : group.lanes)
-            zone = std::max(zone, zoneMetrics.horizontalAdvance(m_words.zoneName(lane)) + 12);
-    }
-    // Names may take a third, more where there is little room, but never most of it.
-    const double width = viewport()->width();
-    const double most = std::max(width * 0.34, std::min(width * 0.42, 400.0));
-    const double scale = std::min(1.0, most / (part + zone));
-    m_sizes = TimelineSizes::forText(text, std::floor(part * scale), std::floor(zone * scale));
+    m_sizes = measured(m_timeline, m_words, font(), QFontInfo(font()).pixelSize(), viewport()->width());
 }
 
 DaySpan TimelineView::visibleSpan() const
@@ -130,7 +130,8 @@ void TimelineView::updateScrollBars()
     horizontalScrollBar()->setPageStep(static_cast<int>(lanesWidth()));
     horizontalScrollBar()->setSingleStep(40);
     horizontalScrollBar()->setRange(0, static_cast<int>(std::round(wide - lanesWidth())));
-    const double height = layOut(m_timeline, m_sizes, m_sizes.names() + lanesWidth(), wholeSpan(m_timeline)).height;
+    const double height
+        = layOut(m_timeline, m_sizes, m_sizes.names() + lanesWidth(), wholeSpan(m_timeline), m_folded).height;
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setSingleStep(static_cast<int>(m_sizes.lane));
     verticalScrollBar()->setRange(0, std::max(0, static_cast<int>(std::ceil(height)) - viewport()->height()));
@@ -138,7 +139,7 @@ void TimelineView::updateScrollBars()
 
 void TimelineView::layOutNow()
 {
-    m_geometry = layOut(m_timeline, m_sizes, m_sizes.names() + lanesWidth(), visibleSpan());
+    m_geometry = layOut(m_timeline, m_sizes, m_sizes.names() + lanesWidth(), visibleSpan(), m_folded);
     viewport()->update();
 }
 
@@ -163,7 +164,7 @@ void TimelineView::paintEvent(QPaintEvent*)
     painter.fillRect(viewport()->rect(), m_theme.panel);
     if (m_timeline.groups.empty())
         return;
-    const TimelinePicture picture{m_timeline, m_geometry, m_speaker, m_theme, m_selected};
+    const TimelinePicture picture{m_timeline, m_geometry, m_speaker, m_theme, m_selected, m_pictures};
     const double scrolled = verticalScrollBar()->value();
     painter.save();
     painter.setClipRect(QRectF(0, m_sizes.header, viewport()->width(), viewport()->height() - m_sizes.header));
@@ -193,6 +194,8 @@ void TimelineView::resizeEvent(QResizeEvent* event)
     measureNames();
     updateScrollBars();
     layOutNow();
+    if (m_selected)
+        ensureVisible(*m_selected);
 }
 
 void TimelineView::changeEvent(QEvent* event)
@@ -211,83 +214,48 @@ void TimelineView::scrollContentsBy(int, int)
         layOutNow();
 }
 
-std::optional<MarkPlace> TimelineView::markUnder(const QPointF& point) const
-{
-    if (point.x() < m_sizes.names() || point.y() < m_sizes.header)
-        return std::nullopt;
-    return m_geometry.markAt(point.x(), point.y() + verticalScrollBar()->value());
-}
-
-QString TimelineView::nameUnder(const QPointF& point) const
-{
-    const double y = point.y() + verticalScrollBar()->value();
-    if (point.x() >= m_sizes.names() || point.y() < m_sizes.header)
-        return {};
-    for (const PlacedLane& lane : m_geometry.lanes) {
-        if (y < lane.area.top() || y >= lane.area.bottom())
-            continue;
-        const TimelineGroup& group = m_timeline.groups[lane.group];
-        const QString name
-            = tr("%1, %2", "part, zone").arg(m_words.partName(group), m_words.zoneName(group.lanes[lane.lane]));
-        return group.fitted ? name : tr("%1 (removed)").arg(name);
-    }
-    return {};
-}
-
-void TimelineView::mouseMoveEvent(QMouseEvent* event)
-{
-    viewport()->setCursor(markUnder(event->position()) ? Qt::PointingHandCursor : Qt::ArrowCursor);
-}
-
-void TimelineView::mousePressEvent(QMouseEvent* event)
-{
-    event->accept(); // what counts is where the button is let go
-}
-
-void TimelineView::mouseReleaseEvent(QMouseEvent* event)
-{
-    if (event->button() != Qt::LeftButton)
-        return;
-    if (const auto place = markUnder(event->position())) {
-        select(*place);
-        activate(*place);
-    }
-}
-
-void TimelineView::wheelEvent(QWheelEvent* event)
-{
-    if (event->modifiers().testFlag(Qt::ControlModifier)) {
-        zoomBy(std::pow(wheelStep, event->angleDelta().y() / 120.0), event->position().x());
-        event->accept();
-    } else {
-        QAbstractScrollArea::wheelEvent(event);
-    }
-}
-
-bool TimelineView::viewportEvent(QEvent* event)
-{
-    if (event->type() != QEvent::ToolTip)
-        return QAbstractScrollArea::viewportEvent(event);
-    const auto* help = static_cast<QHelpEvent*>(event);
-    const auto place = markUnder(help->pos());
-    const QString text = place ? m_words.sentence(m_timeline, *place) : nameUnder(help->pos());
-    if (text.isEmpty())
-        QToolTip::hideText();
-    else
-        QToolTip::showText(help->globalPos(), u"<p>"_s + text.toHtmlEscaped() + u"</p>"_s, viewport());
-    return true;
-}
-
 void TimelineView::activate(const MarkPlace& place)
 {
+    if (place.mark == laneName) {
+        const TimelineGroup& group = m_timeline.groups[place.group];
+        if (place.lane == partHeading)
+            fold(place.group, !m_folded.contains(place.group));
+        else if (!group.lanes[place.lane].zones.empty())
+            Q_EMIT zoneChosen(group.lanes[place.lane].zones.back());
+        return;
+    }
     const TimelineMark* mark = markIn(m_timeline, place);
     if (mark && !mark->visitId.isNull())
         Q_EMIT visitActivated(mark->visitId);
 }
 
+QString TimelineView::sentenceOf(const MarkPlace& place) const
+{
+    const TimelineMark* mark = markIn(m_timeline, place);
+    if (!mark)
+        return m_words.sentence(m_timeline, place);
+    QString text = m_words.sentence(m_timeline, place, m_raised ? m_raised(*mark) : std::vector<Sentence>{});
+    const PlacedMark* placed = m_geometry.placed(place);
+    if (placed && placed->standsFor > 0)
+        text += m_words.more(placed->standsFor);
+    return text;
+}
+
+/// Says what is pointed at, else what is chosen, else what the whole picture shows.
+void TimelineView::tell()
+{
+    const auto& told = m_pointed ? m_pointed : m_selected;
+    const QString sentence = told ? sentenceOf(*told) : m_words.summary(m_timeline);
+    if (sentence == m_said)
+        return;
+    m_said = sentence;
+    Q_EMIT sentenceChanged(m_said);
+}
+
 void TimelineView::describe()
 {
-    const QString text = m_selected ? m_words.sentence(m_timeline, *m_selected) : m_words.summary(m_timeline);
+    const QString text = m_selected ? sentenceOf(*m_selected) : m_words.summary(m_timeline);
+    tell();
     setAccessibleDescription(text);
     QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
     QAccessible::updateAccessibility(&changed);
@@ -295,12 +263,12 @@ void TimelineView::describe()
 
 void TimelineView::select(const MarkPlace& place)
 {
-    if (!markIn(m_timeline, place))
+    if (!isThere(m_timeline, place))
         return;
     m_selected = place;
     ensureVisible(place);
+    m_pointed.reset();
     describe();
-    Q_EMIT markSelected(m_words.sentence(m_timeline, place));
     viewport()->update();
 }
 
@@ -309,26 +277,71 @@ void TimelineView::selectZone(ZoneId zone)
     for (std::size_t g = 0; g < m_timeline.groups.size(); ++g) {
         const auto& lanes = m_timeline.groups[g].lanes;
         for (std::size_t l = 0; l < lanes.size(); ++l) {
-            if (std::ranges::find(lanes[l].zones, zone) != lanes[l].zones.end() && !lanes[l].marks.empty())
-                select(MarkPlace{g, l, lanes[l].marks.size() - 1});
+            if (std::ranges::find(lanes[l].zones, zone) == lanes[l].zones.end() || lanes[l].marks.empty())
+                continue;
+            if (m_folded.contains(g))
+                fold(g, false);
+            select(MarkPlace{g, l, lanes[l].marks.size() - 1});
         }
     }
+}
+
+void TimelineView::fold(std::size_t group, bool folded)
+{
+    if (group >= m_timeline.groups.size() || !m_timeline.groups[group].foldable())
+        return;
+    if (folded)
+        m_folded.insert(group);
+    else
+        m_folded.erase(group);
+    updateScrollBars();
+    layOutNow();
+    if (!m_selected || m_selected->group != group || m_selected->lane == partHeading)
+        return;
+    // The same visit in the lanes that are shown now; else the part's heading.
+    const TimelineMark* old = markIn(m_timeline, *m_selected);
+    MarkPlace place{group, partHeading, laneName};
+    for (const PlacedLane& lane : m_geometry.lanes) {
+        if (!old || lane.group != group || place.mark != laneName)
+            continue;
+        const auto& marks = laneOf(m_timeline, group, lane.lane).marks;
+        const auto same = std::ranges::find_if(
+            marks, [old](const TimelineMark& one) { return one.on == old->on && one.visitId == old->visitId; });
+        if (same != marks.end())
+            place = MarkPlace{group, lane.lane, static_cast<std::size_t>(same - marks.begin())};
+    }
+    select(place);
+}
+
+void TimelineView::foldAll(bool folded)
+{
+    for (std::size_t group = 0; group < m_timeline.groups.size(); ++group)
+        fold(group, folded);
+    if (m_selected)
+        ensureVisible(*m_selected);
 }
 
 void TimelineView::ensureVisible(const MarkPlace& place)
 {
     const PlacedMark* mark = m_geometry.placed(place);
-    if (!mark)
+    const PlacedLane* lane = m_geometry.placedLane(place.group, place.lane);
+    const PlacedGroup* group = m_geometry.placedGroup(place.group);
+    if (!mark && !lane && !(group && place.lane == partHeading))
         return;
-    const QRectF area = mark->area; // a copy: scrolling lays out anew and takes the mark away
-    const double top = area.top() - m_sizes.header - 6;
-    const double bottom = area.bottom() + 6 - viewport()->height();
+    // Copies: scrolling lays out anew and takes what was placed away.
+    const QRectF row = lane ? lane->area : group->heading;
+    const double x = mark ? mark->x : 0;
+    const double top = row.top() - m_sizes.header - 6;
+    const double bottom = row.top() + m_sizes.lane + 6 - viewport()->height();
     if (verticalScrollBar()->value() > top)
         verticalScrollBar()->setValue(static_cast<int>(top));
     else if (verticalScrollBar()->value() < bottom)
         verticalScrollBar()->setValue(static_cast<int>(std::ceil(bottom)));
-    const double before = area.left() - m_sizes.names() - 12;
-    const double after = area.right() + 12 - m_geometry.width;
+    if (!mark)
+        return;
+    const double reach = m_sizes.mark + m_sizes.leftMark + 12;
+    const double before = x - reach / 2 - m_sizes.names();
+    const double after = x + reach - m_geometry.width;
     if (before < 0)
         horizontalScrollBar()->setValue(horizontalScrollBar()->value() + static_cast<int>(std::floor(before)));
     else if (after > 0)

@@ -4,17 +4,24 @@
 #pragma once
 
 #include "core/quantity/sentence.h"
-#include "ui/drawing/timeline_geometry.h"
+#include "ui/drawing/timeline_painter.h"
 #include "ui/drawing/timeline_words.h"
 
 #include <QAbstractScrollArea>
+
+#include <functional>
 
 namespace padside {
 
 struct Theme;
 
+/// The sentences of the flags that a mark raised.
+using RaisedSource = std::function<std::vector<Sentence>(const TimelineMark&)>;
+
 /// A unit's history to look at and walk through: names stay at the left, years at the top. Arrow keys go from mark to
-/// mark, Enter or a click opens the visit, Ctrl and the wheel or + and - zoom, 0 shows all years.
+/// mark and, left of the first, to the names; Enter or a click opens the visit, shows a zone's photographs, or folds a
+/// part. Ctrl and the wheel or + and - zoom, 0 shows all years; dragging moves the picture; F folds the part, Shift+F
+/// all parts.
 class TimelineView : public QAbstractScrollArea
 {
     Q_OBJECT
@@ -29,7 +36,16 @@ public:
     [[nodiscard]] const Timeline& timeline() const { return m_timeline; }
     [[nodiscard]] const TimelineGeometry& geometryNow() const { return m_geometry; }
     [[nodiscard]] const std::optional<MarkPlace>& selected() const { return m_selected; }
-    /// Chooses a mark and brings it into view.
+    [[nodiscard]] const FoldedGroups& folded() const { return m_folded; }
+    [[nodiscard]] const QString& sentenceNow() const { return m_said; }
+    void setRaisedSource(RaisedSource source) { m_raised = std::move(source); }
+    /// Where small pictures come from; picturesChanged() when more of them are there.
+    void setPictures(PictureSource pictures) { m_pictures = std::move(pictures); }
+    void picturesChanged() { viewport()->update(); }
+    /// Folds a part's lanes into one or shows them again; what was chosen stays chosen as far as it can be seen.
+    void fold(std::size_t group, bool folded);
+    void foldAll(bool folded);
+    /// Chooses a mark, or the name of a lane or part, and brings it into view.
     void select(const MarkPlace& place);
     /// Chooses the latest mark of a zone, if it has one.
     void selectZone(ZoneId zone);
@@ -38,7 +54,8 @@ public:
 
 Q_SIGNALS:
     void visitActivated(const padside::VisitId& visit);
-    void markSelected(const QString& sentence);
+    void sentenceChanged(const QString& sentence); ///< of what is pointed at, else of what is chosen
+    void zoneChosen(const padside::ZoneId& zone); ///< its name was pressed: the zone of the part fitted last
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -49,6 +66,7 @@ protected:
     void mouseMoveEvent(QMouseEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     bool viewportEvent(QEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
@@ -57,7 +75,10 @@ private:
     [[nodiscard]] DaySpan visibleSpan() const;
     [[nodiscard]] double lanesWidth() const;
     [[nodiscard]] std::optional<MarkPlace> markUnder(const QPointF& point) const;
-    [[nodiscard]] QString nameUnder(const QPointF& point) const;
+    [[nodiscard]] std::optional<MarkPlace> nameUnder(const QPointF& point) const;
+    [[nodiscard]] QString sentenceOf(const MarkPlace& place) const;
+    void pointAt(const std::optional<MarkPlace>& place);
+    void tell();
     void measureNames();
     void updateScrollBars();
     void layOutNow();
@@ -66,6 +87,10 @@ private:
     void describe();
     void selectBeside(int step);
     void selectAcross(int step);
+    void selectLane(std::size_t row);
+    void selectEnd(bool last);
+    [[nodiscard]] bool zoomKey(const QKeyEvent& event);
+    [[nodiscard]] bool walkKey(const QKeyEvent& event);
 
     const Speaker& m_speaker;
     const Theme& m_theme;
@@ -75,6 +100,14 @@ private:
     TimelineGeometry m_geometry;
     double m_zoom = 1; ///< 1 shows all years
     std::optional<MarkPlace> m_selected;
+    std::optional<MarkPlace> m_pointed;
+    FoldedGroups m_folded;
+    QString m_said;
+    RaisedSource m_raised;
+    PictureSource m_pictures;
+    std::optional<QPointF> m_pressedAt; ///< while the left button is down
+    QPoint m_scrolledAtPress;
+    bool m_panning = false;
 };
 
 } // namespace padside

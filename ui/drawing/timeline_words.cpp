@@ -4,6 +4,7 @@
 #include "ui/drawing/timeline_words.h"
 
 #include <QStringList>
+#include <QTime>
 
 #include <array>
 
@@ -44,23 +45,69 @@ QString TimelineWords::chargeText(const ChargeEntry& charge) const
     return sign + mass;
 }
 
+QString TimelineWords::chargesText(const TimelineMark& mark) const
+{
+    QStringList texts;
+    for (const ChargeEntry& charge : mark.charges)
+        texts << chargeText(charge);
+    return texts.join(u' ');
+}
+
+QString TimelineWords::wasBefore(const TimelineMark& mark) const
+{
+    if (!mark.before)
+        return {};
+    const QString on = mark.beforeOn ? QString::fromStdString(m_speaker.date(*mark.beforeOn)) : QString();
+    if (mark.notSeen && !mark.found)
+        return on.isEmpty() ? tr("last known %1").arg(gradeText(*mark.before))
+                            : tr("last known %1 on %2", "grade, date").arg(gradeText(*mark.before), on);
+    if (mark.found == mark.before)
+        return on.isEmpty() ? tr("as before") : tr("as on %1").arg(on);
+    return on.isEmpty() ? tr("was %1").arg(gradeText(*mark.before))
+                        : tr("was %1 on %2", "grade, date").arg(gradeText(*mark.before), on);
+}
+
+QString TimelineWords::treatmentText(const Treatment& treatment) const
+{
+    QString text = word(wordOf(treatment.kind));
+    if (!treatment.product.empty())
+        text = tr("%1 with %2", "treatment, product").arg(text, QString::fromStdString(treatment.product));
+    if (!treatment.note.empty())
+        text = tr("%1 (%2)", "treatment, note").arg(text, QString::fromStdString(treatment.note));
+    if (treatment.dryBy) {
+        const auto local = treatment.dryBy->utc + treatment.dryBy->offset;
+        const auto day = std::chrono::floor<std::chrono::days>(local);
+        const QTime clock
+            = QTime::fromMSecsSinceStartOfDay(static_cast<int>(std::chrono::milliseconds(local - day).count()));
+        text = tr("%1, dry by %2 %3", "treatment, date, clock")
+                   .arg(text, QString::fromStdString(m_speaker.date(Date(day))), clock.toString(u"HH:mm"_s));
+    }
+    return text;
+}
+
 QString TimelineWords::whatOfZone(const TimelineMark& mark) const
 {
     QStringList parts;
     if (mark.found)
-        parts << gradeText(*mark.found);
+        parts << (mark.worstZone.empty()
+                      ? gradeText(*mark.found)
+                      : tr("%1 (%2)", "grade, zone").arg(gradeText(*mark.found), word(mark.worstZone)));
     if (mark.notSeen)
         parts << tr("not seen (%1)").arg(word(wordOf(*mark.notSeen)));
+    if (const QString before = wasBefore(mark); !before.isEmpty() && (mark.found || mark.notSeen))
+        parts << before;
     if (mark.wetness)
         parts << word(wordOf(*mark.wetness));
+    if (!mark.worstZone.empty() && mark.zonesNotSeen > 0)
+        parts << tr("zones not seen: %1").arg(mark.zonesNotSeen);
     for (const Treatment& treatment : mark.treatments) {
-        const QString kind = word(wordOf(treatment.kind));
-        parts << (treatment.product.empty()
-                      ? kind
-                      : tr("%1 with %2", "treatment, product").arg(kind, QString::fromStdString(treatment.product)));
+        if (!mark.fitted || treatment.kind != TreatmentKind::replace)
+            parts << treatmentText(treatment);
     }
     if (mark.fitted)
-        parts << tr("new part fitted");
+        parts << (mark.fittedBecause.empty()
+                      ? tr("new part fitted")
+                      : tr("new part fitted because of: %1").arg(QString::fromStdString(mark.fittedBecause)));
     if (mark.left)
         parts << tr("left as %1").arg(gradeText(*mark.left));
     if (mark.photos > 0)
@@ -108,10 +155,53 @@ QString TimelineWords::what(const TimelineMark& mark) const
     return {};
 }
 
-QString TimelineWords::sentence(const Timeline& timeline, const MarkPlace& place) const
+QString TimelineWords::nameSentence(const Timeline& timeline, const MarkPlace& place) const
 {
     const TimelineGroup& group = timeline.groups.at(place.group);
-    const TimelineLane& lane = group.lanes.at(place.lane);
+    const bool heading = place.lane == partHeading;
+    const TimelineLane& lane = heading ? group.worst : laneOf(timeline, place.group, place.lane);
+    const QString where = heading || place.lane == worstLane
+        ? partName(group)
+        : tr("%1, %2", "part, zone").arg(partName(group), zoneName(lane));
+    QStringList parts;
+    if (heading)
+        parts << tr("zones: %1").arg(group.lanes.size());
+    if (!lane.bands.empty() && lane.bands.back().to == timeline.today) {
+        const TimelineBand& now = lane.bands.back();
+        const QString grade = gradeText(now.grade);
+        // Each sighting begins a band of its own; the grade holds since the first of the equal ones.
+        const TimelineBand* first = &now;
+        while (now.sure && first != lane.bands.data() && first[-1].to == first->from && first[-1].grade == now.grade)
+            --first;
+        const QString since = QString::fromStdString(m_speaker.date(first->from));
+        parts << (now.sure ? heading ? tr("worst now %1, since %2").arg(grade, since)
+                                     : tr("now %1, since %2").arg(grade, since)
+                           : tr("last known %1; not seen since %2").arg(grade, since));
+    } else {
+        parts << (group.fitted ? tr("no grade yet") : tr("removed"));
+    }
+    QString said = tr("%1: %2.", "where, what").arg(where, parts.join(u", "_s));
+    if (heading)
+        said += u' ' + tr("Enter folds or unfolds its lanes.");
+    else if (!lane.zones.empty())
+        said += u' ' + tr("Enter shows its photographs through the years.");
+    return said;
+}
+
+QString TimelineWords::more(int marks) const
+{
+    return u' '
+        + (marks == 1 ? tr("Another entry lies close by: zoom in to see it.")
+                      : tr("%1 more entries lie close by: zoom in to see them.").arg(marks));
+}
+
+QString TimelineWords::sentence(const Timeline& timeline, const MarkPlace& place,
+                                std::span<const Sentence> raised) const
+{
+    if (place.mark == laneName)
+        return nameSentence(timeline, place);
+    const TimelineGroup& group = timeline.groups.at(place.group);
+    const TimelineLane& lane = laneOf(timeline, place.group, place.lane);
     const TimelineMark& mark = lane.marks.at(place.mark);
     QString when = QString::fromStdString(m_speaker.date(mark.on));
     if (mark.reason)
@@ -125,6 +215,10 @@ QString TimelineWords::sentence(const Timeline& timeline, const MarkPlace& place
         said += tr(" “%1”", "a note, after a sentence").arg(QString::fromStdString(mark.note));
     if (!mark.correction.empty())
         said += tr(" Corrected: %1").arg(QString::fromStdString(mark.correction));
+    if (!raised.empty())
+        said += tr(" Flag: %1").arg(QString::fromStdString(say(raised.front(), m_speaker)));
+    if (raised.size() > 1)
+        said += tr(" More flags of it: %1.").arg(raised.size() - 1);
     return said;
 }
 

@@ -4,6 +4,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/quantity/measure.h"
+#include "core/quantity/unit_choice.h"
 #include "core/record/unit_record.h"
 #include "core/review/unit_review.h"
 
@@ -29,7 +30,7 @@ public:
     {
         std::function<Instant()> now;
         QLocale locale;
-        UnitSystem units = UnitSystem::metric;
+        UnitChoice units;
         QString technician;
     };
 

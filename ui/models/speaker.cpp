@@ -6,18 +6,26 @@
 #include <QCoreApplication>
 #include <QDate>
 
+#include <utility>
+
 namespace padside {
 
-LocalSpeaker::LocalSpeaker(const QLocale& locale, UnitSystem units)
+LocalSpeaker::LocalSpeaker(const QLocale& locale, UnitChoice units)
     : m_locale(locale)
-    , m_units(units)
+    , m_units(std::move(units))
     , m_style(numberStyleOf(m_locale))
 {
 }
 
 std::string LocalSpeaker::translate(const std::string& english) const
 {
-    return QCoreApplication::translate("core", english.c_str()).toStdString();
+    const QString asWritten = QString::fromStdString(english);
+    for (const char* context : {"core", "catalogue"}) {
+        const QString translated = QCoreApplication::translate(context, english.c_str());
+        if (translated != asWritten)
+            return translated.toStdString();
+    }
+    return english;
 }
 
 std::string LocalSpeaker::number(double value, int decimals) const

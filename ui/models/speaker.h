@@ -5,6 +5,7 @@
 
 #include "core/quantity/measure.h"
 #include "core/quantity/sentence.h"
+#include "core/quantity/unit_choice.h"
 
 #include <QLocale>
 #include <QString>
@@ -12,11 +13,12 @@
 namespace padside {
 
 /// Says core's sentences in the person's language, number style and units. Patterns and words are looked up among the
-/// installed translations in the context "core".
+/// installed translations in the context "core", and then, for the catalogue's words, in "catalogue". What is in
+/// neither (a name or sentence the person gave) stays as it is.
 class LocalSpeaker final : public Speaker
 {
 public:
-    LocalSpeaker(const QLocale& locale, UnitSystem units);
+    LocalSpeaker(const QLocale& locale, UnitChoice units);
 
     [[nodiscard]] std::string translate(const std::string& english) const override;
     [[nodiscard]] std::string number(double value, int decimals) const override;
@@ -28,7 +30,7 @@ public:
 
 private:
     QLocale m_locale;
-    UnitSystem m_units;
+    UnitChoice m_units;
     NumberStyle m_style;
 };
 

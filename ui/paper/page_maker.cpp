@@ -48,7 +48,7 @@ PaperDocument makePages(const PaperContent& content, PaperSize size)
     std::vector<FlowPage> flowed = flowPages(items, heads, area.height());
     if (flowed.empty())
         flowed.emplace_back();
-    PaperDocument document{content.documentTitle, size, {}};
+    PaperDocument document{content.documentTitle, size, {}, false};
     for (const FlowPage& flowPage : flowed) {
         PaperPage page;
         for (const PlacedItem& placed : flowPage) {

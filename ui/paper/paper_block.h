@@ -28,10 +28,12 @@ using Mark = std::variant<NoMark, NotSeenMark, Grade>;
 struct PaperCell
 {
     QString text;
-    QString under; ///< second-rank text below it
-    std::vector<Mark> marks; ///< one mark, or then → now; printed in place of the text
+    QString under{}; ///< second-rank text below it
+    std::vector<Mark> marks{}; ///< one mark, or then → now; printed in place of the text
     bool strong = false;
     bool small = false; ///< the text in small type
+    std::vector<QString> boxes{}; ///< boxes to tick, each with its sign in it; printed in place of the text
+    bool toWriteOn = false; ///< a line to write on, in place of the text
 };
 
 struct PaperColumn

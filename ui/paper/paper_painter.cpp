@@ -83,6 +83,23 @@ struct RunPainter
         painter.restore();
     }
 
+    void operator()(const DrawingRun& run) const
+    {
+        painter.save();
+        painter.translate(run.box.topLeft());
+        run.paint(painter);
+        painter.restore();
+    }
+
+    void operator()(const BoxRun& run) const
+    {
+        painter.setPen(QPen(colour(Ink::soft), hairline));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(run.box);
+        painter.setFont(paperFont(Face::small));
+        painter.drawText(run.box, Qt::AlignCenter, run.sign);
+    }
+
     void operator()(const PhotoRun& run) const
     {
         painter.fillRect(run.box, Theme::print().panel);

@@ -42,6 +42,12 @@ QSizeF sheetSize(PaperSize size)
     return {};
 }
 
+QSizeF sheetSize(const PaperDocument& document)
+{
+    const QSizeF upright = sheetSize(document.size);
+    return document.landscape ? upright.transposed() : upright;
+}
+
 QRectF textArea(PaperSize size)
 {
     return QRectF(QPointF(0, 0), sheetSize(size)).adjusted(sideMargin, topMargin, -sideMargin, -bottomMargin);

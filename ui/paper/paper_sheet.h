@@ -10,8 +10,11 @@
 #include <QSizeF>
 #include <QString>
 
+#include <functional>
 #include <variant>
 #include <vector>
+
+class QPainter;
 
 namespace padside {
 
@@ -64,7 +67,21 @@ struct PhotoRun
     PhotoId id;
 };
 
-using Run = std::variant<TextRun, MarkRun, ArrowRun, RuleRun, PhotoRun>;
+/// A drawing with painting code of its own. It is painted with its origin at the box' upper left corner.
+struct DrawingRun
+{
+    QRectF box;
+    std::function<void(QPainter&)> paint;
+};
+
+/// A box to tick by hand, with a faint sign that says what for.
+struct BoxRun
+{
+    QRectF box;
+    QString sign;
+};
+
+using Run = std::variant<TextRun, MarkRun, ArrowRun, RuleRun, PhotoRun, DrawingRun, BoxRun>;
 
 /// One page, ready to be painted: runs in sheet coordinates.
 struct PaperPage
@@ -78,7 +95,11 @@ struct PaperDocument
     QString title;
     PaperSize size = PaperSize::a4;
     std::vector<PaperPage> pages;
+    bool landscape = false;
 };
+
+/// Width and height of the document's sheets as they lie.
+[[nodiscard]] QSizeF sheetSize(const PaperDocument& document);
 
 /// The box a run takes up.
 [[nodiscard]] QRectF boxOf(const Run& run);

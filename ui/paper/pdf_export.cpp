@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "ui/paper/page_maker.h"
+#include "ui/paper/sheet.h"
 #include "ui/paper/visit_summary.h"
 #include "ui/paper/visit_summary_content.h"
 
@@ -32,26 +33,24 @@ Result<void> writeWhole(const QByteArray& bytes, const QString& path)
     const QFileInfo target(path);
     const QFileInfo folder(target.absolutePath());
     if (!folder.isDir()) {
-        return cannotWrite(
-            PADSIDE_SAY("The summary was not written: there is no folder {0}. Choose a folder that exists."),
-            QDir::toNativeSeparators(target.absolutePath()));
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: there is no folder {0}. Choose a folder that exists."),
+                           QDir::toNativeSeparators(target.absolutePath()));
     }
     if (target.isDir())
-        return cannotWrite(PADSIDE_SAY("The summary was not written: {0} is a folder. Choose a file name inside it."),
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: {0} is a folder. Choose a file name inside it."),
                            shown);
     if (target.exists() && !target.isFile()) // a device or pipe would be replaced by the file
-        return cannotWrite(
-            PADSIDE_SAY("The summary was not written: {0} is a device, not a file. Choose another name."), shown);
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: {0} is a device, not a file. Choose another name."),
+                           shown);
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) {
-        return cannotWrite(
-            PADSIDE_SAY("The summary was not written: {0} can't be opened for writing ({1}). Choose another "
-                        "folder, or ask for the right to write there."),
-            shown, file.errorString());
+        return cannotWrite(PADSIDE_SAY("The PDF was not written: {0} can't be opened for writing ({1}). Choose another "
+                                       "folder, or ask for the right to write there."),
+                           shown, file.errorString());
     }
     if (file.write(bytes) != bytes.size() || !file.commit()) {
         return cannotWrite(
-            PADSIDE_SAY("The summary was not written to {0} ({1}). Nothing was left behind; free some space or "
+            PADSIDE_SAY("The PDF was not written to {0} ({1}). Nothing was left behind; free some space or "
                         "choose another place, and export again."),
             shown, file.errorString());
     }
@@ -68,7 +67,8 @@ PaperDocument layVisitSummary(const SummaryInput& input)
 bool printDocument(const PaperDocument& document, const PhotoSource& photos, QPagedPaintDevice& device)
 {
     const auto size = document.size == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter;
-    QPageLayout layout(QPageSize(size), QPageLayout::Portrait, QMarginsF());
+    const auto lies = document.landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
+    QPageLayout layout(QPageSize(size), lies, QMarginsF());
     layout.setMode(QPageLayout::FullPageMode);
     device.setPageLayout(layout);
     QPainter painter;
@@ -98,7 +98,7 @@ Result<void> writePdf(const PaperDocument& document, const PhotoSource& photos, 
         writer.setCreator(QStringLiteral("Padside"));
         if (!printDocument(document, photos, writer))
             return cannotWrite(
-                PADSIDE_SAY("The summary was not written: its pages can't be painted. Nothing was left at {0}."),
+                PADSIDE_SAY("The PDF was not written: its pages can't be painted. Nothing was left at {0}."),
                 QDir::toNativeSeparators(path));
     }
     return writeWhole(bytes, path);
@@ -113,7 +113,11 @@ QString suggestedFileName(const UnitRecord& record, VisitId visitId)
 {
     const Visit* visit = findVisit(record, visitId);
     const QString on = visit ? fromCore(isoText(visit->on)) : QString();
-    QString name = SummaryText::tr("%1 %2 visit summary").arg(fromCore(record.unit.tag), on);
+    return pdfFileName(SummaryText::tr("%1 %2 visit summary").arg(fromCore(record.unit.tag), on));
+}
+
+QString pdfFileName(QString name)
+{
     for (const QChar sign : QStringLiteral("/\\:*?\"<>|"))
         name.remove(sign);
     return name.simplified() + QStringLiteral(".pdf");

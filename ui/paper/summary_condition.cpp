@@ -137,9 +137,6 @@ QString quietZones(const SummaryView& view)
     return sentences.join(QLatin1Char(' '));
 }
 
-/// The rule whose flags share one row.
-constexpr std::string_view longUnseenRule = "not-seen-too-long";
-
 std::vector<PaperCell> flagRow(const SummaryView& view, const Flag& flag, const QString& sentence)
 {
     const QString clears = view.words.said(flag.clears);
@@ -147,6 +144,9 @@ std::vector<PaperCell> flagRow(const SummaryView& view, const Flag& flag, const 
         PaperCell{capitalised(view.words.word(wordOf(flag.severity))), {}, {}, true},
         PaperCell{sentence, clears.isEmpty() ? QString() : SummaryText::tr("Cleared by: %1").arg(clears), {}, false}};
 }
+
+/// The rule whose flags share one row.
+constexpr std::string_view longUnseenRule = "not-seen-too-long";
 
 } // namespace
 

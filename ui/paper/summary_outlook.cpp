@@ -4,12 +4,12 @@
 // Next checks, cautions.
 
 #include "core/quantity/sentence.h"
+#include "ui/paper/cautions_table.h"
 #include "ui/paper/visit_summary_content.h"
 
 #include <QStringList>
 
 #include <algorithm>
-#include <array>
 
 namespace padside {
 
@@ -50,26 +50,6 @@ std::vector<std::string> workedOnCautions(const SummaryView& view)
     return codes;
 }
 
-/// Nearly every caution of the catalogue ends in one of these, longest first. On paper it is said once, for all of
-/// them.
-const std::array<const char*, 2> sharedEndings{
-    PADSIDE_SAY("Follow local codes and the maker's instructions; licensed work only."),
-    PADSIDE_SAY("Follow local codes and the maker's instructions."),
-};
-
-/// The sentence without its shared ending; `cut` tells whether it had one.
-QString withoutEnding(const SummaryView& view, const QString& sentence, bool& cut)
-{
-    for (const char* ending : sharedEndings) {
-        const QString words = view.words.word(ending);
-        if (sentence.endsWith(words) && sentence.size() > words.size()) {
-            cut = true;
-            return sentence.chopped(words.size()).trimmed();
-        }
-    }
-    return sentence;
-}
-
 } // namespace
 
 TableBlock nextChecksSection(const SummaryView& view)
@@ -92,32 +72,7 @@ TableBlock nextChecksSection(const SummaryView& view)
 
 TableBlock cautionsSection(const SummaryView& view)
 {
-    TableBlock table;
-    table.heading = SummaryText::tr("Cautions");
-    table.columns = {{}, {}};
-    const std::vector<std::string> worked = workedOnCautions(view);
-    std::vector<PaperCell> cells;
-    bool cutEndings = false;
-    for (const Caution& caution : view.input.catalogue.cautions()) {
-        if (caution.always || std::ranges::find(worked, caution.code) != worked.end())
-            cells.push_back(
-                PaperCell{withoutEnding(view, view.words.word(caution.sentence), cutEndings), {}, {}, false, true});
-    }
-    if (cutEndings)
-        table.closing = SummaryText::tr("For all of this: %1").arg(view.words.word(sharedEndings.front()));
-    if (!view.input.catalogue.caution("advice")) {
-        cells.push_back(
-            PaperCell{SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions "
-                                      "and a licensed technician come first."),
-                      {},
-                      {},
-                      false,
-                      true});
-    }
-    // Two to a row: the sentences are long, the paper is not.
-    for (std::size_t i = 0; i < cells.size(); i += 2)
-        table.rows.push_back({cells[i], i + 1 < cells.size() ? cells[i + 1] : PaperCell{}});
-    return table;
+    return cautionsTable(view.input.catalogue, view.input.speaker, workedOnCautions(view));
 }
 
 } // namespace padside

@@ -2,37 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/quantity/sentence.h"
+#include "ui/paper/unit_line.h"
 #include "ui/paper/visit_summary_content.h"
 
 #include <QStringList>
 
-#include <algorithm>
-
 namespace padside {
 
 namespace {
-
-const QString dot = QStringLiteral("  ·  ");
-
-QString nameplateLine(const SummaryView& view)
-{
-    const Unit& unit = view.input.record.unit;
-    QStringList parts;
-    const UnitKind* kind = view.input.catalogue.unitKind(unit.kind);
-    parts << capitalised(view.words.word(kind ? kind->name : unit.kind));
-    const QString model = (fromCore(unit.maker) + QLatin1Char(' ') + fromCore(unit.model)).trimmed();
-    if (!model.isEmpty())
-        parts << model;
-    if (!unit.serial.empty())
-        parts << SummaryText::tr("serial %1").arg(fromCore(unit.serial));
-    if (!unit.refrigerant.empty())
-        parts << fromCore(unit.refrigerant);
-    const auto charge
-        = std::ranges::find_if(unit.nameplate, [](const NameplateValue& value) { return value.item == "charge"; });
-    if (charge != unit.nameplate.end())
-        parts << SummaryText::tr("charge %1").arg(view.words.amount(charge->value.si, charge->value.kind));
-    return parts.join(dot);
-}
 
 QString weather(const SummaryView& view)
 {
@@ -75,7 +52,7 @@ TitleBlock titleSection(const SummaryView& view)
     title.contractor = view.input.contractor;
     title.kind = SummaryText::tr("Visit summary");
     title.title = QStringLiteral("%1, %2").arg(fromCore(unit.tag), fromCore(site.name));
-    title.subtitle = nameplateLine(view);
+    title.subtitle = unitLine(unit, view.input.catalogue, view.input.speaker);
     addFact(title.facts, QT_TRANSLATE_NOOP("VisitSummary", "Visit"),
             SummaryText::tr("%1, %2").arg(view.words.day(view.visit.on), view.words.word(wordOf(view.visit.reason))));
     addFact(title.facts, QT_TRANSLATE_NOOP("VisitSummary", "Technician"), fromCore(view.visit.technician));

@@ -20,6 +20,9 @@ constexpr double marksWidth = 2 * markWidth + arrowWidth;
 constexpr double rowPadding = 6; ///< above and below the hairline between rows
 constexpr double ruleToText = 10;
 constexpr double titlesToRow = 4;
+constexpr double boxHeight = 56; ///< room for a pencil in a gloved hand
+constexpr double widestBox = 90;
+constexpr double boxGap = 8;
 
 struct ColumnPlace
 {
@@ -63,10 +66,28 @@ std::vector<Run> setMarks(const std::vector<Mark>& marks)
     return runs;
 }
 
+/// Boxes side by side, as wide as the column lets them be.
+std::vector<Run> setBoxes(const std::vector<QString>& signs, double width)
+{
+    std::vector<Run> runs;
+    const auto count = static_cast<double>(signs.size());
+    const double each = std::min(widestBox, (width - boxGap * (count - 1)) / count);
+    double left = 0;
+    for (const QString& sign : signs) {
+        runs.emplace_back(BoxRun{QRectF(left, 0, each, boxHeight), sign});
+        left += each + boxGap;
+    }
+    return runs;
+}
+
 std::vector<Run> setCell(const PaperCell& cell, double width)
 {
     if (!cell.marks.empty())
         return setMarks(cell.marks);
+    if (!cell.boxes.empty())
+        return setBoxes(cell.boxes, width);
+    if (cell.toWriteOn)
+        return {RuleRun{QLineF(0, boxHeight, width, boxHeight), Ink::soft}};
     const Face face
         = cell.small ? (cell.strong ? Face::smallStrong : Face::small) : (cell.strong ? Face::strong : Face::body);
     std::vector<Run> runs = setLines(cell.text, face, Ink::full, width);

@@ -3,19 +3,16 @@
 
 #include "ui/shell/appearance.h"
 
+#include "ui/models/preferences.h"
 #include "ui/shell/outline_style.h"
 
 #include <QApplication>
 #include <QPalette>
-#include <QSettings>
 #include <QToolTip>
 
 namespace padside {
 
 namespace {
-
-const QString themeKey = QStringLiteral("theme");
-const QString fieldSizeKey = QStringLiteral("field-size");
 
 QPalette paletteOf(const Theme& theme)
 {
@@ -46,21 +43,11 @@ QPalette paletteOf(const Theme& theme)
 
 } // namespace
 
-Look rememberedLook()
+Look lookFor(const Preferences& preferences, bool computerIsDark)
 {
-    const QSettings settings;
-    const bool darkDesktop = QApplication::palette().color(QPalette::Window).lightness() < 128;
-    const auto kind = fromCode<ThemeKind>(settings.value(themeKey).toString().toStdString());
-    const ThemeKind usual = darkDesktop ? ThemeKind::dark : ThemeKind::light;
-    return Look{kind && *kind != ThemeKind::paper ? *kind : usual, settings.value(fieldSizeKey, false).toBool()};
-}
-
-void remember(const Look& look)
-{
-    const std::string_view code = codeOf(look.theme);
-    QSettings settings;
-    settings.setValue(themeKey, QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())));
-    settings.setValue(fieldSizeKey, look.fieldSize);
+    const auto chosen = fromCode<ThemeKind>(preferences.theme.toStdString());
+    const ThemeKind usual = computerIsDark ? ThemeKind::dark : ThemeKind::light;
+    return {chosen && *chosen != ThemeKind::paper ? *chosen : usual, preferences.fieldSize};
 }
 
 Appearance::Appearance(QApplication& application)
@@ -71,6 +58,8 @@ Appearance::Appearance(QApplication& application)
 
 void Appearance::wear(const Look& look)
 {
+    if (look == m_look)
+        return;
     m_look = look;
     m_theme = Theme::of(look.theme);
     m_theme.size = look.fieldSize ? Size::field() : Size::desk();
@@ -81,6 +70,7 @@ void Appearance::wear(const Look& look)
         font.setPixelSize(static_cast<int>(font.pixelSize() * m_theme.size.text));
     QApplication::setFont(font);
     QApplication::setPalette(paletteOf(m_theme));
+    // Not by a style sheet: that would put a second style under every widget and double the time to the first window.
     QToolTip::setPalette(QApplication::palette());
     QApplication::setStyle(new OutlineStyle(m_theme.size)); // last: widgets take their sizes anew when it comes
 }

@@ -7,9 +7,13 @@
 
 #include <QFont>
 
+#include <optional>
+
 class QApplication;
 
 namespace padside {
+
+struct Preferences;
 
 /// How a person wants to see the program.
 struct Look
@@ -20,9 +24,8 @@ struct Look
     friend bool operator==(const Look&, const Look&) = default;
 };
 
-/// The look chosen last; at first light or dark as the desktop has it.
-[[nodiscard]] Look rememberedLook();
-void remember(const Look& look);
+/// The look that was chosen; where no theme was, light or dark as the computer is set.
+[[nodiscard]] Look lookFor(const Preferences& preferences, bool computerIsDark);
 
 /// Gives the whole program its colours and sizes. They can be changed while windows are open: all that paints refers to
 /// theme(), so nothing has to be made anew and nothing that is being typed is touched.
@@ -32,12 +35,12 @@ public:
     explicit Appearance(QApplication& application);
 
     void wear(const Look& look);
-    [[nodiscard]] const Look& look() const { return m_look; }
+    [[nodiscard]] Look look() const { return m_look.value_or(Look{}); }
     [[nodiscard]] const Theme& theme() const { return m_theme; } ///< lives as long as this; what it holds changes
 
 private:
     QFont m_desktopFont;
-    Look m_look;
+    std::optional<Look> m_look; ///< none is worn at first
     Theme m_theme;
 };
 

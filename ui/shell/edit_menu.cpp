@@ -3,50 +3,68 @@
 
 #include "ui/shell/edit_menu.h"
 
-#include "ui/pages/visit/visit_page.h"
-
 #include <QEvent>
 #include <QUndoStack>
+
+#include <algorithm>
+#include <utility>
 
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-EditMenu::EditMenu(VisitPage& visit, QWidget* parent)
+EditMenu::EditMenu(QWidget* parent)
     : QMenu(tr("&Edit"), parent)
-    , m_visit(visit)
-    , m_undo(addAction(tr("&Undo"), QKeySequence::Undo, this, [this] { m_visit.undo(); }))
-    , m_redo(addAction(tr("&Redo"), QKeySequence::Redo, this, [this] { m_visit.redo(); }))
+    , m_undo(addAction(tr("&Undo"), QKeySequence::Undo, this,
+                       [this] {
+                           if (const Steps* steps = inFront())
+                               steps->undo();
+                       }))
+    , m_redo(addAction(tr("&Redo"), QKeySequence::Redo, this, [this] {
+        if (const Steps* steps = inFront())
+            steps->redo();
+    }))
 {
     m_undo->setObjectName(u"undo"_s);
     m_redo->setObjectName(u"redo"_s);
-    const QUndoStack& steps = m_visit.steps();
+    refresh();
+}
+
+void EditMenu::follow(QWidget& page, Steps steps)
+{
     for (const auto& changed : {&QUndoStack::undoTextChanged, &QUndoStack::redoTextChanged})
-        connect(&steps, changed, this, &EditMenu::refresh);
+        connect(&steps.names, changed, this, &EditMenu::refresh);
     for (const auto& changed : {&QUndoStack::canUndoChanged, &QUndoStack::canRedoChanged})
-        connect(&steps, changed, this, &EditMenu::refresh);
-    m_visit.installEventFilter(this);
+        connect(&steps.names, changed, this, &EditMenu::refresh);
+    page.installEventFilter(this);
+    m_pages.push_back({&page, std::move(steps)});
     refresh();
 }
 
 bool EditMenu::eventFilter(QObject* watched, QEvent* event)
 {
-    if (watched == &m_visit && (event->type() == QEvent::Show || event->type() == QEvent::Hide))
+    if (event->type() == QEvent::Show || event->type() == QEvent::Hide)
         refresh();
     return QMenu::eventFilter(watched, event);
 }
 
+const EditMenu::Steps* EditMenu::inFront() const
+{
+    const auto found
+        = std::ranges::find_if(m_pages, [](const Followed& one) { return one.page && one.page->isVisible(); });
+    return found == m_pages.end() ? nullptr : &found->steps;
+}
+
 void EditMenu::refresh()
 {
-    const QUndoStack& steps = m_visit.steps();
-    const bool here = m_visit.isVisible();
-    m_undo->setEnabled(here && steps.canUndo());
-    m_redo->setEnabled(here && steps.canRedo());
-    if (here && m_visit.isClosed())
+    const Steps* steps = inFront();
+    m_undo->setEnabled(steps && steps->names.canUndo());
+    m_redo->setEnabled(steps && steps->names.canRedo());
+    if (steps && steps->isClosed && steps->isClosed())
         m_undo->setText(tr("&Undo: the visit is closed, correct it with a reason"));
     else
-        m_undo->setText(m_undo->isEnabled() ? tr("&Undo %1").arg(steps.undoText()) : tr("&Undo"));
-    m_redo->setText(m_redo->isEnabled() ? tr("&Redo %1").arg(steps.redoText()) : tr("&Redo"));
+        m_undo->setText(m_undo->isEnabled() ? tr("&Undo %1").arg(steps->names.undoText()) : tr("&Undo"));
+    m_redo->setText(m_redo->isEnabled() ? tr("&Redo %1").arg(steps->names.redoText()) : tr("&Redo"));
 }
 
 } // namespace padside

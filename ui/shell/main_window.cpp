@@ -6,10 +6,13 @@
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
 #include "ui/drawing/theme.h"
+#include "ui/models/fleet_reviewer.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
+#include "ui/pages/paper/history_page.h"
 #include "ui/pages/paper/summary_page.h"
+#include "ui/pages/season/season_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/edit_menu.h"
@@ -17,12 +20,14 @@
 #include "ui/shell/message_line.h"
 #include "ui/shell/unit_list_panel.h"
 #include "ui/shell/view_menu.h"
+#include "ui/shell/work_line.h"
 
 #include <QFileInfo>
 #include <QLabel>
 #include <QMenuBar>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QUndoStack>
 #include <QVBoxLayout>
 
 namespace padside {
@@ -42,15 +47,21 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_unitPage(new UnitPage(book, theme))
     , m_visitPage(new VisitPage(book, theme))
     , m_summaryPage(new SummaryPage(book, theme))
+    , m_historyPage(new HistoryPage(book, theme))
+    , m_fleet(new FleetReviewer(book, this))
+    , m_undo(new QUndoStack(this))
     , m_message(new MessageLine(theme))
+    , m_work(new WorkLine)
 {
     setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
     makeEmptyPage();
     m_pages->addWidget(m_unitPage);
     m_pages->addWidget(m_visitPage);
     m_pages->addWidget(m_summaryPage);
+    m_pages->addWidget(m_historyPage);
 
     auto* splitter = new QSplitter;
+    splitter->setObjectName(QStringLiteral("panes"));
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(m_units);
     splitter->addWidget(m_pages);
@@ -61,6 +72,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(splitter, 1);
+    layout->addWidget(m_work);
     layout->addWidget(m_message);
     setCentralWidget(centre);
     makeMenus();
@@ -81,9 +93,18 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         if (const auto unit = m_units->selected())
             showSummary(*unit, visit);
     });
-    connect(m_summaryPage, &SummaryPage::left, this, [this] {
-        if (const auto unit = m_units->selected())
-            showUnit(*unit);
+    connect(m_unitPage, &UnitPage::historyPaperRequested, this, &MainWindow::showHistoryPaper);
+    connect(m_historyPage, &HistoryPage::left, this, &MainWindow::leavePaper);
+    connect(m_summaryPage, &SummaryPage::left, this, &MainWindow::leavePaper);
+    connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);
+
+    connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
+    connect(m_work, &WorkLine::cancelled, this,
+            [this](const QString& name) { m_message->say(tr("%1: cancelled; nothing was left behind.").arg(name)); });
+    connect(m_work, &WorkLine::failed, this,
+            [this](const Sentence& why) { m_message->say(m_book.speaker().said(why)); });
+    connect(m_work, &WorkLine::refused, this, [this](const QString& running) {
+        m_message->say(tr("%1 is still going on: wait for its end, or cancel it.").arg(running));
     });
 
     m_units->selectFirst();
@@ -91,6 +112,28 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         m_pages->setCurrentWidget(m_emptyPage);
     if (const auto& because = m_book.store().openedReadOnlyBecause())
         m_message->say(m_book.speaker().said(*because));
+}
+
+void MainWindow::makeSeasonPage()
+{
+    m_seasonPage = new SeasonPage(m_book, *m_fleet, *m_undo, m_theme);
+    m_pages->addWidget(m_seasonPage);
+    m_edit->follow(*m_seasonPage, {*m_undo, [this] { m_undo->undo(); }, [this] { m_undo->redo(); }, {}});
+    connect(m_seasonPage, &SeasonPage::startVisitRequested, this, &MainWindow::startVisit);
+    connect(m_seasonPage, &SeasonPage::unitRequested, this, &MainWindow::showUnit);
+    connect(m_seasonPage, &SeasonPage::sheetRequested, this, [this](const Sheet& sheet) {
+        m_paperOfSeason = true;
+        m_summaryPage->showSheet(sheet, tr("&Back to the season"));
+        m_pages->setCurrentWidget(m_summaryPage);
+    });
+}
+
+void MainWindow::leavePaper()
+{
+    if (m_paperOfSeason)
+        showSeason();
+    else if (const auto unit = m_units->selected())
+        showUnit(*unit);
 }
 
 void MainWindow::makeEmptyPage()
@@ -112,7 +155,15 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
-    menuBar()->addMenu(new EditMenu(*m_visitPage, this));
+    m_edit = new EditMenu(this);
+    m_edit->follow(*m_visitPage, {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
+                                  [this] { return m_visitPage->isClosed(); }});
+    m_edit->addSeparator();
+    // Ctrl+comma everywhere: not every platform has a usual key for it.
+    m_edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
+                      &MainWindow::preferencesRequested);
+    menuBar()->addMenu(m_edit);
+
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
     visit->addAction(tr("Start a &fall visit"), this, [this] { startVisitOfSelected(VisitReason::fall); });
@@ -121,6 +172,11 @@ void MainWindow::makeMenus()
     auto* view = new ViewMenu(m_theme, this);
     menuBar()->addMenu(view);
     view->addSeparator();
+    view->addAction(tr("&Unit"), QKeySequence(tr("Ctrl+1")), this, [this] {
+        if (const auto unit = m_units->selected())
+            showUnit(*unit);
+    });
+    view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
     view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
     connect(view, &ViewMenu::lookRequested, this, &MainWindow::lookRequested);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
@@ -152,8 +208,32 @@ void MainWindow::showVisit(VisitId visit)
 void MainWindow::showSummary(UnitId unit, VisitId visit)
 {
     m_units->hide();
+    m_paperOfSeason = false;
     m_summaryPage->showVisit(unit, visit);
     m_pages->setCurrentWidget(m_summaryPage);
+}
+
+void MainWindow::doLongWork(const QString& name, LongWork::Work work)
+{
+    m_work->start(name, std::move(work));
+}
+
+void MainWindow::showHistoryPaper(UnitId unit)
+{
+    m_units->hide();
+    m_paperOfSeason = false;
+    m_historyPage->showUnit(unit);
+    m_pages->setCurrentWidget(m_historyPage);
+}
+
+void MainWindow::showSeason()
+{
+    if (m_seasonPage == nullptr) // made when it is first wanted, so that the window opens sooner
+        makeSeasonPage();
+    m_units->hide(); // the board needs the room
+    m_pages->setCurrentWidget(m_seasonPage);
+    m_seasonPage->refresh();
+    m_seasonPage->setFocus();
 }
 
 void MainWindow::startVisit(UnitId unit, VisitReason reason)

@@ -4,22 +4,29 @@
 #pragma once
 
 #include "core/record/visit.h"
+#include "ui/models/long_work.h"
+#include "ui/shell/place.h"
 
 #include <QMainWindow>
 
-class QAction;
 class QStackedWidget;
+class QUndoStack;
 
 namespace padside {
 
 struct Look;
 struct Theme;
+class EditMenu;
+class HistoryPage;
 class MessageLine;
 class RecordBook;
+class FleetReviewer;
+class SeasonPage;
 class SummaryPage;
 class UnitListPanel;
 class UnitPage;
 class VisitPage;
+class WorkLine;
 
 /// The window: the list of units at the left, and beside it a unit's page, an open visit, or a visit's summary.
 class MainWindow : public QMainWindow
@@ -31,16 +38,29 @@ public:
     void showUnit(UnitId unit);
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
+    void showHistoryPaper(UnitId unit);
+    void showSeason();
     void startVisit(UnitId unit, VisitReason reason);
+
+    /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
+    void doLongWork(const QString& name, LongWork::Work work);
+
+    [[nodiscard]] QString file() const; ///< the record file shown
+    [[nodiscard]] std::optional<Place> place() const; ///< empty where no unit is shown
+    /// Goes there again; what is no longer there leaves the window where it is.
+    void goTo(const Place& place);
 
 Q_SIGNALS:
     void openFileRequested();
     void backupRequested();
     void lookRequested(const padside::Look& look);
+    void preferencesRequested();
 
 private:
     void makeMenus();
     void makeEmptyPage();
+    void makeSeasonPage();
+    void leavePaper();
     void startVisitOfSelected(VisitReason reason);
 
     RecordBook& m_book;
@@ -50,8 +70,15 @@ private:
     UnitPage* m_unitPage;
     VisitPage* m_visitPage;
     SummaryPage* m_summaryPage;
+    HistoryPage* m_historyPage;
+    FleetReviewer* m_fleet;
+    QUndoStack* m_undo; ///< of the season page; a visit has its own
+    EditMenu* m_edit = nullptr;
+    SeasonPage* m_seasonPage = nullptr;
+    bool m_paperOfSeason = false; ///< the paper shown came from the season page
     QWidget* m_emptyPage = nullptr;
     MessageLine* m_message;
+    WorkLine* m_work;
 };
 
 } // namespace padside

@@ -90,6 +90,11 @@ std::optional<UnitId> UnitListPanel::selected() const
     return m_model->unitAt(m_filter->mapToSource(m_tree->currentIndex()));
 }
 
+bool UnitListPanel::holds(UnitId unit) const
+{
+    return m_model->indexOf(unit).isValid();
+}
+
 bool UnitListPanel::isEmpty() const
 {
     return m_model->rowCount() == 0;

@@ -34,6 +34,7 @@ public:
     /// Selects the first unit, if there is one.
     void selectFirst();
     [[nodiscard]] std::optional<UnitId> selected() const;
+    [[nodiscard]] bool holds(UnitId unit) const;
     [[nodiscard]] bool isEmpty() const;
     void focusSearch();
 

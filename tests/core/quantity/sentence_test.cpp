@@ -65,4 +65,10 @@ TEST(SentenceAsData, AnArgumentThatLooksLikeAPlaceIsNotFilledAgain)
     EXPECT_EQ(say({"{0} {1}", {std::string("{1}"), std::string("b")}}), "{1} b");
 }
 
+TEST(SentenceAsData, PutsAWordInBracketsBehindABlankOrNothing)
+{
+    EXPECT_EQ(say({"Fan{0}", {Bracketed{"crown"}}}, OtherReader()), "Fan (Krone)");
+    EXPECT_EQ(say({"Fan{0}", {Bracketed{}}}, OtherReader()), "Fan");
+}
+
 } // namespace padside

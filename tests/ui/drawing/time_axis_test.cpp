@@ -48,4 +48,42 @@ TEST(TimeAxis, NoTickStandsOutsideTheDaysShown)
     EXPECT_TRUE(ticks.empty());
 }
 
+TEST(TimeAxis, SeasonsLieWhereTheSitesWeeksAre)
+{
+    const TimeAxis axis = axisOver("2024-01-01", "2025-01-01", 0, 732); // 2 pixels a day
+    const auto seasons = seasonsOf(axis, SeasonWeeks{12, 20}, SeasonWeeks{38, 45});
+    ASSERT_EQ(seasons.size(), 2U);
+    // ISO 8601: week 12 of 2024 begins on 18 March, week 20 ends with 19 May.
+    EXPECT_EQ(seasons[0], (SeasonSpan{TimeTick::Kind::spring, axis.x(day("2024-03-18")), axis.x(day("2024-05-20"))}));
+    EXPECT_EQ(seasons[1].kind, TimeTick::Kind::fall);
+}
+
+TEST(TimeAxis, SouthOfTheEquatorFallComesFirstInTheYear)
+{
+    const TimeAxis axis = axisOver("2024-01-01", "2025-01-01", 0, 732);
+    const auto seasons = seasonsOf(axis, SeasonWeeks{36, 45}, SeasonWeeks{10, 18});
+    ASSERT_EQ(seasons.size(), 2U);
+    EXPECT_EQ(seasons[0].kind, TimeTick::Kind::fall);
+    EXPECT_DOUBLE_EQ(seasons[0].from, axis.x(day("2024-03-04"))) << "Monday of ISO week 10 of 2024";
+    EXPECT_EQ(seasons[1].kind, TimeTick::Kind::spring);
+}
+
+TEST(TimeAxis, ASeasonIsCutOffAtTheEdges)
+{
+    const TimeAxis axis = axisOver("2024-04-01", "2024-05-01", 10, 40);
+    const auto seasons = seasonsOf(axis, SeasonWeeks{12, 20}, SeasonWeeks{38, 45});
+    ASSERT_EQ(seasons.size(), 1U);
+    EXPECT_DOUBLE_EQ(seasons[0].from, 10);
+    EXPECT_DOUBLE_EQ(seasons[0].to, 40);
+}
+
+TEST(TimeAxis, YearsAreWrittenAsOftenAsTheyFit)
+{
+    const TimeAxis axis = axisOver("2000-01-01", "2020-01-01", 0, 400); // 20 pixels a year
+    EXPECT_EQ(yearStep(axis, 19), 1);
+    EXPECT_EQ(yearStep(axis, 39), 2);
+    EXPECT_EQ(yearStep(axis, 41), 5);
+    EXPECT_EQ(yearStep(axis, 150), 10);
+}
+
 } // namespace padside

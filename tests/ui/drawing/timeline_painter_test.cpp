@@ -160,7 +160,7 @@ TEST(TimelinePainter, AnAmountIsOnlyWrittenWhereItDoesNotRunIntoTheNextSign)
         QPainter painter(&image);
         paintTimeline(painter, image.rect(),
                       TimelinePicture{timeline, geometry, plainEnglish(), Theme::light(), std::nullopt});
-        const QRect first = geometry.placed(MarkPlace{0, 1, 0})->area.toRect();
+        const QRect first = geometry.placed(MarkPlace{0, 1, 0})->found.toRect();
         int ink = 0;
         for (int x = first.right() + 1; x < first.right() + 10; ++x) {
             for (int y = first.top(); y < first.bottom(); ++y)

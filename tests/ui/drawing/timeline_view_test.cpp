@@ -79,10 +79,12 @@ TEST(TimelineView, ArrowKeysWalkFromMarkToMarkAndEnterOpensTheVisit)
 TEST(TimelineView, WalkingStopsAtTheEnds)
 {
     Shown shown;
-    shown.press({Qt::Key_Home, Qt::Key_Home, Qt::Key_Left, Qt::Key_Up});
+    shown.press({Qt::Key_Home, Qt::Key_Home, Qt::Key_Up});
     EXPECT_EQ(shown.view.selected(), (MarkPlace{0, 0, 0}));
     shown.press({Qt::Key_Down, Qt::Key_Down, Qt::Key_Down, Qt::Key_Down});
     EXPECT_EQ(shown.view.selected(), (MarkPlace{1, 1, 0}));
+    shown.press({Qt::Key_End, Qt::Key_Right});
+    EXPECT_EQ(shown.view.selected(), (MarkPlace{1, 1, 2}));
 }
 
 TEST(TimelineView, AClickOnAMarkOpensItsVisit)

@@ -123,7 +123,7 @@ TEST_F(PdfExport, AMissingFolderIsNamedAndNothingIsLeft)
     ASSERT_FALSE(written);
     EXPECT_EQ(written.error().kind, ProblemKind::cannotWrite);
     EXPECT_EQ(say(written.error().what),
-              "The summary was not written: there is no folder " + path(u"nowhere"_s).toStdString()
+              "The PDF was not written: there is no folder " + path(u"nowhere"_s).toStdString()
                   + ". Choose a folder that exists.");
     EXPECT_TRUE(files().isEmpty());
     EXPECT_FALSE(QDir(path(u"nowhere"_s)).exists());

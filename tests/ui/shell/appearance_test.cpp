@@ -3,6 +3,7 @@
 
 #include "core/store/visit_book.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/models/preferences.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
@@ -14,7 +15,6 @@
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QPlainTextEdit>
-#include <QSettings>
 #include <QTabWidget>
 #include <QTest>
 
@@ -120,15 +120,18 @@ TEST_F(AppearanceTest, ColoursAndSizesFollowAtOnce)
     EXPECT_EQ(QFontInfo(m_window->font()).pixelSize(), letters);
 }
 
-TEST_F(AppearanceTest, TheLookIsRemembered)
+TEST_F(AppearanceTest, WithoutAChosenThemeTheComputersIsWorn)
 {
-    QCoreApplication::setOrganizationName(QStringLiteral("padside-tests"));
-    QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, m_folder.path());
-    const Look look{ThemeKind::sunlight, true};
-    remember(look);
-    EXPECT_EQ(rememberedLook(), look);
-    QSettings().setValue(QStringLiteral("theme"), QStringLiteral("plaid"));
-    EXPECT_EQ(rememberedLook().theme, ThemeKind::light) << "an unknown one: as the desktop has it";
+    Preferences preferences;
+    EXPECT_EQ(lookFor(preferences, true), (Look{ThemeKind::dark, false}));
+    EXPECT_EQ(lookFor(preferences, false), (Look{ThemeKind::light, false}));
+    preferences.theme = QStringLiteral("sunlight");
+    preferences.fieldSize = true;
+    EXPECT_EQ(lookFor(preferences, true), (Look{ThemeKind::sunlight, true}));
+    for (const char* none : {"plaid", "paper"}) {
+        preferences.theme = QString::fromLatin1(none);
+        EXPECT_EQ(lookFor(preferences, false).theme, ThemeKind::light) << none << " is not one for screens";
+    }
 }
 
 TEST_F(AppearanceTest, InFieldSizeNothingThatIsPressedOnAVisitIsSmall)

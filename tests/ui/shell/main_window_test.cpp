@@ -12,7 +12,12 @@
 #include "ui/shell/unit_list_panel.h"
 
 #include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
 #include <QTest>
+#include <QThread>
+
+#include <atomic>
 
 namespace padside::test {
 
@@ -95,6 +100,36 @@ TEST_F(MainWindowTest, AFailureIsSaidInALineAndTheWindowGoesOn)
     auto* line = m_window.findChild<MessageLine*>();
     EXPECT_TRUE(line->isVisible());
     EXPECT_EQ(line->text(), QStringLiteral("The disk is full: “note” was not written."));
+}
+
+TEST_F(MainWindowTest, LongWorkGoesOnBesideTheWindowAndItsEndIsSaid)
+{
+    std::atomic<bool> mayEnd = false;
+    m_window.doLongWork(QStringLiteral("Backup to spare.padside"), [&](const LongWork::Tell& tell) {
+        while (!mayEnd && tell(0.5))
+            QThread::msleep(1);
+        return true;
+    });
+    auto* line = m_window.findChild<QWidget*>(QStringLiteral("workLine"));
+    ASSERT_TRUE(line->isVisibleTo(&m_window));
+    EXPECT_EQ(line->findChild<QProgressBar*>()->accessibleName(), QStringLiteral("Backup to spare.padside"));
+    m_window.showUnit(*m_window.findChild<UnitListPanel*>()->selected()); // the window answers meanwhile
+    mayEnd = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !line->isVisibleTo(&m_window); }, 20000));
+    EXPECT_TRUE(m_window.findChild<MessageLine*>()->text().contains(QStringLiteral("Backup to spare.padside: done")));
+}
+
+TEST_F(MainWindowTest, CancelledWorkSaysSo)
+{
+    m_window.doLongWork(QStringLiteral("Backup to spare.padside"), [](const LongWork::Tell& tell) {
+        while (tell(0.1))
+            QThread::msleep(1);
+        return false;
+    });
+    QTest::mouseClick(m_window.findChild<QPushButton*>(QStringLiteral("cancelWork")), Qt::LeftButton);
+    auto* line = m_window.findChild<QWidget*>(QStringLiteral("workLine"));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !line->isVisibleTo(&m_window); }, 20000));
+    EXPECT_TRUE(m_window.findChild<MessageLine*>()->text().contains(QStringLiteral("nothing was left behind")));
 }
 
 TEST_F(MainWindowTest, EveryControlThatTakesFocusHasAName)

@@ -18,6 +18,7 @@ namespace {
 
 constexpr double gap = 18;
 constexpr double widestPage = 900;
+constexpr double widestLandscape = 1600;
 constexpr int scrollStep = 40;
 
 } // namespace
@@ -29,8 +30,8 @@ PagePreview::PagePreview(const Theme& theme, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(tr("Pages of the summary"));
-    viewport()->setAccessibleName(tr("Pages of the summary"));
+    setAccessibleName(tr("Pages as they will be printed"));
+    viewport()->setAccessibleName(tr("Pages as they will be printed"));
 }
 
 void PagePreview::setDocument(PaperDocument document, PhotoSource photos)
@@ -43,8 +44,9 @@ void PagePreview::setDocument(PaperDocument document, PhotoSource photos)
 
 QSizeF PagePreview::pageSize() const
 {
-    const QSizeF sheet = sheetSize(m_document.size);
-    const double width = std::clamp(viewport()->width() - 2 * gap, 100.0, widestPage);
+    const QSizeF sheet = sheetSize(m_document);
+    const double widest = m_document.landscape ? widestLandscape : widestPage;
+    const double width = std::clamp(viewport()->width() - 2 * gap, 100.0, widest);
     return {std::floor(width), std::floor(width * sheet.height() / sheet.width())};
 }
 
@@ -71,7 +73,7 @@ const QPixmap& PagePreview::picture(std::size_t page)
         picture = QPixmap((pageSize() * ratio).toSize());
         picture.fill(Qt::white);
         QPainter painter(&picture);
-        const double scale = picture.width() / sheetSize(m_document.size).width();
+        const double scale = picture.width() / sheetSize(m_document).width();
         painter.scale(scale, scale);
         paintPage(painter, m_document.pages[page], m_photos);
         painter.end();

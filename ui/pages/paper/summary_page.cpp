@@ -55,7 +55,7 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_preview(new PagePreview(theme))
 {
     m_chooseFile = [this](const QString& suggested) {
-        return QFileDialog::getSaveFileName(this, tr("Export the visit summary"), suggested, tr("PDF files (*.pdf)"));
+        return QFileDialog::getSaveFileName(this, tr("Export as PDF"), suggested, tr("PDF files (*.pdf)"));
     };
     m_choosePrinter = [this](QPrinter& printer) { return QPrintDialog(&printer, this).exec() == QDialog::Accepted; };
     makeBar();
@@ -120,27 +120,45 @@ void SummaryPage::makeBar()
 
 void SummaryPage::showVisit(UnitId unit, VisitId visit)
 {
-    m_said->hide();
     UnitRecord record;
     const bool isRead = m_book.attempt([&] { record = m_book.record(unit); }) && findVisit(record, visit);
-    m_record = isRead ? std::move(record) : UnitRecord{};
     m_visit = isRead ? visit : VisitId();
-    m_export->setEnabled(isRead);
-    m_print->setEnabled(isRead);
+    show(isRead ? std::optional(sheetOf(std::move(record), visit)) : std::nullopt, tr("&Back to the unit"));
+}
+
+void SummaryPage::showSheet(Sheet sheet, const QString& back)
+{
+    m_visit = {};
+    show(std::move(sheet), back);
+}
+
+void SummaryPage::show(std::optional<Sheet> sheet, const QString& back)
+{
+    m_said->hide();
+    m_sheet = std::move(sheet);
+    m_back->setText(back);
+    m_export->setEnabled(m_sheet.has_value());
+    m_print->setEnabled(m_sheet.has_value());
     layPages();
 }
 
-SummaryInput SummaryPage::input() const
+Sheet SummaryPage::sheetOf(UnitRecord read, VisitId visit) const
 {
-    // As of the visit's own day: a summary printed again later says the same.
-    const Date on = findVisit(m_record, m_visit)->on;
-    const auto photoOf = [this](PhotoId id) {
-        const auto photo = std::ranges::find(m_record.photos, id, &Photo::id);
-        return photo == m_record.photos.end() ? QImage() : readPhotoForPaper(m_book.store().photos().path(*photo));
+    const auto record = std::make_shared<const UnitRecord>(std::move(read));
+    Sheet sheet;
+    sheet.title = tr("Visit summary");
+    sheet.fileName = suggestedFileName(*record, visit);
+    sheet.photos = [this, record](PhotoId id) {
+        const auto photo = std::ranges::find(record->photos, id, &Photo::id);
+        return photo == record->photos.end() ? QImage() : readPhotoForPaper(m_book.store().photos().path(*photo));
     };
-    return SummaryInput{
-        m_record, review(m_record, m_book.catalogue(), on), m_visit,      m_book.catalogue(), m_book.speaker(),
-        photoOf,  m_contractor->text().trimmed(),           chosenSize(), m_book.today()};
+    sheet.lay = [this, record, visit, photos = sheet.photos](const QString& contractor, PaperSize size) {
+        // As of the visit's own day: a summary printed again later says the same.
+        const Date on = findVisit(*record, visit)->on;
+        return layVisitSummary(SummaryInput{*record, review(*record, m_book.catalogue(), on), visit, m_book.catalogue(),
+                                            m_book.speaker(), photos, contractor, size, m_book.today()});
+    };
+    return sheet;
 }
 
 PaperSize SummaryPage::chosenSize() const
@@ -148,25 +166,27 @@ PaperSize SummaryPage::chosenSize() const
     return m_size->currentData().toString() == QStringLiteral("letter") ? PaperSize::letter : PaperSize::a4;
 }
 
+PaperDocument SummaryPage::document() const
+{
+    return m_sheet->lay(m_contractor->text().trimmed(), chosenSize());
+}
+
 void SummaryPage::layPages()
 {
-    if (m_visit.isNull()) {
+    if (m_sheet)
+        m_preview->setDocument(document(), m_sheet->photos);
+    else
         m_preview->setDocument({}, {});
-        return;
-    }
-    const SummaryInput summary = input();
-    m_preview->setDocument(layVisitSummary(summary), summary.photos);
 }
 
 void SummaryPage::exportPdf()
 {
-    if (m_visit.isNull())
+    if (!m_sheet)
         return;
-    const QString chosen = m_chooseFile(QDir(folderForExport()).filePath(suggestedFileName(m_record, m_visit)));
+    const QString chosen = m_chooseFile(QDir(folderForExport()).filePath(m_sheet->fileName));
     if (chosen.isEmpty())
         return;
-    const SummaryInput summary = input();
-    const auto written = writePdf(layVisitSummary(summary), summary.photos, chosen);
+    const auto written = writePdf(document(), m_sheet->photos, chosen);
     if (!written) {
         sayProblem(m_book.speaker().said(written.error().what));
         return;
@@ -177,18 +197,17 @@ void SummaryPage::exportPdf()
 
 void SummaryPage::print()
 {
-    if (m_visit.isNull())
+    if (!m_sheet)
         return;
-    const SummaryInput summary = input();
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageSize(QPageSize(summary.size == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
-    printer.setDocName(suggestedFileName(m_record, m_visit));
+    printer.setPageSize(QPageSize(chosenSize() == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+    printer.setDocName(m_sheet->fileName);
     if (!m_choosePrinter(printer))
         return;
-    if (printDocument(layVisitSummary(summary), summary.photos, printer))
+    if (printDocument(document(), m_sheet->photos, printer))
         sayDone(tr("Sent to the printer."));
     else
-        sayProblem(tr("The summary was not printed: the printer gave up. Check the printer, or export a PDF instead."));
+        sayProblem(tr("Nothing was printed: the printer gave up. Check the printer, or export a PDF instead."));
 }
 
 void SummaryPage::sayDone(const QString& sentence)

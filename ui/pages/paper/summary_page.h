@@ -4,10 +4,14 @@
 #pragma once
 
 #include "core/record/unit_record.h"
+#ifndef Q_MOC_RUN // moc 6.4 stumbles over the concepts below
+#include "ui/paper/sheet.h"
+#endif
 
 #include <QWidget>
 
 #include <functional>
+#include <optional>
 
 class QComboBox;
 class QLabel;
@@ -17,13 +21,11 @@ class QPushButton;
 
 namespace padside {
 
-struct SummaryInput;
 struct Theme;
-enum class PaperSize;
 class PagePreview;
 class RecordBook;
 
-/// A visit's summary as it will be printed, to be exported as PDF or printed.
+/// A paper as it will be printed, to be exported as PDF or printed: a visit's summary, or a sheet made elsewhere.
 class SummaryPage : public QWidget
 {
     Q_OBJECT
@@ -38,6 +40,11 @@ public:
     /// Shows the summary of the visit, as of its own day. A record that can't be read is said by the book.
     void showVisit(UnitId unit, VisitId visit);
 
+    /// Shows a sheet; `back` is what the way back is called.
+    void showSheet(Sheet sheet, const QString& back);
+
+    [[nodiscard]] VisitId visit() const { return m_visit; } ///< null if none is shown
+
     void setFileChooser(FileChooser chooser) { m_chooseFile = std::move(chooser); }
     void setPrinterChooser(PrinterChooser chooser) { m_choosePrinter = std::move(chooser); }
 
@@ -51,14 +58,16 @@ private:
     void print();
     void sayDone(const QString& sentence);
     void sayProblem(const QString& sentence);
-    [[nodiscard]] SummaryInput input() const;
+    void show(std::optional<Sheet> sheet, const QString& back);
+    [[nodiscard]] Sheet sheetOf(UnitRecord record, VisitId visit) const;
+    [[nodiscard]] PaperDocument document() const;
     [[nodiscard]] PaperSize chosenSize() const;
 
     RecordBook& m_book;
     FileChooser m_chooseFile;
     PrinterChooser m_choosePrinter;
-    UnitRecord m_record;
     VisitId m_visit;
+    std::optional<Sheet> m_sheet; ///< empty: there is nothing to show
     QWidget* m_bar;
     QPushButton* m_back;
     QPushButton* m_export;

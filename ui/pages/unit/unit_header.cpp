@@ -139,6 +139,7 @@ void UnitHeader::fillNameplate(const UnitSnapshot& snapshot)
             return;
         auto* nameLabel = new QLabel(name);
         nameLabel->setForegroundRole(QPalette::PlaceholderText);
+        nameLabel->setWordWrap(true);
         auto* valueLabel = new QLabel(value);
         valueLabel->setTextFormat(Qt::PlainText);
         valueLabel->setTextInteractionFlags(Qt::TextSelectableByMouse);

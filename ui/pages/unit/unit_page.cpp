@@ -4,13 +4,13 @@
 #include "ui/pages/unit/unit_page.h"
 
 #include "core/store/store.h"
+#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
-#include "ui/drawing/timeline_legend.h"
-#include "ui/drawing/timeline_view.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/unit/finding_tree_model.h"
 #include "ui/pages/unit/finding_view.h"
+#include "ui/pages/unit/history_panel.h"
 #include "ui/pages/unit/next_delegate.h"
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
@@ -22,6 +22,7 @@
 #include <QScrollBar>
 #include <QSplitter>
 #include <QStackedLayout>
+#include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -59,13 +60,13 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_nothing(new QLabel(tr("No unit is shown.")))
     , m_header(new UnitHeader(book.catalogue(), book.speaker()))
     , m_actions(new VisitActions(book.speaker()))
+    , m_cutaway(new CutawayView(theme))
     , m_nextModel(new NextModel(book.speaker(), this))
     , m_next(new QListView)
+    , m_tabs(new QTabWidget)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
     , m_findings(new FindingView(theme))
-    , m_timeline(new TimelineView(book.speaker(), theme))
-    , m_legend(new TimelineLegend(book.speaker(), theme))
-    , m_markSentence(new QLabel)
+    , m_history(new HistoryPanel(book, theme))
 {
     makeWidgets();
     connectWidgets();
@@ -75,17 +76,24 @@ void UnitPage::makeWidgets()
 {
     auto* upper = new QSplitter(Qt::Horizontal);
     upper->setObjectName(u"upperSplitter"_s);
+    upper->addWidget(drawingPanel());
     upper->addWidget(nextPanel());
-    upper->addWidget(findingsPanel());
-    upper->setStretchFactor(0, 2);
-    upper->setStretchFactor(1, 3);
+    upper->setStretchFactor(0, 1);
+    upper->setStretchFactor(1, 1);
+    upper->setSizes({550, 450});
+    m_tabs->setObjectName(u"evidence"_s);
+    m_tabs->setDocumentMode(true);
+    m_tabs->addTab(m_history, tr("Histor&y"));
+    m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
+    m_tabs->setAccessibleName(tr("What the record holds"));
+    m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
     auto* whole = new QSplitter(Qt::Vertical);
     whole->setObjectName(u"wholeSplitter"_s);
     whole->addWidget(upper);
-    whole->addWidget(historyPanel());
-    whole->setStretchFactor(0, 2);
-    whole->setStretchFactor(1, 3);
-    whole->setSizes({400, 600});
+    whole->addWidget(m_tabs);
+    whole->setStretchFactor(0, 1);
+    whole->setStretchFactor(1, 1);
+    whole->setSizes({560, 440});
     for (QSplitter* splitter : {upper, whole}) {
         splitter->setChildrenCollapsible(false);
         splitter->setHandleWidth(9);
@@ -102,6 +110,16 @@ void UnitPage::makeWidgets()
     m_nothing->setWordWrap(true);
     m_stack->addWidget(m_nothing);
     m_stack->addWidget(content);
+}
+
+QWidget* UnitPage::drawingPanel()
+{
+    auto* panel = new QWidget;
+    m_cutaway->setObjectName(u"cutaway"_s);
+    QVBoxLayout* column = columnIn(panel);
+    column->addWidget(title(tr("The uni&t, opened"), m_cutaway));
+    column->addWidget(m_cutaway, 1);
+    return panel;
 }
 
 QWidget* UnitPage::nextPanel()
@@ -131,28 +149,7 @@ QWidget* UnitPage::findingsPanel()
     m_findings->setAccessibleName(tr("Findings by part and zone"));
     m_findings->setModel(m_findingModel);
     QVBoxLayout* column = columnIn(panel);
-    column->addWidget(title(tr("Findin&gs by part and zone"), m_findings));
     column->addWidget(m_findings, 1);
-    return panel;
-}
-
-QWidget* UnitPage::historyPanel()
-{
-    auto* panel = new QWidget;
-    m_timeline->setObjectName(u"timeline"_s);
-    m_markSentence->setObjectName(u"markSentence"_s);
-    m_markSentence->setTextFormat(Qt::PlainText);
-    m_markSentence->setWordWrap(true);
-    m_markSentence->setForegroundRole(QPalette::PlaceholderText);
-    m_markSentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    auto* line = new QHBoxLayout;
-    line->setSpacing(12);
-    line->addWidget(title(tr("Histor&y"), m_timeline));
-    line->addWidget(m_markSentence, 1);
-    QVBoxLayout* column = columnIn(panel);
-    column->addLayout(line);
-    column->addWidget(m_timeline, 1);
-    column->addWidget(m_legend);
     return panel;
 }
 
@@ -163,8 +160,8 @@ void UnitPage::connectWidgets()
             [this](VisitReason reason) { Q_EMIT startVisitRequested(m_unit, reason); });
     connect(m_actions, &VisitActions::resumeRequested, this, &UnitPage::visitRequested);
     connect(m_actions, &VisitActions::summaryRequested, this, &UnitPage::summaryRequested);
-    connect(m_timeline, &TimelineView::visitActivated, this, &UnitPage::visitRequested);
-    connect(m_timeline, &TimelineView::markSelected, m_markSentence, &QLabel::setText);
+    connect(m_history, &HistoryPanel::visitRequested, this, &UnitPage::visitRequested);
+    connect(m_history, &HistoryPanel::printRequested, this, [this] { Q_EMIT historyPaperRequested(m_unit); });
     connect(m_next, &QListView::activated, this, [this](const QModelIndex& index) {
         if (const auto zone = m_nextModel->zoneAt(index))
             goToZone(*zone);
@@ -175,7 +172,13 @@ void UnitPage::connectWidgets()
     });
     connect(m_findings->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (const auto zone = m_findingModel->zoneAt(index))
-            m_timeline->selectZone(*zone);
+            zoneChosen(*zone);
+    });
+    connect(m_cutaway, &CutawayView::partActivated, this, [this](PartId, ZoneId zone) { goToZone(zone); });
+    connect(m_tabs, &QTabWidget::currentChanged, this, [this] {
+        // What was chosen while the other was in front is brought into view now that it has its size.
+        if (const auto zone = m_findingModel->zoneAt(m_findings->currentIndex()))
+            zoneChosen(*zone);
     });
     connect(m_findings, &QTreeView::activated, this, [this](const QModelIndex& index) {
         const auto zone = m_findingModel->zoneAt(index);
@@ -191,7 +194,8 @@ void UnitPage::connectWidgets()
     for (QPushButton* button : m_actions->buttons())
         then(button);
     for (QWidget* next :
-         {static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_findings), static_cast<QWidget*>(m_timeline)})
+         {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs->tabBar()),
+          static_cast<QWidget*>(m_findings), m_history->timelineWidget()})
         then(next);
 }
 
@@ -219,8 +223,8 @@ void UnitPage::showUnit(UnitId unit)
     }
     showSnapshot();
     if (another) {
-        m_timeline->showAll();
-        m_markSentence->clear();
+        m_cutaway->setCurrent(PartId());
+        m_history->showAll();
         m_next->scrollToTop();
         m_findings->scrollToTop();
     }
@@ -241,11 +245,10 @@ void UnitPage::showSnapshot()
     const int rowsBefore = m_findingModel->rowCount();
     m_header->setSnapshot(*m_snapshot);
     m_actions->setSnapshot(*m_snapshot, !m_book.store().isReadOnly());
+    m_cutaway->setContent(cutawayOf(m_snapshot->record, m_snapshot->review, m_book.catalogue(), m_book.speaker()));
     m_nextModel->setSnapshot(m_snapshot);
     m_findingModel->setSnapshot(m_snapshot);
-    const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
-    m_timeline->setTimeline(timeline);
-    m_legend->setTimeline(timeline);
+    m_history->setSnapshot(m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();
     if (reset || rowsBefore != m_findingModel->rowCount() || rowsBefore == 0
@@ -267,6 +270,14 @@ void UnitPage::goToZone(ZoneId zone)
     const QModelIndex index = m_findingModel->indexOf(zone);
     if (index.isValid())
         m_findings->setCurrentIndex(index);
+}
+
+void UnitPage::zoneChosen(ZoneId zone)
+{
+    if (const Part* part = partOfZone(m_snapshot->record, zone))
+        m_cutaway->setCurrent(part->id);
+    m_history->selectZone(zone);
+    m_findings->scrollTo(m_findings->currentIndex());
 }
 
 } // namespace padside

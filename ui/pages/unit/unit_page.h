@@ -12,20 +12,22 @@ class QLabel;
 class QListView;
 class QModelIndex;
 class QStackedLayout;
+class QTabWidget;
 
 namespace padside {
 
 struct Theme;
+class CutawayView;
 class FindingTreeModel;
 class FindingView;
+class HistoryPanel;
 class NextModel;
 class RecordBook;
-class TimelineLegend;
-class TimelineView;
 class UnitHeader;
 class VisitActions;
 
-/// One unit: who it is, what goes next and why, what was found part by part, and its history.
+/// One unit: who it is, the opened unit with the condition of its parts, what goes next and why, what was found part by
+/// part, and its history.
 class UnitPage : public QWidget
 {
     Q_OBJECT
@@ -41,17 +43,19 @@ Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
     void summaryRequested(padside::VisitId visit);
+    void historyPaperRequested(padside::UnitId unit);
 
 private:
     void makeWidgets();
+    [[nodiscard]] QWidget* drawingPanel();
     [[nodiscard]] QWidget* nextPanel();
     [[nodiscard]] QWidget* findingsPanel();
-    [[nodiscard]] QWidget* historyPanel();
     void connectWidgets();
     [[nodiscard]] bool read(UnitId unit);
     void refresh(UnitId unit);
     void showSnapshot();
     void goToZone(ZoneId zone);
+    void zoneChosen(ZoneId zone);
 
     RecordBook& m_book;
     const Theme& m_theme;
@@ -62,13 +66,13 @@ private:
     QLabel* m_nothing;
     UnitHeader* m_header;
     VisitActions* m_actions;
+    CutawayView* m_cutaway;
     NextModel* m_nextModel;
     QListView* m_next;
+    QTabWidget* m_tabs;
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;
-    TimelineView* m_timeline;
-    TimelineLegend* m_legend;
-    QLabel* m_markSentence;
+    HistoryPanel* m_history;
 };
 
 } // namespace padside

@@ -35,10 +35,9 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, QWidget* parent)
         auto* button = new QPushButton(u"%1   %2"_s.arg(index + 1).arg(translated(book, word)));
         button->setObjectName(u"charge-"_s + shown(code));
         button->setAccessibleName(tr("Refrigerant %1").arg(translated(book, word)));
-        makeChoice(*button);
+        makeChoice(*button, [this, picked = direction] { choose(picked); });
         makeLarge(*button);
         directions->addWidget(button);
-        connect(button, &QPushButton::clicked, this, [this, picked = direction] { choose(picked); });
         addDigit(*this, static_cast<int>(index) + 1, *button);
         m_directions[index++] = button;
     }
@@ -76,7 +75,7 @@ void ChargePanel::pick(ChargeDirection direction)
     m_direction = direction;
     std::size_t index = 0;
     for (const auto& row : codesOf(ChargeDirection{}))
-        m_directions[index++]->setChecked(row.value == direction);
+        showChosen(*m_directions[index++], row.value == direction);
 }
 
 void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)

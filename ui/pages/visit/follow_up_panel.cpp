@@ -50,6 +50,7 @@ FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_entries(new EntryLines)
 {
     m_why->setPlaceholderText(tr("like: bottom was wet, see it dry"));
+    m_why->setToolTip(m_why->placeholderText());
     m_enter->setObjectName(u"enterFollowUp"_s);
     makeLarge(*m_enter);
     auto* form = new QFormLayout;

@@ -19,6 +19,8 @@ namespace {
 
 constexpr int margin = 8;
 constexpr int markWidth = 34;
+constexpr int usualWordWidth = 74;
+constexpr int textLeft = margin + markWidth + margin;
 
 } // namespace
 
@@ -26,10 +28,44 @@ GradeButton::GradeButton(std::optional<Grade> grade, const Theme& theme, QWidget
     : QAbstractButton(parent)
     , m_grade(grade)
     , m_theme(theme)
+    , m_wordWidth(usualWordWidth)
 {
-    setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+}
+
+QFont GradeButton::wordFont() const
+{
+    QFont bold = font();
+    bold.setBold(true);
+    return bold;
+}
+
+int GradeButton::wordWidthNeeded() const
+{
+    return std::max(m_theme.size.wide(usualWordWidth), QFontMetrics(wordFont()).horizontalAdvance(m_word) + margin);
+}
+
+void GradeButton::setWordWidth(int width)
+{
+    m_wordWidth = width;
+    updateGeometry();
+    update();
+}
+
+QRect GradeButton::sentencePlace(int width, int height) const
+{
+    const int last = m_lastTime ? fontMetrics().horizontalAdvance(tr("last time")) + margin : 0;
+    return {textLeft + m_wordWidth, 2, width - textLeft - m_wordWidth - margin - last, height - 4};
+}
+
+int GradeButton::heightForWidth(int width) const
+{
+    const QRect place = sentencePlace(width, 1 << 12);
+    const QRect text = fontMetrics().boundingRect(place, Qt::AlignLeft | Qt::TextWordWrap, m_sentence);
+    return std::max(sizeHint().height(), text.height() + 4);
 }
 
 void GradeButton::describe(const QString& word, const QString& sentence)
@@ -39,6 +75,7 @@ void GradeButton::describe(const QString& word, const QString& sentence)
     const QString numeralText = m_grade ? QString::number(numeral(*m_grade)) + u' ' : QString();
     setAccessibleName(numeralText + word + (sentence.isEmpty() ? QString() : u": "_s + sentence));
     setToolTip(sentence);
+    updateGeometry();
     update();
 }
 
@@ -78,24 +115,16 @@ void GradeButton::paintEvent(QPaintEvent*)
     else
         paintNotSeen(painter, mark, m_theme);
 
-    const int textLeft = margin + markWidth + margin;
-    QFont bold = font();
-    bold.setBold(true);
-    painter.setFont(bold);
-    const int wordWidth = painter.fontMetrics().horizontalAdvance(m_word) + margin;
-    const int wordsEnd = std::max(wordWidth, m_theme.size.wide(74)); // the sentences begin under one another
+    painter.setFont(wordFont());
     painter.setPen(isEnabled() || isChecked() ? m_theme.ink : m_theme.softInk);
-    painter.drawText(QRectF(textLeft, 0, wordsEnd, height()), Qt::AlignVCenter | Qt::AlignLeft, m_word);
+    painter.drawText(QRect(textLeft, 0, m_wordWidth, height()), Qt::AlignVCenter | Qt::AlignLeft, m_word);
 
-    QRectF rest(textLeft + wordsEnd, 2, width() - textLeft - wordsEnd - margin, height() - 4);
+    const QRect rest = sentencePlace(width(), height());
     painter.setFont(font());
     if (m_lastTime) {
-        const QString last = tr("last time");
-        const double lastWidth = painter.fontMetrics().horizontalAdvance(last) + margin;
         painter.setPen(m_theme.softInk);
-        painter.drawText(QRectF(rest.right() - lastWidth, rest.top(), lastWidth, rest.height()),
-                         Qt::AlignVCenter | Qt::AlignRight, last);
-        rest.setRight(rest.right() - lastWidth);
+        painter.drawText(QRect(rest.right(), rest.top(), width() - margin - rest.right(), rest.height()),
+                         Qt::AlignVCenter | Qt::AlignRight, tr("last time"));
     }
     painter.setPen(isChecked() ? m_theme.ink : m_theme.softInk);
     painter.drawText(rest, Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap, m_sentence);

@@ -24,18 +24,27 @@ public:
     void describe(const QString& word, const QString& sentence);
     void setLastTime(bool last); ///< marks the grade of the last sighting
 
+    void setWordWidth(int width); ///< as wide as the widest word of the choices around it
+    [[nodiscard]] int wordWidthNeeded() const;
+
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override; ///< a long sentence makes it higher
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QFont wordFont() const;
+    [[nodiscard]] QRect sentencePlace(int width, int height) const;
+
     std::optional<Grade> m_grade;
     const Theme& m_theme;
     QString m_word;
     QString m_sentence;
     bool m_lastTime = false;
+    int m_wordWidth;
 };
 
 } // namespace padside

@@ -12,8 +12,10 @@
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QShortcut>
+#include <QSignalBlocker>
 
 #include <array>
+#include <utility>
 
 namespace padside {
 
@@ -96,9 +98,20 @@ void makeLarge(QWidget& control)
         button->setAutoDefault(true); // Enter presses it as well as Space
 }
 
-void makeChoice(QAbstractButton& button)
+void makeChoice(QAbstractButton& button, std::function<void()> chosen)
 {
     button.setCheckable(true);
+    // Not clicked(): assistive technology toggles what can be checked.
+    QObject::connect(&button, &QAbstractButton::toggled, &button, [&button, chosen = std::move(chosen)] {
+        showChosen(button, true);
+        chosen();
+    });
+}
+
+void showChosen(QAbstractButton& button, bool chosen)
+{
+    const QSignalBlocker quiet(button);
+    button.setChecked(chosen);
 }
 
 QString gradeText(const RecordBook& book, const Part& part, const Zone& zone, Grade grade)

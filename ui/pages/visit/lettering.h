@@ -10,6 +10,8 @@
 #include <QLabel>
 #include <QString>
 
+#include <functional>
+
 class QAbstractButton;
 class QKeyEvent;
 
@@ -25,7 +27,10 @@ class RecordBook;
 /// A digit presses `button` wherever the focus is within `panel`, except in text.
 void addDigit(QWidget& panel, int digit, QAbstractButton& button);
 void makeLarge(QWidget& control); ///< as a target for a gloved hand
-void makeChoice(QAbstractButton& button); ///< can be chosen; the style shows it in the accent colour
+/// Makes a button one that can be chosen; the style shows it in the accent colour. `chosen` is called however it comes
+/// about: by mouse or keys, or because a screen reader toggles it. Chosen again, it stays chosen.
+void makeChoice(QAbstractButton& button, std::function<void()> chosen);
+void showChosen(QAbstractButton& button, bool chosen); ///< shows what stands, without choosing it
 
 [[nodiscard]] QString gradeText(const RecordBook& book, const Part& part, const Zone& zone,
                                 Grade grade); ///< its describing sentence

@@ -61,15 +61,25 @@ void MeasureField::setUsual(double lowest, double highest)
     m_highest = highest;
 }
 
+QString MeasureField::textOf(const std::optional<Measure>& entered) const
+{
+    if (!entered)
+        return {};
+    const QString typed = QString::fromStdString(entered->typed);
+    const MeasuringUnit* unit = unitByCode(entered->unitCode);
+    const bool isBare = !parseMeasure(entered->typed, m_kind, m_book.numberStyle());
+    return unit && isBare && unit->code != m_unit.code ? typed + u' ' + shown(unit->symbol) : typed;
+}
+
 void MeasureField::showEntered(const QString& key, const std::optional<Measure>& entered)
 {
-    m_edit->show(key, entered ? QString::fromStdString(entered->typed) : QString());
+    m_edit->show(key, textOf(entered));
     showEcho();
 }
 
 void MeasureField::settle(const std::optional<Measure>& entered)
 {
-    m_edit->settle(entered ? QString::fromStdString(entered->typed) : QString());
+    m_edit->settle(textOf(entered));
     showEcho();
 }
 

@@ -47,6 +47,9 @@ Q_SIGNALS:
     void emptied();
 
 private:
+    /// As it was typed; with its unit where a bare number was read in another than today's, so that it never seems to
+    /// be of a unit it was not.
+    [[nodiscard]] QString textOf(const std::optional<Measure>& entered) const;
     void finish();
     void showEcho();
     void say(const QString& text, bool problem);

@@ -71,13 +71,12 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     m_asLeft->setObjectName(u"readingsAsLeft"_s);
     m_asLeft->setAccessibleName(tr("Readings as left"));
     for (QPushButton* button : {m_asFound, m_asLeft}) {
-        makeChoice(*button);
         makeLarge(*button);
         phases->addWidget(button);
     }
-    m_asFound->setChecked(true);
-    connect(m_asFound, &QPushButton::clicked, this, [this] { choose(Phase::asFound); });
-    connect(m_asLeft, &QPushButton::clicked, this, [this] { choose(Phase::asLeft); });
+    makeChoice(*m_asFound, [this] { choose(Phase::asFound); });
+    makeChoice(*m_asLeft, [this] { choose(Phase::asLeft); });
+    showChosen(*m_asFound, true);
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(phases);
     layout->addWidget(m_search);
@@ -92,10 +91,13 @@ QString ReadingsPanel::keyOf(const Row& row) const
         m_log.draftKey(when + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
 }
 
+const MeasuringUnit& ReadingsPanel::unitOf(const ReadingKind& kind) const
+{
+    return unitFor(kind.quantity, m_book.surroundings().units, kind.metricUnit, kind.customaryUnit);
+}
+
 void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual)
 {
-    const bool metric = m_book.surroundings().units == UnitSystem::metric;
-    const MeasuringUnit* unit = unitByCode(metric ? kind.metricUnit : kind.customaryUnit);
     auto made = std::make_unique<Row>();
     Row& row = *made;
     row.kind = kind;
@@ -107,8 +109,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.label->setWordWrap(true);
     row.label->setToolTip(translated(m_book, kind.where));
     row.last = quietLabel();
-    row.field
-        = new MeasureField(m_book, kind.quantity, unit ? *unit : shownUnit(kind.quantity, m_book.surroundings().units));
+    row.field = new MeasureField(m_book, kind.quantity, unitOf(kind));
     row.field->setUsual(kind.lowest, kind.highest);
     row.field->setName(name);
     row.field->setFixedWidth(fieldWidth);
@@ -182,14 +183,9 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         row->field->edit().setReadOnly(!mayWrite);
         const auto before = sheet.readingBefore(row->kind.code, row->part);
         if (before) {
-            const bool metric = m_book.surroundings().units == UnitSystem::metric;
-            const MeasuringUnit* unit = unitByCode(metric ? row->kind.metricUnit : row->kind.customaryUnit);
-            row->last->setText(tr("last %1, %2")
-                                   .arg(QString::fromStdString(showMeasure(
-                                            before->value.si,
-                                            unit ? *unit : shownUnit(row->kind.quantity, m_book.surroundings().units),
-                                            m_book.numberStyle())),
-                                        m_book.speaker().shownDate(before->on)));
+            const std::string last = showMeasure(before->value.si, unitOf(row->kind), m_book.numberStyle());
+            row->last->setText(
+                tr("last %1, %2").arg(QString::fromStdString(last), m_book.speaker().shownDate(before->on)));
         }
         row->last->setVisible(before.has_value());
     }
@@ -231,8 +227,8 @@ void ReadingsPanel::filter()
 
 void ReadingsPanel::choose(Phase phase)
 {
-    m_asFound->setChecked(phase == Phase::asFound);
-    m_asLeft->setChecked(phase == Phase::asLeft);
+    showChosen(*m_asFound, phase == Phase::asFound);
+    showChosen(*m_asLeft, phase == Phase::asLeft);
     if (phase == m_phase)
         return;
     m_phase = phase;

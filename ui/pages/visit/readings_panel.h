@@ -57,6 +57,7 @@ private:
     void choose(Phase phase);
     void goOnFrom(const Row& row);
     [[nodiscard]] QString keyOf(const Row& row) const;
+    [[nodiscard]] const MeasuringUnit& unitOf(const ReadingKind& kind) const; ///< of a number typed without one
 
     RecordBook& m_book;
     VisitLog& m_log;

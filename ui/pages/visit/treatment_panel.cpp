@@ -68,10 +68,9 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
         auto* button = new QPushButton(u"%1   %2"_s.arg(index + 1).arg(translated(book, word)));
         button->setObjectName(u"work-"_s + shown(code));
         button->setAccessibleName(tr("Work: %1").arg(translated(book, word)));
-        makeChoice(*button);
+        makeChoice(*button, [this, picked = kind] { pick(picked); });
         makeLarge(*button);
         kinds->addWidget(button, index / 2, index % 2);
-        connect(button, &QPushButton::clicked, this, [this, picked = kind] { pick(picked); });
         addDigit(*this, index + 1, *button);
         m_kinds[static_cast<std::size_t>(index++)] = button;
     }
@@ -119,7 +118,7 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
     m_line = line;
     m_mayWrite = mayWrite;
     m_where->setText(tr("Work on %1").arg(zoneTitle(m_book, line.part, line.zone)));
-    m_wholePart->setText(tr("on the whole part: %1").arg(partTitle(m_book, line.part)));
+    m_wholePart->setText(tr("on the whole part:\n%1").arg(partTitle(m_book, line.part)));
     if (another || !mayWrite)
         m_correcting.reset();
     for (QPushButton* button : m_kinds)
@@ -139,7 +138,7 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
         m_kind.reset();
         m_form->hide();
         for (QPushButton* button : m_kinds)
-            button->setChecked(false);
+            showChosen(*button, false);
         for (const DraftField* one : {m_product, m_maker, m_model, m_note, m_cost}) {
             if (one->hasUnfinished())
                 m_form->show(); // so that what was being typed is in sight; the kind is asked for again
@@ -153,7 +152,7 @@ void TreatmentPanel::pick(TreatmentKind kind)
     m_kind = kind;
     std::size_t index = 0;
     for (const auto& row : codesOf(TreatmentKind{}))
-        m_kinds[index++]->setChecked(row.value == kind);
+        showChosen(*m_kinds[index++], row.value == kind);
     const bool replacing = kind == TreatmentKind::replace;
     auto* form = static_cast<QFormLayout*>(m_form->layout());
     form->setRowVisible(m_wholePart, !replacing);
@@ -237,7 +236,7 @@ void TreatmentPanel::enter()
     m_kind.reset();
     m_correcting.reset();
     for (QPushButton* button : m_kinds) {
-        button->setChecked(false);
+        showChosen(*button, false);
         button->setEnabled(m_log.visit().isOpen());
     }
     m_form->hide();

@@ -3,6 +3,7 @@
 
 #include "ui/pages/visit/visit_page.h"
 
+#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/photo_intake.h"
 #include "ui/models/record_book.h"
@@ -34,7 +35,6 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int listWidth = 262;
-constexpr int sideWidth = 356;
 
 /// A hairline in the theme's colour of lines.
 QWidget* line(Qt::Orientation orientation)
@@ -71,6 +71,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_zoneArea(new QWidget)
     , m_zone(new ZonePanel(book, m_log, theme))
     , m_side(new QTabWidget)
+    , m_sideColumn(new QVBoxLayout)
+    , m_cutaway(new CutawayView(theme))
     , m_readings(new ReadingsPanel(book, m_log))
     , m_work(new TreatmentPanel(book, m_log))
     , m_followUps(new FollowUpPanel(book, m_log))
@@ -113,7 +115,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     middle->setSpacing(0);
     middle->addWidget(m_zoneArea, 1);
     middle->addWidget(line(Qt::Vertical));
-    middle->addWidget(makeSide());
+    m_sideColumn->addWidget(makeSide(), 1);
+    middle->addLayout(m_sideColumn);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
@@ -124,6 +127,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     layout->addWidget(line(Qt::Horizontal));
     layout->addWidget(m_keys);
     makeKeys();
+    makeDrawing();
     fit();
 
     connect(m_conditions, &ConditionsBar::leaveRequested, this, [this] {
@@ -159,6 +163,7 @@ VisitPage::~VisitPage()
     if (QWidget* typing = focusWidget())
         typing->clearFocus();
     m_book.disconnect(this);
+    m_log.steps().disconnect();
     for (QWidget* part : findChildren<QWidget*>())
         part->blockSignals(true);
 }
@@ -182,6 +187,8 @@ QWidget* VisitPage::makeSide()
     add(m_closing, tr("Finish"), u"F6"_s);
     m_side->tabBar()->setAccessibleName(tr("Beside the zone"));
     m_side->tabBar()->setExpanding(true);
+    m_side->setUsesScrollButtons(false); // a long word is cut instead, and stands whole in its tool tip
+    m_side->setElideMode(Qt::ElideRight);
     connect(m_side, &QTabWidget::currentChanged, this, [this](int tab) {
         if (tab == closingSide)
             m_closing->showSheet(m_sheet, unfinished());
@@ -227,6 +234,7 @@ void VisitPage::reload()
     m_progress->setText(tr("%1 of %2 zones").arg(m_sheet.zonesLookedAt()).arg(m_sheet.zonesToLookAt()));
     m_readings->showSheet(m_sheet, mayWrite);
     m_charges->showSheet(m_sheet, mayWrite);
+    fillDrawing();
     showZone();
     if (m_side->currentIndex() == closingSide)
         m_closing->showSheet(m_sheet, unfinished());
@@ -244,6 +252,7 @@ void VisitPage::showZone()
     m_work->showLine(line, mayWrite);
     m_followUps->showLine(line, m_sheet, mayWrite);
     m_list->select(line.zone.id);
+    m_cutaway->setCurrent(line.part.id);
 }
 
 void VisitPage::goTo(std::size_t index)
@@ -342,7 +351,7 @@ void VisitPage::goToPlace(const VisitPlace& place)
 void VisitPage::fit()
 {
     m_list->setFixedWidth(m_theme.size.wide(listWidth));
-    m_side->setFixedWidth(m_theme.size.wide(sideWidth));
+    fitSide();
     m_keys->setHidden(m_theme.size == Size::field()); // for hands; F1 still lists the keys
     QPalette colours = QApplication::palette(m_message);
     colours.setColor(QPalette::Window, mixed(m_theme.fill(Grade::marked), m_theme.ground, 0.3));

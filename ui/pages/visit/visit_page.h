@@ -13,6 +13,7 @@
 class QLabel;
 class QScrollArea;
 class QTabWidget;
+class QVBoxLayout;
 
 namespace padside {
 
@@ -20,6 +21,7 @@ struct Theme;
 class ChargePanel;
 class ClosingPanel;
 class ConditionsBar;
+class CutawayView;
 class FollowUpPanel;
 class ReadingsPanel;
 class RecordBook;
@@ -55,11 +57,15 @@ protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
-    enum Side { readingsSide, workSide, chargeSide, closingSide };
+    enum Side { readingsSide, workSide, chargeSide, closingSide }; // then the drawing, where it has no other room
 
     QWidget* makeSide();
+    void makeDrawing();
+    void fillDrawing();
+    void placeDrawing(bool beneath);
     void makeKeys();
     void onKey(const QKeySequence& keys, QWidget* scope, std::function<void()> action);
     void reload();
@@ -69,7 +75,8 @@ private:
     void goToNextOpenZone();
     void openSide(Side side);
     void goToPlace(const VisitPlace& place);
-    void fit();
+    void fit(); ///< to the look that is worn
+    void fitSide();
     void closeVisit();
     void say(const QString& sentence);
     [[nodiscard]] QStringList unfinished() const;
@@ -88,6 +95,8 @@ private:
     QScrollArea* m_zoneScroll;
     ZonePanel* m_zone;
     QTabWidget* m_side;
+    QVBoxLayout* m_sideColumn;
+    CutawayView* m_cutaway;
     ReadingsPanel* m_readings;
     TreatmentPanel* m_work;
     FollowUpPanel* m_followUps;

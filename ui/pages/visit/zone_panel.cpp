@@ -35,7 +35,6 @@ constexpr int noteHeight = 56;
 QPushButton* phaseButton(const QString& text)
 {
     auto* button = new QPushButton(text);
-    makeChoice(*button);
     makeLarge(*button);
     return button;
 }
@@ -69,6 +68,8 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     setAccessibleName(tr("The zone at hand"));
     m_title->setObjectName(u"zoneTitle"_s);
     m_place->setWordWrap(false);
+    m_title->setWordWrap(true);
+    m_lastHeading->setWordWrap(true);
     m_asFound->setObjectName(u"asFound"_s);
     m_asLeft->setObjectName(u"asLeft"_s);
     m_asLeft->setAccessibleName(tr("As left"));
@@ -124,8 +125,8 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     });
     connect(m_wetness, &WetnessChoice::chosen, this, &ZonePanel::setWetness);
     connect(m_same, &QPushButton::clicked, this, &ZonePanel::sameAsLastTime);
-    connect(m_asFound, &QPushButton::clicked, this, [this] { setPhase(Phase::asFound); });
-    connect(m_asLeft, &QPushButton::clicked, this, [this] { setPhase(Phase::asLeft); });
+    makeChoice(*m_asFound, [this] { setPhase(Phase::asFound); });
+    makeChoice(*m_asLeft, [this] { setPhase(Phase::asLeft); });
     connect(m_addPhoto, &QPushButton::clicked, m_photos, &PhotoStrip::chooseFiles);
     connect(m_photos, &PhotoStrip::refused, this, &ZonePanel::refused);
     connect(m_note, &QPlainTextEdit::textChanged, this, [this] {
@@ -247,8 +248,8 @@ void ZonePanel::showToday()
         return;
     const bool worked = !m_line->work.empty() || m_line->left || m_line->fittedToday;
     m_phaseRow->setVisible(worked);
-    m_asFound->setChecked(m_phase == Phase::asFound);
-    m_asLeft->setChecked(m_phase == Phase::asLeft);
+    showChosen(*m_asFound, m_phase == Phase::asFound);
+    showChosen(*m_asLeft, m_phase == Phase::asLeft);
     m_same->setText(m_line->lastSeen ? tr("Same as last time: %1  S").arg(numeral(*m_line->lastSeen->grade()))
                                      : tr("Same as last time  S"));
     m_todayHeading->setText(m_phase == Phase::asFound ? tr("This visit, as found") : tr("This visit, as left"));
@@ -285,9 +286,8 @@ void ZonePanel::showTodaysPhoto()
 
 void ZonePanel::setPhase(Phase phase)
 {
-    if (!keepNote())
-        return;
-    m_phase = phase;
+    if (keepNote())
+        m_phase = phase;
     showToday();
 }
 

@@ -179,7 +179,7 @@ TEST_F(SummaryPageTest, AMissingFolderIsSaidInOneSentence)
 {
     m_answer = m_folder.filePath(u"nowhere/out.pdf"_s);
     click(u"exportPdf"_s);
-    EXPECT_TRUE(find<QLabel>(u"said"_s).text().startsWith(u"The summary was not written: there is no folder "));
+    EXPECT_TRUE(find<QLabel>(u"said"_s).text().startsWith(u"The PDF was not written: there is no folder "));
     EXPECT_FALSE(find<QLabel>(u"said"_s).isHidden());
 }
 

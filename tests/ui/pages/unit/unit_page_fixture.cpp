@@ -68,6 +68,10 @@ void UnitPageTest::write(const UnitRecord& record)
             if (finding.visitId == visit.id)
                 m_store->visits().put(finding);
         }
+        for (const Photo& photo : record.photos) {
+            if (photo.visitId == visit.id)
+                m_store->visits().put(photo);
+        }
         if (closedAt)
             m_store->visits().close(visit.id, *closedAt);
     }

@@ -3,6 +3,7 @@
 
 #include "core/store/visit_book.h"
 #include "tests/ui/pages/unit/unit_page_fixture.h"
+#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/timeline_view.h"
 #include "ui/pages/unit/finding_tree_model.h"
 #include "ui/pages/unit/next_model.h"
@@ -169,6 +170,47 @@ TEST_F(UnitPageTest, ChoosingAFlagGoesToItsZoneInFindingsAndHistory)
     EXPECT_TRUE(find<TimelineView>("timeline")->selected().has_value());
 }
 
+TEST_F(UnitPageTest, APartOfTheDrawingLeadsToItsWorstZoneInFindingsAndHistory)
+{
+    const UnitRecord record = worseningUnit().build();
+    write(record);
+    show(record.unit.id);
+    auto* cutaway = find<CutawayView>("cutaway");
+    ASSERT_EQ(cutaway->content().parts.size(), 2U);
+    cutaway->setCurrent(record.parts[0].id);
+    QTest::keyClick(cutaway, Qt::Key_Return);
+    auto* tree = find<QTreeView>("findingTree");
+    const auto* model = dynamic_cast<const FindingTreeModel*>(tree->model());
+    ASSERT_NE(model, nullptr);
+    EXPECT_EQ(model->zoneAt(tree->currentIndex()), record.parts[0].zones[2].id) << "bottom is the worst";
+    EXPECT_TRUE(find<TimelineView>("timeline")->selected().has_value());
+}
+
+TEST_F(UnitPageTest, AChosenFindingShowsItsPartInTheDrawingAndAnEntryChangesItsMark)
+{
+    const UnitRecord record = worseningUnit().build();
+    write(record);
+    show(record.unit.id);
+    auto* tree = find<QTreeView>("findingTree");
+    const auto* model = dynamic_cast<const FindingTreeModel*>(tree->model());
+    ASSERT_NE(model, nullptr);
+    tree->setCurrentIndex(model->indexOf(record.parts[1].zones[0].id));
+    auto* cutaway = find<CutawayView>("cutaway");
+    EXPECT_EQ(cutaway->current(), record.parts[1].id);
+
+    auto builder = worseningUnit();
+    builder.visit("2025-05-20", VisitReason::callOut, false).graded("root", 5);
+    const UnitRecord after = builder.build();
+    m_book->change(record.unit.id, [&] {
+        m_store->visits().open(after.visits.back());
+        m_store->visits().put(after.findings.back());
+    });
+    EXPECT_EQ(cutaway->current(), record.parts[1].id);
+    const auto part = std::ranges::find(cutaway->content().parts, record.parts[1].id, &CutawayPart::id);
+    ASSERT_NE(part, cutaway->content().parts.end());
+    EXPECT_EQ(part->grade, Grade::spent);
+}
+
 TEST_F(UnitPageTest, AUnitThatIsNotThereIsSaidAndNothingIsShown)
 {
     const QSignalSpy failed(m_book.get(), &RecordBook::failed);
@@ -209,7 +251,8 @@ TEST_F(UnitPageTest, EverythingThatTakesTheFocusHasANameAndTabReachesIt)
     const auto place = [&order](const QWidget* one) { return std::ranges::find(order, one) - order.begin(); };
     EXPECT_LT(place(find<QToolButton>("unfoldNameplate")), place(find<QPushButton>("startSpring")));
     EXPECT_LT(place(find<QPushButton>("startSpring")), place(find<QPushButton>("visitSummary")));
-    EXPECT_LT(place(find<QPushButton>("visitSummary")), place(find<QWidget>("nextList")));
+    EXPECT_LT(place(find<QPushButton>("visitSummary")), place(find<QWidget>("cutaway")));
+    EXPECT_LT(place(find<QWidget>("cutaway")), place(find<QWidget>("nextList")));
     EXPECT_LT(place(find<QWidget>("nextList")), place(find<QWidget>("findingTree")));
     EXPECT_LT(place(find<QWidget>("findingTree")), place(find<QWidget>("timeline")));
 }

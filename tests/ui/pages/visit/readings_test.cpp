@@ -47,6 +47,18 @@ TEST_F(VisitPageTest, ABareNumberIsReadInTheUnitShown)
     EXPECT_EQ(todays(now, m_visit, "suction-pressure")->value.unitCode, "psig");
 }
 
+TEST_F(VisitPageTest, ABareNumberKeepsItsUnitWhenThePersonChoosesAnother)
+{
+    open(QLocale(QLocale::English, QLocale::UnitedStates), UnitSystem::usCustomary);
+    start();
+    typeInto("reading-suction-pressure", QStringLiteral("68"));
+    open(QLocale(QLocale::English, QLocale::UnitedStates), UnitSystem::metric);
+    start();
+    EXPECT_EQ(find<QLineEdit>("reading-suction-pressure")->text(), QStringLiteral("68 psig"));
+    EXPECT_EQ(echoOf("reading-suction-pressure"), QStringLiteral("= 469 kPa")) << "NIST SP 811: 1 psi = 6.894 757 kPa";
+    EXPECT_EQ(todays(record(), m_visit, "suction-pressure")->value.unitCode, "psig");
+}
+
 class TypedAbroad : public VisitPageTest, public ::testing::WithParamInterface<const char*>
 {
 };

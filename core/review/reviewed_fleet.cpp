@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/review/reviewed_fleet.h"
+
+#include "core/review/record_at.h"
+
+#include <algorithm>
+#include <iterator>
+#include <set>
+#include <tuple>
+
+namespace padside {
+
+namespace {
+
+bool isBefore(const ReviewedUnit& one, const ReviewedUnit& other)
+{
+    return std::tie(one.site.name, one.site.id, one.unit.tag)
+        < std::tie(other.site.name, other.site.id, other.unit.tag);
+}
+
+} // namespace
+
+ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date today)
+{
+    ReviewedUnit reviewed;
+    reviewed.review = review(record, catalogue, today);
+    std::erase_if(record.parts, [today](const Part& part) {
+        return (part.removedOn && *part.removedOn <= today) || (part.fittedOn && *part.fittedOn > today);
+    });
+    putInCatalogueOrder(record.parts, record.unit, catalogue);
+    reviewed.site = std::move(record.site);
+    reviewed.unit = std::move(record.unit);
+    reviewed.fitted = std::move(record.parts);
+    return reviewed;
+}
+
+void put(ReviewedFleet& fleet, std::vector<std::shared_ptr<const ReviewedUnit>> units,
+         const std::vector<UnreadUnit>& unread)
+{
+    std::set<UnitId> fresh;
+    for (const auto& unit : units)
+        fresh.insert(unit->unit.id);
+    for (const UnreadUnit& unit : unread)
+        fresh.insert(unit.unitId);
+    std::erase_if(fleet.units, [&](const auto& one) { return fresh.contains(one->unit.id); });
+    std::erase_if(fleet.unread, [&](const UnreadUnit& one) { return fresh.contains(one.unitId); });
+
+    const auto inOrder = [](const auto& one, const auto& other) { return isBefore(*one, *other); };
+    std::ranges::sort(units, inOrder);
+    std::vector<std::shared_ptr<const ReviewedUnit>> merged;
+    merged.reserve(fleet.units.size() + units.size());
+    std::ranges::merge(fleet.units, units, std::back_inserter(merged), inOrder);
+    fleet.units = std::move(merged);
+    fleet.unread.insert(fleet.unread.end(), unread.begin(), unread.end());
+    fleet.count = std::max(fleet.count, fleet.units.size() + fleet.unread.size());
+}
+
+} // namespace padside

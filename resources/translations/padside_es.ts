@@ -1,0 +1,6627 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en_US">
+<context>
+    <name>DaySheet</name>
+    <message>
+        <source>Day&apos;s sheet</source>
+        <translation>Hoja del día</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <translation>Acceso</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Some of this comes a day late.</source>
+        <translation>Algo de esto llega un día tarde.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Some of this comes late, by up to %n days.</source>
+        <translation>
+            <numerusform>Algo de esto llega hasta %n día tarde.</numerusform>
+            <numerusform>Algo de esto llega hasta %n días tarde.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Bring</source>
+        <translation>Llevar</translation>
+    </message>
+    <message>
+        <source>Order first</source>
+        <translation>Pedir antes</translation>
+    </message>
+    <message>
+        <source>How long a spare takes to come is not in the record.</source>
+        <translation>Cuánto tarda en llegar un repuesto no consta en el registro.</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+    <message>
+        <source>a day late</source>
+        <translation>un día tarde</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days late</source>
+        <translation>
+            <numerusform>%n día tarde</numerusform>
+            <numerusform>%n días tarde</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What and why</source>
+        <translation>Qué y por qué</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Needs</source>
+        <translation>Necesita</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Pendiente</translation>
+    </message>
+    <message>
+        <source>The visit of %1 is not closed yet.</source>
+        <translation>La visita del %1 aún no está cerrada.</translation>
+    </message>
+    <message>
+        <source>%1: not seen on %2 (%3).</source>
+        <translation>%1: sin ver el %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1, day&apos;s sheet, %2</source>
+        <translation>%1, hoja del día, %2</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translation>Impreso el %1</translation>
+    </message>
+</context>
+<context>
+    <name>FieldSheet</name>
+    <message>
+        <source>Grades: %1. N: not seen (say why). W wet, M damp, D dry.</source>
+        <translation>Grados: %1. N: sin ver (diga por qué). M mojado, H húmedo, S seco.</translation>
+    </message>
+    <message>
+        <source>Field sheet, %1</source>
+        <translation>Hoja de campo, %1</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Unit on arrival</source>
+        <translation>Unidad a la llegada</translation>
+    </message>
+    <message>
+        <source>Place of the unit</source>
+        <translation>Lugar de la unidad</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Access</source>
+        <translation>Acceso</translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation>Contacto</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation>Última</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Wet?</source>
+        <translation>¿Mojado?</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>not seen, one letter</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>never seen</source>
+        <translation>nunca vista</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>wet, one letter</comment>
+        <translation>M</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <comment>damp, one letter</comment>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <comment>dry, one letter</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>What and where</source>
+        <translation>Qué y dónde</translation>
+    </message>
+    <message>
+        <source>Today, with its unit</source>
+        <translation>Hoy, con su unidad</translation>
+    </message>
+    <message>
+        <source>Work done, to come back for</source>
+        <translation>Trabajo hecho, por lo que volver</translation>
+    </message>
+    <message>
+        <source>%1, field sheet</source>
+        <translation>%1, hoja de campo</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translation>Impreso el %1</translation>
+    </message>
+</context>
+<context>
+    <name>Language</name>
+    <message>
+        <source>English</source>
+        <extracomment>The name of the language of this translation, as its speakers call it, without a country</extracomment>
+        <translation>español</translation>
+    </message>
+</context>
+<context>
+    <name>MovedTrips</name>
+    <message>
+        <source>The days chosen for the trips to a site can&apos;t be read, so its trips stand as worked out.</source>
+        <translation>No se pueden leer los días elegidos para los viajes a un emplazamiento, así que sus viajes quedan como se calcularon.</translation>
+    </message>
+</context>
+<context>
+    <name>Paper</name>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>The picture can&apos;t be read.</source>
+        <translation>No se puede leer la imagen.</translation>
+    </message>
+    <message>
+        <source>continued</source>
+        <translation>continúa</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonPage</name>
+    <message>
+        <source>Day&apos;s sheet</source>
+        <translation>Hoja del día</translation>
+    </message>
+    <message>
+        <source>%1 field sheet</source>
+        <translation>%1 hoja de campo</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Hoja de campo</translation>
+    </message>
+</context>
+<context>
+    <name>Visit</name>
+    <message>
+        <source>not seen: %1</source>
+        <translation>sin ver: %1</translation>
+    </message>
+</context>
+<context>
+    <name>VisitSummary</name>
+    <message>
+        <source>%1 %2 visit summary</source>
+        <translation>%1 %2 resumen de la visita</translation>
+    </message>
+    <message>
+        <source>Worse since %1</source>
+        <translation>Peor desde el %1</translation>
+    </message>
+    <message>
+        <source>Better than on %1 without work: one of the two grades is doubtful</source>
+        <translation>Mejor que el %1 sin trabajo de por medio: uno de los dos grados es dudoso</translation>
+    </message>
+    <message>
+        <source>Better after today&apos;s work</source>
+        <translation>Mejor tras el trabajo de hoy</translation>
+    </message>
+    <message>
+        <source>Better after work, since %1</source>
+        <translation>Mejor tras un trabajo, desde el %1</translation>
+    </message>
+    <message>
+        <source>Seen for the first time</source>
+        <translation>Se ve por primera vez</translation>
+    </message>
+    <message>
+        <source>Unchanged since %1</source>
+        <translation>Sin cambios desde el %1</translation>
+    </message>
+    <message>
+        <source>Never seen so far</source>
+        <translation>Nunca se ha visto hasta ahora</translation>
+    </message>
+    <message>
+        <source>Last seen on %1</source>
+        <translation>Se vio por última vez el %1</translation>
+    </message>
+    <message>
+        <source>Not seen: %1</source>
+        <translation>Sin ver: %1</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Sin ver</translation>
+    </message>
+    <message>
+        <source> “%1”</source>
+        <comment>a note, quoted</comment>
+        <translation> «%1»</translation>
+    </message>
+    <message>
+        <source>Zones unchanged and sound or worn (grade 1 or 2): %1.</source>
+        <translation>Zonas sin cambios, en grado sano o usado (1 o 2): %1.</translation>
+    </message>
+    <message>
+        <source>Zones seen for the first time, sound or worn: %1.</source>
+        <translation>Zonas vistas por primera vez, en grado sano o usado: %1.</translation>
+    </message>
+    <message>
+        <source>Unchanged at grade 3, marked: %1.</source>
+        <translation>Sin cambios en grado 3, marcado: %1.</translation>
+    </message>
+    <message>
+        <source>Not seen for lack of time, sound or worn before: %1.</source>
+        <translation>Sin ver por falta de tiempo, antes en grado sano o usado: %1.</translation>
+    </message>
+    <message>
+        <source>Zones not looked at this time: %1.</source>
+        <translation>Zonas que esta vez no se miraron: %1.</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Qué ha cambiado</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Then, now</source>
+        <translation>Antes, ahora</translation>
+    </message>
+    <message>
+        <source>What it looks like</source>
+        <translation>Qué aspecto tiene</translation>
+    </message>
+    <message>
+        <source>No zone was graded at this visit.</source>
+        <translation>En esta visita no se dio grado a ninguna zona.</translation>
+    </message>
+    <message>
+        <source>Flags</source>
+        <translation>Avisos</translation>
+    </message>
+    <message>
+        <source>Not seen for long: %1.</source>
+        <translation>Sin ver desde hace mucho: %1.</translation>
+    </message>
+    <message>
+        <source>More flags in the record, on these zones or less pressing: %1.</source>
+        <translation>Más avisos en el registro, sobre estas zonas o menos urgentes: %1.</translation>
+    </message>
+    <message>
+        <source>Overdue since %1</source>
+        <translation>Vencida desde el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Next checks</source>
+        <translation>Próximas revisiones</translation>
+    </message>
+    <message>
+        <source>What and why</source>
+        <translation>Qué y por qué</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Later checks in the record: %1.</source>
+        <translation>Revisiones posteriores en el registro: %1.</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Al llegar</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Al irse</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Last time</source>
+        <translation>La última vez</translation>
+    </message>
+    <message>
+        <source>Photographs</source>
+        <translation>Fotografías</translation>
+    </message>
+    <message>
+        <source>More of this visit in the record: %1</source>
+        <translation>Más fotografías de esta visita en el registro: %1</translation>
+    </message>
+    <message>
+        <source>%1 % humidity</source>
+        <translation>%1 % de humedad</translation>
+    </message>
+    <message>
+        <source>Visit summary</source>
+        <translation>Resumen de la visita</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Visita</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Unit on arrival</source>
+        <translation>Unidad a la llegada</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Place of the unit</source>
+        <translation>Lugar de la unidad</translation>
+    </message>
+    <message>
+        <source>Installed</source>
+        <translation>Instalada</translation>
+    </message>
+    <message>
+        <source>Keep the unit off and dry until %1.</source>
+        <translation>Mantenga la unidad apagada y seca hasta %1.</translation>
+    </message>
+    <message>
+        <source>This visit is still open: the summary may change.</source>
+        <translation>Esta visita sigue abierta: el resumen puede cambiar.</translation>
+    </message>
+    <message>
+        <source>%1 (typed: %2)</source>
+        <translation>%1 (escrito: %2)</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 el %2</translation>
+    </message>
+    <message>
+        <source>Work done</source>
+        <translation>Trabajo realizado</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Found, left</source>
+        <translation>Antes, después</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Keep off and dry until %1.</source>
+        <translation>Mantener apagada y en seco hasta %1.</translation>
+    </message>
+    <message>
+        <source>New part fitted.</source>
+        <translation>Se montó una pieza nueva.</translation>
+    </message>
+    <message>
+        <source>Refrigerant</source>
+        <translation>Refrigerante</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Anotación</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masa</translation>
+    </message>
+    <message>
+        <source>Cylinder, reason</source>
+        <translation>Cilindro, motivo</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>%1, visit summary, %2</source>
+        <translation>%1, resumen de la visita, %2</translation>
+    </message>
+    <message>
+        <source>Printed %1</source>
+        <translation>Impreso el %1</translation>
+    </message>
+    <message>
+        <source>Cleared by: %1</source>
+        <translation>Se resuelve así: %1</translation>
+    </message>
+</context>
+<context>
+    <name>catalogue</name>
+    <message>
+        <source>months</source>
+        <translation>meses</translation>
+    </message>
+    <message>
+        <source>A zone not seen for longer than this is flagged; what was last known of it is too old to rely on.</source>
+        <translation>Una zona sin ver durante más tiempo que este recibe un aviso; lo último que se supo de ella es demasiado viejo para fiarse.</translation>
+    </message>
+    <message>
+        <source>ours; common practice, no source</source>
+        <translation>valor nuestro; práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>Shorter stretches between sightings say nothing about how fast a zone gets worse.</source>
+        <translation>Plazos más cortos entre dos observaciones no dicen nada sobre la rapidez con que empeora una zona.</translation>
+    </message>
+    <message>
+        <source>A zone gets worse faster when its last step took this many times less time per grade than the step before.</source>
+        <translation>Una zona empeora más deprisa cuando su último paso tardó, por grado, este número de veces menos que el anterior.</translation>
+    </message>
+    <message>
+        <source>A sound zone is looked at again within this time.</source>
+        <translation>Una zona en grado sano se vuelve a mirar dentro de este plazo.</translation>
+    </message>
+    <message>
+        <source>ours; like-season visit once a year: common practice, no source</source>
+        <translation>valor nuestro; visita en la misma temporada una vez al año: práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>A worn zone is looked at again within this time.</source>
+        <translation>Una zona en grado usado se vuelve a mirar dentro de este plazo.</translation>
+    </message>
+    <message>
+        <source>A marked zone is looked at again within this time.</source>
+        <translation>Una zona en grado marcado se vuelve a mirar dentro de este plazo.</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>A poor zone is looked at again within this time.</source>
+        <translation>Una zona en grado deficiente se vuelve a mirar dentro de este plazo.</translation>
+    </message>
+    <message>
+        <source>A spent zone is dealt with within this time.</source>
+        <translation>Una zona en grado agotado se atiende dentro de este plazo.</translation>
+    </message>
+    <message>
+        <source>No zone waits longer than this to be looked at again, whatever its grade.</source>
+        <translation>Ninguna zona espera más que esto para volver a mirarse, sea cual sea su grado.</translation>
+    </message>
+    <message>
+        <source>A zone that was wet when it was looked at is to be seen dry within this time.</source>
+        <translation>Una zona que estaba mojada al mirarla ha de verse seca dentro de este plazo.</translation>
+    </message>
+    <message>
+        <source>A sound, worn or marked zone may wait this long for the season&apos;s visit if that is about to begin.</source>
+        <translation>Una zona en grado sano, usado o marcado puede esperar este tiempo a la visita de temporada si está a punto de empezar.</translation>
+    </message>
+    <message>
+        <source>Looking again counts from this share of the time between the last sighting and the latest date; a wide window makes fewer trips.</source>
+        <translation>Volver a mirar cuenta a partir de esta parte del tiempo entre la última observación y la fecha límite; un margen ancho ahorra viajes.</translation>
+    </message>
+    <message>
+        <source>Every grade, limit, date and forecast here is advice: local codes, the maker&apos;s instructions and a licensed technician come first.</source>
+        <translation>Todo grado, límite, fecha y pronóstico es orientativo: mandan las normas locales, las instrucciones del fabricante y un técnico autorizado.</translation>
+    </message>
+    <message>
+        <source>Before a panel is opened: power off at the disconnect and at the breaker, locked, tagged and proved dead; more than one supply may feed the unit. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Antes de abrir un panel: corte la corriente en el seccionador y en el interruptor, con bloqueo, etiqueta y comprobación de ausencia de tensión; puede haber más de una alimentación. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Capacitors hold a charge after the power is off; someone qualified discharges them with the proper tool and proves it before anything is touched. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Los capacitores conservan carga después de cortar la corriente; una persona competente los descarga con la herramienta adecuada y lo comprueba antes de tocar nada. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Some units warm the compressor through its winding while they seem to be off: a leg then stays live until all power is locked off and proved dead. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Algunas unidades calientan el compresor por su devanado cuando parecen apagadas: una fase sigue con tensión hasta que todo esté bloqueado y comprobado. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Fans start by themselves: keep hands, sleeves and tools out, and the guard on before power comes back. Follow local codes and the maker&apos;s instructions.</source>
+        <translation>Los ventiladores arrancan solos: mantenga fuera manos, mangas y herramientas, y ponga la rejilla antes de devolver la corriente. Siga las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>A compressor terminal can burst out with burning oil and refrigerant: never power the unit with the terminal cover off, stand aside, and have a tripped breaker tested before it is reset. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Un borne del compresor puede salir despedido con aceite y refrigerante ardiendo: no dé nunca corriente sin la tapa de bornes, apártese y haga comprobar un interruptor disparado antes de rearmarlo. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>A rusted or pitted vessel or tube is under pressure and its strength is unknown: while it holds charge do not hammer, heat, scrape or wire-brush it to metal; the refrigerant is recovered first. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Un recipiente o tubo oxidado o picado está a presión y su resistencia es desconocida: mientras tenga carga no lo golpee, caliente, rasque ni cepille hasta el metal; antes se recupera el refrigerante. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Refrigerant is recovered, never vented, and handled only by certified people; it burns cold, drives out air in closed rooms and makes acid in a flame. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>El refrigerante se recupera, nunca se libera, y solo lo manejan personas certificadas; quema de frío, desplaza el aire en locales cerrados y forma ácido en una llama. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Flammable refrigerants (A2L, A3) need tools made for them, fresh air and no flame or spark anywhere near; they are never put into a unit not listed for them. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Los refrigerantes inflamables (A2L, A3) exigen herramientas hechas para ellos, aire fresco y ninguna llama ni chispa cerca; nunca se cargan en una unidad no prevista para ellos. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Brazing is done only on an open circuit that is empty of refrigerant and purged with nitrogen, with an extinguisher and a fire watch. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Solo se suelda en un circuito abierto, vacío de refrigerante y purgado con nitrógeno, con extintor y vigilancia contra incendios. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>A circuit is pressure-tested with nitrogen through a regulator, never with oxygen or air. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Un circuito se prueba a presión con nitrógeno y regulador, nunca con oxígeno ni aire. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>On roofs and ladders: three points of contact, tied off, protected at open edges, and no work in lightning, ice or great heat. Follow local codes and the maker&apos;s instructions.</source>
+        <translation>En tejados y escaleras: tres puntos de apoyo, amarrado, protegido en los bordes, y nada de trabajo con rayos, hielo o mucho calor. Siga las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>Cleaners, rust treatments, solvents and wet coatings harm eyes and lungs and may burn: wear protection, keep air moving, keep them off bare joints, out of drains and away from animals, and keep the unit off until they have cured. Follow local codes and the maker&apos;s instructions.</source>
+        <translation>Los limpiadores, tratamientos de óxido, disolventes y recubrimientos frescos dañan ojos y pulmones y pueden arder: use protección, mueva el aire, no moje con ellos juntas desnudas, desagües ni animales, y deje la unidad apagada hasta que curen. Siga las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>Fins and sheet edges cut, and the discharge line and muffler burn, also some time after the unit has stopped. Follow local codes and the maker&apos;s instructions.</source>
+        <translation>Las aletas y los bordes de chapa cortan; la línea de descarga y el silenciador queman, también un rato después de parar. Siga las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>Look for wasps, snakes and dogs before reaching in; leave and come back rather than work beside them. Follow local codes and the maker&apos;s instructions.</source>
+        <translation>Busque avispas, serpientes y perros antes de meter la mano; mejor irse y volver que trabajar junto a ellos. Siga las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>For the owner: keep the unit clear, leave its panels shut, pour no hot water on ice, do not wrap a heat pump for winter, and call if it hums without starting or smells burnt. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Para el propietario: mantenga despejada la unidad, no abra los paneles, no eche agua caliente al hielo, no cubra una bomba de calor en invierno y llame si zumba sin arrancar o huele a quemado. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>A reading outside its limit is a reason to look closer, not yet a fault: the value, the limit, its source and who decided stand together. Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Una lectura fuera de su límite es motivo para mirar mejor, todavía no un fallo: el valor, el límite, su fuente y quién decidió van juntos. Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>factory charge</source>
+        <translation>carga de fábrica</translation>
+    </message>
+    <message>
+        <source>compressor rated load current</source>
+        <translation>corriente nominal de carga del compresor (RLA)</translation>
+    </message>
+    <message>
+        <source>compressor locked rotor current</source>
+        <translation>corriente de rotor bloqueado del compresor (LRA)</translation>
+    </message>
+    <message>
+        <source>fan motor full load current</source>
+        <translation>corriente a plena carga del motor del ventilador (FLA)</translation>
+    </message>
+    <message>
+        <source>minimum circuit ampacity</source>
+        <translation>capacidad mínima del circuito</translation>
+    </message>
+    <message>
+        <source>maximum breaker or fuse size</source>
+        <translation>tamaño máximo del interruptor o fusible</translation>
+    </message>
+    <message>
+        <source>supply voltage</source>
+        <translation>tensión de alimentación</translation>
+    </message>
+    <message>
+        <source>capacitor, compressor section</source>
+        <translation>capacitor, sección del compresor</translation>
+    </message>
+    <message>
+        <source>capacitor, fan section</source>
+        <translation>capacitor, sección del ventilador</translation>
+    </message>
+    <message>
+        <source>rated cooling</source>
+        <translation>potencia frigorífica nominal</translation>
+    </message>
+    <message>
+        <source>rated heating</source>
+        <translation>potencia calorífica nominal</translation>
+    </message>
+    <message>
+        <source>subcooling asked for</source>
+        <translation>subenfriamiento pedido</translation>
+    </message>
+    <message>
+        <source>superheat asked for</source>
+        <translation>recalentamiento pedido</translation>
+    </message>
+    <message>
+        <source>design pressure, high side</source>
+        <translation>presión de diseño, lado de alta</translation>
+    </message>
+    <message>
+        <source>design pressure, low side</source>
+        <translation>presión de diseño, lado de baja</translation>
+    </message>
+    <message>
+        <source>highest external static pressure</source>
+        <translation>presión estática externa máxima</translation>
+    </message>
+    <message>
+        <source>smallest vessel wall the maker allows</source>
+        <translation>pared mínima del recipiente según el fabricante</translation>
+    </message>
+    <message>
+        <source>Fins</source>
+        <translation>Aletas</translation>
+    </message>
+    <message>
+        <source>faces (bent or eaten away)</source>
+        <translation>caras (dobladas o comidas)</translation>
+    </message>
+    <message>
+        <source>Fins are straight and whole: at most 2 % of the faces is bent, none is eaten away.</source>
+        <translation>Las aletas están rectas y enteras: como mucho el 2 % de las caras está doblado, nada está comido.</translation>
+    </message>
+    <message>
+        <source>At most 10 % is bent flat; the edges may be dull but do not crumble.</source>
+        <translation>Como mucho el 10 % está aplastado; los bordes pueden estar apagados pero no se desmenuzan.</translation>
+    </message>
+    <message>
+        <source>Up to 30 % is bent, or white powder shows and up to 10 % crumbles when touched.</source>
+        <translation>Hasta el 30 % está doblado, o aparece polvo blanco y hasta el 10 % se desmenuza al tocarlo.</translation>
+    </message>
+    <message>
+        <source>More than 30 % is bent, or up to 30 % has crumbled away.</source>
+        <translation>Más del 30 % está doblado, o hasta el 30 % se ha desmenuzado.</translation>
+    </message>
+    <message>
+        <source>More than 30 % has crumbled away: tubes stand bare.</source>
+        <translation>Más del 30 % se ha desmenuzado: los tubos quedan al descubierto.</translation>
+    </message>
+    <message>
+        <source>Estimate what share of each face is bent, and comb it if more than a tenth is.</source>
+        <translation>Estime qué parte de cada cara está doblada y péinela si pasa de la décima parte.</translation>
+    </message>
+    <message>
+        <source>Look for damage by ice, trimmers and animals, and for white powder.</source>
+        <translation>Busque daños de hielo, cortabordes y animales, y polvo blanco.</translation>
+    </message>
+    <message>
+        <source>hail or knocks</source>
+        <translation>granizo o golpes</translation>
+    </message>
+    <message>
+        <source>trimmed grass thrown at them</source>
+        <translation>hierba cortada lanzada contra ellas</translation>
+    </message>
+    <message>
+        <source>eaten away by salt</source>
+        <translation>comidas por la sal</translation>
+    </message>
+    <message>
+        <source>animal urine</source>
+        <translation>orina de animales</translation>
+    </message>
+    <message>
+        <source>Guards, rinsing, and distance from dryer vents and animals.</source>
+        <translation>Protecciones, enjuague y distancia a salidas de secadora y animales.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; 10 to 20 years</source>
+        <translation>práctica común, sin fuente; de 10 a 20 años</translation>
+    </message>
+    <message>
+        <source>Fan motor</source>
+        <translation>Motor del ventilador</translation>
+    </message>
+    <message>
+        <source>shaft and bearings</source>
+        <translation>eje y cojinetes</translation>
+    </message>
+    <message>
+        <source>body, leads and mount</source>
+        <translation>cuerpo, cables y soporte</translation>
+    </message>
+    <message>
+        <source>Paint is whole, weep holes are open and face down, leads are clear of the blade, bolts tight.</source>
+        <translation>La pintura está entera, los orificios de drenaje abiertos y hacia abajo, los cables lejos de las aspas, los tornillos apretados.</translation>
+    </message>
+    <message>
+        <source>A few rust spots (at most 1 % of the body); leads faded but clear and soft.</source>
+        <translation>Unos puntos de óxido (como mucho el 1 % del cuerpo); cables descoloridos pero libres y flexibles.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 10 % of the body, a blocked weep hole, or a lead that touches something.</source>
+        <translation>Óxido en hasta el 10 % del cuerpo, un orificio de drenaje tapado o un cable que roza algo.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 33 %, brittle or chafed leads, or a loose mount.</source>
+        <translation>Óxido en hasta el 33 %, cables quebradizos o rozados, o un soporte flojo.</translation>
+    </message>
+    <message>
+        <source>A lead is worn to the wire or burnt, the mount is broken, or rust has opened the body.</source>
+        <translation>Un cable gastado hasta el conductor o quemado, el soporte roto, o el óxido ha abierto el cuerpo.</translation>
+    </message>
+    <message>
+        <source>Spins free and runs down slowly and quietly; no play can be felt at the shaft.</source>
+        <translation>Gira libre y se para despacio y en silencio; no se nota juego en el eje.</translation>
+    </message>
+    <message>
+        <source>A faint tick or hum; spins free, no play.</source>
+        <translation>Un leve chasquido o zumbido; gira libre, sin juego.</translation>
+    </message>
+    <message>
+        <source>Runs down quickly, hums loudly, or a little play can be felt at the shaft.</source>
+        <translation>Se para pronto, zumba fuerte o se nota algo de juego en el eje.</translation>
+    </message>
+    <message>
+        <source>Grinds, squeals or wobbles, runs hotter than last time, or draws more than its nameplate current.</source>
+        <translation>Rasca, chirría o cabecea, va más caliente que la última vez o consume más corriente que la de su placa.</translation>
+    </message>
+    <message>
+        <source>Seized, does not start by itself, or trips on heat.</source>
+        <translation>Agarrotado, no arranca solo o se dispara por calor.</translation>
+    </message>
+    <message>
+        <source>Measure the fan current and hold it against the nameplate.</source>
+        <translation>Mida la corriente del ventilador y compárela con la placa.</translation>
+    </message>
+    <message>
+        <source>With the power locked off, turn the fan by hand and feel for play and grinding.</source>
+        <translation>Con la corriente bloqueada, gire el ventilador a mano y busque juego y roces.</translation>
+    </message>
+    <message>
+        <source>Measure the fan current again and listen from outside the guard.</source>
+        <translation>Vuelva a medir la corriente del ventilador y escuche desde fuera de la rejilla.</translation>
+    </message>
+    <message>
+        <source>With the power locked off and the motor cold, turn the fan by hand.</source>
+        <translation>Con la corriente bloqueada y el motor frío, gire el ventilador a mano.</translation>
+    </message>
+    <message>
+        <source>dry bearings</source>
+        <translation>cojinetes secos</translation>
+    </message>
+    <message>
+        <source>seized</source>
+        <translation>agarrotado</translation>
+    </message>
+    <message>
+        <source>open winding</source>
+        <translation>devanado abierto</translation>
+    </message>
+    <message>
+        <source>wet winding</source>
+        <translation>devanado mojado</translation>
+    </message>
+    <message>
+        <source>failed through a bad capacitor</source>
+        <translation>averiado por un capacitor malo</translation>
+    </message>
+    <message>
+        <source>A shaft cap and rain shield, the right capacitor, and oil only where ports are fitted.</source>
+        <translation>Una caperuza de eje y un resguardo de lluvia, el capacitor correcto, y aceite solo donde haya engrasadores.</translation>
+    </message>
+    <message>
+        <source>common practice, no source, for a motor outdoors; ASHRAE&apos;s public summary gives 18 for electric motors</source>
+        <translation>práctica común, sin fuente, para un motor a la intemperie; el resumen público de ASHRAE da 18 para motores eléctricos</translation>
+    </message>
+    <message>
+        <source>Fan blade</source>
+        <translation>Ventilador (aspas)</translation>
+    </message>
+    <message>
+        <source>blades and roots</source>
+        <translation>aspas y raíces</translation>
+    </message>
+    <message>
+        <source>hub and set screw</source>
+        <translation>cubo y prisionero</translation>
+    </message>
+    <message>
+        <source>The hub is tight on the shaft and free of rust.</source>
+        <translation>El cubo está firme en el eje y sin óxido.</translation>
+    </message>
+    <message>
+        <source>Light surface rust at the set screw; the hub does not move.</source>
+        <translation>Óxido superficial leve en el prisionero; el cubo no se mueve.</translation>
+    </message>
+    <message>
+        <source>Rust around the hub or rivets; still tight.</source>
+        <translation>Óxido alrededor del cubo o de los remaches; sigue firme.</translation>
+    </message>
+    <message>
+        <source>The hub has moved on the shaft, a rivet is loose, or the fan sits at the wrong height.</source>
+        <translation>El cubo se ha movido en el eje, hay un remache flojo o el ventilador está a una altura equivocada.</translation>
+    </message>
+    <message>
+        <source>The hub slips or is cracked: keep the fan off.</source>
+        <translation>El cubo patina o está agrietado: no deje funcionar el ventilador.</translation>
+    </message>
+    <message>
+        <source>Blades are whole, clean and run true.</source>
+        <translation>Las aspas están enteras y limpias y giran centradas.</translation>
+    </message>
+    <message>
+        <source>Dirt or small scratches; no nick, runs true.</source>
+        <translation>Suciedad o pequeños arañazos; ninguna mella, giran centradas.</translation>
+    </message>
+    <message>
+        <source>A nick at an edge or a slight wobble; no crack.</source>
+        <translation>Una mella en un borde o un leve cabeceo; ninguna grieta.</translation>
+    </message>
+    <message>
+        <source>Several nicks, a bent blade, or a wobble that shakes the top.</source>
+        <translation>Varias mellas, un aspa doblada o un cabeceo que sacude la tapa.</translation>
+    </message>
+    <message>
+        <source>A crack at a root, or a blade that strikes the guard: keep the fan off.</source>
+        <translation>Una grieta en una raíz o un aspa que golpea la rejilla: no deje funcionar el ventilador.</translation>
+    </message>
+    <message>
+        <source>Look at each root and edge for cracks and nicks, and watch for wobble from outside the guard.</source>
+        <translation>Mire cada raíz y cada borde en busca de grietas y mellas, y observe el cabeceo desde fuera de la rejilla.</translation>
+    </message>
+    <message>
+        <source>Look for nicks from ice and marks of the blade on the guard.</source>
+        <translation>Busque mellas de hielo y marcas del aspa en la rejilla.</translation>
+    </message>
+    <message>
+        <source>crack at a root</source>
+        <translation>grieta en una raíz</translation>
+    </message>
+    <message>
+        <source>out of balance</source>
+        <translation>desequilibrio</translation>
+    </message>
+    <message>
+        <source>hub slipped on the shaft</source>
+        <translation>el cubo patinó en el eje</translation>
+    </message>
+    <message>
+        <source>No ice in the fan, and blades kept clean and balanced.</source>
+        <translation>Que no entre hielo en el ventilador, y aspas limpias y equilibradas.</translation>
+    </message>
+    <message>
+        <source>ASHRAE median service lives, public summary: propeller fan, 15 years</source>
+        <translation>vidas medianas de servicio de ASHRAE, resumen público: ventilador axial, 15 años</translation>
+    </message>
+    <message>
+        <source>Cabinet</source>
+        <translation>Envolvente</translation>
+    </message>
+    <message>
+        <source>panels and louvres</source>
+        <translation>paneles y rejillas</translation>
+    </message>
+    <message>
+        <source>seams and screw rows</source>
+        <translation>juntas y filas de tornillos</translation>
+    </message>
+    <message>
+        <source>Paint is whole, every screw is there; rust at most 0.03 % of the surface (ASTM D610 grade 9 or 10).</source>
+        <translation>La pintura está entera, no falta ningún tornillo; óxido como mucho en el 0,03 % de la superficie (ASTM D610, grado 9 o 10).</translation>
+    </message>
+    <message>
+        <source>Scratches and a few rust spots: at most 1 % (ASTM D610 grade 6 to 8); at most one screw is missing.</source>
+        <translation>Arañazos y unos puntos de óxido: como mucho el 1 % (ASTM D610, grado 6 a 8); falta un tornillo como mucho.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 10 % (ASTM D610 grade 4 or 5), or several screws missing; panels still close.</source>
+        <translation>Óxido en hasta el 10 % (ASTM D610, grado 4 o 5), o faltan varios tornillos; los paneles aún cierran.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 33 % (ASTM D610 grade 2 or 3), flakes, or a panel that rattles or gapes.</source>
+        <translation>Óxido en hasta el 33 % (ASTM D610, grado 2 o 3), escamas, o un panel que traquetea o queda abierto.</translation>
+    </message>
+    <message>
+        <source>Rust on more than 33 %, holes, or a panel over wiring that no longer closes.</source>
+        <translation>Óxido en más del 33 %, agujeros, o un panel sobre el cableado que ya no cierra.</translation>
+    </message>
+    <message>
+        <source>Wash it, and see that every panel fits and every screw is there.</source>
+        <translation>Lávela y compruebe que cada panel ajusta y no falta ningún tornillo.</translation>
+    </message>
+    <message>
+        <source>Touch up bare spots while they are dry, and look where snow will slide.</source>
+        <translation>Retoque los puntos desnudos mientras están secos y mire por dónde resbalará la nieve.</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>óxido</translation>
+    </message>
+    <message>
+        <source>missing screws</source>
+        <translation>tornillos que faltan</translation>
+    </message>
+    <message>
+        <source>rattles</source>
+        <translation>traqueteos</translation>
+    </message>
+    <message>
+        <source>Washing, and paint on every scratch.</source>
+        <translation>Lavado, y pintura en cada arañazo.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; 15 to 20 years</source>
+        <translation>práctica común, sin fuente; de 15 a 20 años</translation>
+    </message>
+    <message>
+        <source>Base pan</source>
+        <translation>Bandeja base</translation>
+    </message>
+    <message>
+        <source>pan, corners first</source>
+        <translation>bandeja, primero las esquinas</translation>
+    </message>
+    <message>
+        <source>drain holes and slots (dirt)</source>
+        <translation>orificios y ranuras de drenaje (suciedad)</translation>
+    </message>
+    <message>
+        <source>Every hole is open and the pan drains dry.</source>
+        <translation>Todos los orificios están abiertos y la bandeja se vacía.</translation>
+    </message>
+    <message>
+        <source>Some silt lies by the holes; water still runs off at once.</source>
+        <translation>Hay algo de lodo junto a los orificios; el agua aún sale enseguida.</translation>
+    </message>
+    <message>
+        <source>Up to half of the holes are blocked, or a puddle stays.</source>
+        <translation>Hasta la mitad de los orificios está tapada, o queda un charco.</translation>
+    </message>
+    <message>
+        <source>More than half of the holes are blocked, or wet mud lies against feet or tubes.</source>
+        <translation>Más de la mitad de los orificios está tapada, o hay barro mojado contra patas o tubos.</translation>
+    </message>
+    <message>
+        <source>No hole drains: water or ice stands in the pan.</source>
+        <translation>No drena ningún orificio: hay agua o hielo en la bandeja.</translation>
+    </message>
+    <message>
+        <source>Paint is whole; rust at most 0.03 % of the pan (ASTM D610 grade 9 or 10).</source>
+        <translation>La pintura está entera; óxido como mucho en el 0,03 % de la bandeja (ASTM D610, grado 9 o 10).</translation>
+    </message>
+    <message>
+        <source>A few rust spots: at most 1 % of the pan (ASTM D610 grade 6 to 8).</source>
+        <translation>Unos puntos de óxido: como mucho el 1 % de la bandeja (ASTM D610, grado 6 a 8).</translation>
+    </message>
+    <message>
+        <source>Rust on up to 10 % of the pan (ASTM D610 grade 4 or 5); firm when pressed.</source>
+        <translation>Óxido en hasta el 10 % de la bandeja (ASTM D610, grado 4 o 5); firme al apretar.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 33 % of the pan (ASTM D610 grade 2 or 3), or flakes; it still carries its load.</source>
+        <translation>Óxido en hasta el 33 % de la bandeja (ASTM D610, grado 2 o 3), o escamas; aún soporta su peso.</translation>
+    </message>
+    <message>
+        <source>Rust on more than 33 % of the pan, holed, or it gives under the compressor, coil or accumulator.</source>
+        <translation>Óxido en más del 33 % de la bandeja, perforada, o cede bajo el compresor, el serpentín o el acumulador.</translation>
+    </message>
+    <message>
+        <source>Rake out mud and leaves, open the holes, and grade the pan, under the accumulator first.</source>
+        <translation>Retire barro y hojas, abra los orificios y dé grado a la bandeja, empezando bajo el acumulador.</translation>
+    </message>
+    <message>
+        <source>See that every hole is open before frost, so that melt water can leave.</source>
+        <translation>Compruebe antes de las heladas que todos los orificios están abiertos, para que salga el agua de deshielo.</translation>
+    </message>
+    <message>
+        <source>Grade the pan while it is dry.</source>
+        <translation>Dé grado a la bandeja mientras está seca.</translation>
+    </message>
+    <message>
+        <source>packed with mud</source>
+        <translation>llena de barro</translation>
+    </message>
+    <message>
+        <source>rusted through</source>
+        <translation>perforada por el óxido</translation>
+    </message>
+    <message>
+        <source>dammed by ice</source>
+        <translation>obstruida por hielo</translation>
+    </message>
+    <message>
+        <source>Open holes and an air gap below.</source>
+        <translation>Orificios abiertos y un hueco de aire debajo.</translation>
+    </message>
+    <message>
+        <source>Pad and feet</source>
+        <translation>Losa y patas</translation>
+    </message>
+    <message>
+        <source>level, height and feet</source>
+        <translation>nivel, altura y patas</translation>
+    </message>
+    <message>
+        <source>Firm and level within 1 %; at least 75 mm (3 in) above the ground; lines hang without strain.</source>
+        <translation>Firme y nivelada dentro del 1 %; al menos 75 mm (3 in) sobre el suelo; las líneas cuelgan sin tensión.</translation>
+    </message>
+    <message>
+        <source>Slopes at most 2 % (1/4 in per foot); firm; height kept.</source>
+        <translation>Inclinada como mucho el 2 % (1/4 in por pie); firme; conserva la altura.</translation>
+    </message>
+    <message>
+        <source>Slopes more than 2 %, or is less than 75 mm (3 in) above the ground, or a foot is loose; no strain on the lines.</source>
+        <translation>Inclinada más del 2 %, o a menos de 75 mm (3 in) del suelo, o una pata floja; sin tensión en las líneas.</translation>
+    </message>
+    <message>
+        <source>Cracked, sunk or washed out at a side; the lines begin to pull.</source>
+        <translation>Agrietada, hundida o descalzada por un lado; las líneas empiezan a tirar.</translation>
+    </message>
+    <message>
+        <source>The unit leans plainly, the lines are strained, or it stands in water or earth.</source>
+        <translation>La unidad se inclina a simple vista, las líneas están tensas, o está en agua o tierra.</translation>
+    </message>
+    <message>
+        <source>Measure the slope both ways and the clear height.</source>
+        <translation>Mida la inclinación en ambos sentidos y la altura libre.</translation>
+    </message>
+    <message>
+        <source>Hold the height against local snow depth, and see that no roof drips on it.</source>
+        <translation>Compare la altura con la nieve del lugar y vea que ningún tejado gotee encima.</translation>
+    </message>
+    <message>
+        <source>tilted</source>
+        <translation>inclinada</translation>
+    </message>
+    <message>
+        <source>settled</source>
+        <translation>asentada</translation>
+    </message>
+    <message>
+        <source>buried</source>
+        <translation>enterrada</translation>
+    </message>
+    <message>
+        <source>flooded</source>
+        <translation>inundada</translation>
+    </message>
+    <message>
+        <source>Level ground, gravel around it, and risers where water or snow stands.</source>
+        <translation>Suelo nivelado, grava alrededor, y alzas donde se junta agua o nieve.</translation>
+    </message>
+    <message>
+        <source>Clearances and site</source>
+        <translation>Espacios libres y emplazamiento</translation>
+    </message>
+    <message>
+        <source>space around the unit</source>
+        <translation>espacio alrededor de la unidad</translation>
+    </message>
+    <message>
+        <source>At least 60 cm (24 in) is free at every side and nothing wets or warms the unit.</source>
+        <translation>Hay al menos 60 cm (24 in) libres a cada lado y nada moja ni calienta la unidad.</translation>
+    </message>
+    <message>
+        <source>At least 30 cm (12 in) is free at every side; a few leaves or shoots.</source>
+        <translation>Hay al menos 30 cm (12 in) libres a cada lado; unas hojas o brotes.</translation>
+    </message>
+    <message>
+        <source>Less than 30 cm (12 in) is free at one side, or sprinkler, gutter or vent reaches the unit now and then.</source>
+        <translation>Menos de 30 cm (12 in) libres por un lado, o un aspersor, canalón o salida de aire alcanza la unidad a veces.</translation>
+    </message>
+    <message>
+        <source>Plants or goods touch the unit, or a dryer vent, gutter, sprinkler or animals reach it often.</source>
+        <translation>Plantas u objetos tocan la unidad, o la alcanzan a menudo una secadora, un canalón, un aspersor o animales.</translation>
+    </message>
+    <message>
+        <source>Air is shut off on two sides or above, or water, lint or urine falls on it daily.</source>
+        <translation>El aire está cerrado por dos lados o por arriba, o le cae agua, pelusa u orina a diario.</translation>
+    </message>
+    <message>
+        <source>Measure the free space and cut back plants.</source>
+        <translation>Mida el espacio libre y pode las plantas.</translation>
+    </message>
+    <message>
+        <source>Clear leaves, and look where snow will be piled and roof ice will fall.</source>
+        <translation>Quite las hojas y mire dónde se amontonará la nieve y caerá el hielo del tejado.</translation>
+    </message>
+    <message>
+        <source>blown air drawn in again</source>
+        <translation>aire expulsado que vuelve a entrar</translation>
+    </message>
+    <message>
+        <source>wetting</source>
+        <translation>mojaduras</translation>
+    </message>
+    <message>
+        <source>Moving the source away: vent, sprinkler, gutter, plants.</source>
+        <translation>Alejar la causa: salida de aire, aspersor, canalón, plantas.</translation>
+    </message>
+    <message>
+        <source>Crankcase heater</source>
+        <translation>Resistencia de cárter</translation>
+    </message>
+    <message>
+        <source>band and leads</source>
+        <translation>banda y cables</translation>
+    </message>
+    <message>
+        <source>The band is tight on the shell below the oil level, the leads are whole, and the shell is warm when it should be.</source>
+        <translation>La banda está ceñida a la carcasa por debajo del nivel de aceite, los cables enteros, y la carcasa templada cuando debe.</translation>
+    </message>
+    <message>
+        <source>The band is tight; leads are faded or the strap shows light rust.</source>
+        <translation>La banda está ceñida; cables descoloridos o la abrazadera con óxido leve.</translation>
+    </message>
+    <message>
+        <source>The strap is loose or rusty, or a lead is stiff; the heater still warms.</source>
+        <translation>La abrazadera está floja u oxidada, o un cable rígido; la resistencia aún calienta.</translation>
+    </message>
+    <message>
+        <source>The band gaps from the shell, a splice is open to rain, or the shell is less than 6 K (10 °F) above its surroundings after 12 hours.</source>
+        <translation>La banda se separa de la carcasa, un empalme queda a la lluvia, o la carcasa está menos de 6 K (10 °F) por encima del ambiente tras 12 horas.</translation>
+    </message>
+    <message>
+        <source>The heater is cold when it should be warm, or a lead is burnt or bare.</source>
+        <translation>La resistencia está fría cuando debería calentar, o un cable está quemado o pelado.</translation>
+    </message>
+    <message>
+        <source>Note whether the heater is on, and whether a switch turns it off for the season.</source>
+        <translation>Anote si la resistencia está conectada y si un interruptor la apaga en temporada.</translation>
+    </message>
+    <message>
+        <source>Before any work on the power, measure shell and surroundings, and note for how many hours the heater has been on.</source>
+        <translation>Antes de tocar la corriente, mida la carcasa y el ambiente, y anote cuántas horas ha estado conectada la resistencia.</translation>
+    </message>
+    <message>
+        <source>With the power locked off, look at the strap, the leads and the splice.</source>
+        <translation>Con la corriente bloqueada, mire la abrazadera, los cables y el empalme.</translation>
+    </message>
+    <message>
+        <source>open element</source>
+        <translation>elemento abierto</translation>
+    </message>
+    <message>
+        <source>loose band</source>
+        <translation>banda floja</translation>
+    </message>
+    <message>
+        <source>failed thermostat</source>
+        <translation>termostato averiado</translation>
+    </message>
+    <message>
+        <source>A tight strap and a sealed splice.</source>
+        <translation>Una abrazadera ceñida y un empalme sellado.</translation>
+    </message>
+    <message>
+        <source>Contactor</source>
+        <translation>Contactor</translation>
+    </message>
+    <message>
+        <source>points, coil and lugs</source>
+        <translation>contactos, bobina y terminales</translation>
+    </message>
+    <message>
+        <source>Points are bright and even, lugs clean, it pulls in with one click and is quiet.</source>
+        <translation>Los contactos están brillantes y parejos, los terminales limpios; cierra de un golpe y no hace ruido.</translation>
+    </message>
+    <message>
+        <source>Points are greyed, with slight marks; quiet.</source>
+        <translation>Los contactos están grises, con marcas leves; sin ruido.</translation>
+    </message>
+    <message>
+        <source>Points are pitted on part of their face, or the coil hums, or insects are inside.</source>
+        <translation>Los contactos están picados en parte de su cara, o la bobina zumba, o hay insectos dentro.</translation>
+    </message>
+    <message>
+        <source>Points are deeply pitted or burnt, a lug is discoloured by heat, or it chatters.</source>
+        <translation>Los contactos están muy picados o quemados, un terminal está teñido por el calor, o repiquetea.</translation>
+    </message>
+    <message>
+        <source>Points are welded or gone, the coil is open, or plastic has melted: the unit may not stop or start.</source>
+        <translation>Los contactos están soldados o gastados, la bobina abierta o el plástico fundido: la unidad puede no parar o no arrancar.</translation>
+    </message>
+    <message>
+        <source>Look at the points and lugs, and clear out insects.</source>
+        <translation>Mire los contactos y terminales y quite los insectos.</translation>
+    </message>
+    <message>
+        <source>Have the voltage drop across each closed pole measured by someone qualified.</source>
+        <translation>Haga medir por una persona competente la caída de tensión en cada polo cerrado.</translation>
+    </message>
+    <message>
+        <source>Look at the points and lugs again and hold them against the spring photo.</source>
+        <translation>Mire otra vez los contactos y terminales y compárelos con la foto de primavera.</translation>
+    </message>
+    <message>
+        <source>pitted points</source>
+        <translation>contactos picados</translation>
+    </message>
+    <message>
+        <source>welded points (the unit will not stop)</source>
+        <translation>contactos soldados (la unidad no se para)</translation>
+    </message>
+    <message>
+        <source>open coil</source>
+        <translation>bobina abierta</translation>
+    </message>
+    <message>
+        <source>ants</source>
+        <translation>hormigas</translation>
+    </message>
+    <message>
+        <source>A closed panel and a barrier against insects.</source>
+        <translation>Un panel cerrado y una barrera contra insectos.</translation>
+    </message>
+    <message>
+        <source>common practice, no source, for small contactors, 8 to 10 years; ASHRAE&apos;s public summary gives 17 for motor starters</source>
+        <translation>práctica común, sin fuente, para contactores pequeños, de 8 a 10 años; el resumen público de ASHRAE da 17 para arrancadores de motor</translation>
+    </message>
+    <message>
+        <source>Run capacitor</source>
+        <translation>Capacitor de marcha</translation>
+    </message>
+    <message>
+        <source>case and terminals</source>
+        <translation>cuerpo y bornes</translation>
+    </message>
+    <message>
+        <source>The case is flat-topped, dry and clean, terminals bright; each section measures within the tolerance on its label.</source>
+        <translation>El cuerpo tiene la tapa plana, está seco y limpio, los bornes brillan; cada sección mide dentro de la tolerancia de su etiqueta.</translation>
+    </message>
+    <message>
+        <source>Dust or faded print, terminals dull; each section within the tolerance on its label.</source>
+        <translation>Polvo o letras descoloridas, bornes apagados; cada sección dentro de la tolerancia de su etiqueta.</translation>
+    </message>
+    <message>
+        <source>A terminal is discoloured, rust sits at the rim, or a section measures beyond its label&apos;s tolerance but less than 10 % low.</source>
+        <translation>Un borne está teñido, hay óxido en el reborde, o una sección se sale de la tolerancia de su etiqueta pero está menos del 10 % por debajo.</translation>
+    </message>
+    <message>
+        <source>The top begins to dome, a terminal is loose or burnt, or a section measures more than 10 % low.</source>
+        <translation>La tapa empieza a abombarse, un borne está flojo o quemado, o una sección está más del 10 % por debajo.</translation>
+    </message>
+    <message>
+        <source>The top is bulged, oil has leaked, or a section measures nothing.</source>
+        <translation>La tapa está hinchada, ha perdido aceite, o una sección no mide nada.</translation>
+    </message>
+    <message>
+        <source>Have each section measured by someone qualified, after discharge, and hold it against its label.</source>
+        <translation>Haga medir cada sección por una persona competente, tras descargarlo, y compárela con su etiqueta.</translation>
+    </message>
+    <message>
+        <source>Have each section measured again with the same meter.</source>
+        <translation>Haga medir otra vez cada sección con el mismo medidor.</translation>
+    </message>
+    <message>
+        <source>value drifts</source>
+        <translation>el valor deriva</translation>
+    </message>
+    <message>
+        <source>open section</source>
+        <translation>sección abierta</translation>
+    </message>
+    <message>
+        <source>bulged</source>
+        <translation>hinchado</translation>
+    </message>
+    <message>
+        <source>Shade, the right voltage class, and clean terminals.</source>
+        <translation>Sombra, la clase de tensión correcta y bornes limpios.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; 5 to 15 years</source>
+        <translation>práctica común, sin fuente; de 5 a 15 años</translation>
+    </message>
+    <message>
+        <source>Start device</source>
+        <translation>Dispositivo de arranque</translation>
+    </message>
+    <message>
+        <source>body and wiring</source>
+        <translation>cuerpo y cableado</translation>
+    </message>
+    <message>
+        <source>Firmly mounted, wiring clean, no sign of heat.</source>
+        <translation>Bien sujeto, cableado limpio, ninguna señal de calor.</translation>
+    </message>
+    <message>
+        <source>Dusty or faded; firm, no sign of heat.</source>
+        <translation>Con polvo o descolorido; firme, ninguna señal de calor.</translation>
+    </message>
+    <message>
+        <source>A lead is stiff or the mount loose.</source>
+        <translation>Un cable está rígido o el soporte flojo.</translation>
+    </message>
+    <message>
+        <source>The case or a lead is browned or cracked.</source>
+        <translation>El cuerpo o un cable está tostado o agrietado.</translation>
+    </message>
+    <message>
+        <source>Burnt, melted, leaking or stuck in circuit.</source>
+        <translation>Quemado, fundido, con fugas o pegado en el circuito.</translation>
+    </message>
+    <message>
+        <source>Look at mount and wiring for signs of heat.</source>
+        <translation>Busque señales de calor en el soporte y el cableado.</translation>
+    </message>
+    <message>
+        <source>Look at mount and wiring again.</source>
+        <translation>Mire otra vez el soporte y el cableado.</translation>
+    </message>
+    <message>
+        <source>stuck in circuit</source>
+        <translation>pegado en el circuito</translation>
+    </message>
+    <message>
+        <source>Only fitted where the maker asks for one.</source>
+        <translation>Solo se monta donde el fabricante lo pide.</translation>
+    </message>
+    <message>
+        <source>Defrost control</source>
+        <translation>Control de desescarche</translation>
+    </message>
+    <message>
+        <source>board and relays</source>
+        <translation>placa y relés</translation>
+    </message>
+    <message>
+        <source>coil sensor</source>
+        <translation>sensor del serpentín</translation>
+    </message>
+    <message>
+        <source>Clipped tight to its tube and insulated; its lead is whole.</source>
+        <translation>Bien sujeto a su tubo y aislado; su cable está entero.</translation>
+    </message>
+    <message>
+        <source>Clipped tight; its insulation is worn.</source>
+        <translation>Bien sujeto; su aislamiento está gastado.</translation>
+    </message>
+    <message>
+        <source>The clip has loosened or the insulation is missing; a defrost still starts and ends as set.</source>
+        <translation>La pinza se ha aflojado o falta el aislamiento; un desescarche aún empieza y termina según el ajuste.</translation>
+    </message>
+    <message>
+        <source>The sensor hangs loose or reads plainly wrong; defrosts start late or run to the time limit.</source>
+        <translation>El sensor cuelga suelto o marca claramente mal; los desescarches empiezan tarde o agotan el tiempo límite.</translation>
+    </message>
+    <message>
+        <source>The sensor or its lead is broken; the unit does not defrost, or defrosts without need.</source>
+        <translation>El sensor o su cable está roto; la unidad no desescarcha, o desescarcha sin necesidad.</translation>
+    </message>
+    <message>
+        <source>The board is dry and clean; connectors are firm; a forced defrost runs as the maker sets it.</source>
+        <translation>La placa está seca y limpia; los conectores firmes; un desescarche forzado va como lo ajusta el fabricante.</translation>
+    </message>
+    <message>
+        <source>Dust or faded marks; the forced defrost is right.</source>
+        <translation>Polvo o letras descoloridas; el desescarche forzado es correcto.</translation>
+    </message>
+    <message>
+        <source>A connector is dull or green, or a stored fault is found; the defrost still ends by temperature.</source>
+        <translation>Un conector está apagado o verde, o se encuentra un fallo guardado; el desescarche aún termina por temperatura.</translation>
+    </message>
+    <message>
+        <source>Browned spots, damp or ants on the board, or the defrost ends only by time.</source>
+        <translation>Manchas tostadas, humedad u hormigas en la placa, o el desescarche termina solo por tiempo.</translation>
+    </message>
+    <message>
+        <source>A relay is stuck or burnt, or no defrost starts.</source>
+        <translation>Un relé está pegado o quemado, o no empieza ningún desescarche.</translation>
+    </message>
+    <message>
+        <source>Read stored faults and look whether the fan relay lets go.</source>
+        <translation>Lea los fallos guardados y mire si el relé del ventilador suelta.</translation>
+    </message>
+    <message>
+        <source>Force a defrost as the maker describes: note start temperature, minutes, what ended it, and whether the melt drains.</source>
+        <translation>Fuerce un desescarche como indica el fabricante: anote la temperatura inicial, los minutos, qué lo terminó y si el agua escurre.</translation>
+    </message>
+    <message>
+        <source>See that the sensor is clipped and insulated.</source>
+        <translation>Compruebe que el sensor está sujeto y aislado.</translation>
+    </message>
+    <message>
+        <source>relay stuck</source>
+        <translation>relé pegado</translation>
+    </message>
+    <message>
+        <source>sensor open or drifted</source>
+        <translation>sensor abierto o con deriva</translation>
+    </message>
+    <message>
+        <source>clip loose</source>
+        <translation>pinza floja</translation>
+    </message>
+    <message>
+        <source>A dry board, and a sensor that stays insulated and clipped.</source>
+        <translation>Una placa seca, y un sensor que sigue aislado y sujeto.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; the board may be impossible to get after 10 to 15 years</source>
+        <translation>práctica común, sin fuente; la placa puede ser imposible de conseguir tras 10 a 15 años</translation>
+    </message>
+    <message>
+        <source>Disconnect</source>
+        <translation>Seccionador</translation>
+    </message>
+    <message>
+        <source>box, blades and fuses</source>
+        <translation>caja, cuchillas y fusibles</translation>
+    </message>
+    <message>
+        <source>The cover shuts, the inside is dry, blades and clips are bright and tight, and the fuses are the right size.</source>
+        <translation>La tapa cierra, el interior está seco, cuchillas y pinzas brillantes y firmes, y los fusibles son del tamaño correcto.</translation>
+    </message>
+    <message>
+        <source>Light dulling or dust; dry, tight.</source>
+        <translation>Algo apagado o con polvo; seco, firme.</translation>
+    </message>
+    <message>
+        <source>Water marks, an insect nest, or a clip that has lost some grip; no sign of heat.</source>
+        <translation>Marcas de agua, un nido de insectos o una pinza que agarra menos; ninguna señal de calor.</translation>
+    </message>
+    <message>
+        <source>A blade, clip or lug is discoloured by heat, rust is inside, or the cover no longer shuts.</source>
+        <translation>Una cuchilla, pinza o terminal está teñido por el calor, hay óxido dentro, o la tapa ya no cierra.</translation>
+    </message>
+    <message>
+        <source>Burnt, loose or wet inside, wrong fuse, or live metal within reach: have it made safe now.</source>
+        <translation>Interior quemado, flojo o mojado, fusible equivocado o metal con tensión al alcance: haga que lo aseguren ya.</translation>
+    </message>
+    <message>
+        <source>Look for heat marks, water and nests, and see that rating and cover are right.</source>
+        <translation>Busque marcas de calor, agua y nidos, y vea que el tamaño y la tapa son correctos.</translation>
+    </message>
+    <message>
+        <source>Look again for water and heat marks, and that the cover shuts.</source>
+        <translation>Busque otra vez marcas de agua y calor, y vea que la tapa cierra.</translation>
+    </message>
+    <message>
+        <source>burnt clip</source>
+        <translation>pinza quemada</translation>
+    </message>
+    <message>
+        <source>wrong fuse</source>
+        <translation>fusible equivocado</translation>
+    </message>
+    <message>
+        <source>wasps</source>
+        <translation>avispas</translation>
+    </message>
+    <message>
+        <source>A sealed top, and lugs tightened as the maker says.</source>
+        <translation>Una parte superior sellada, y terminales apretados como dice el fabricante.</translation>
+    </message>
+    <message>
+        <source>Whip (cable to the unit)</source>
+        <translation>Conducto flexible (cable a la unidad)</translation>
+    </message>
+    <message>
+        <source>conduit and connectors</source>
+        <translation>conducto y conectores</translation>
+    </message>
+    <message>
+        <source>Whole, seated in both connectors, and it does not lie in water.</source>
+        <translation>Entero, asentado en los dos conectores, y no está en agua.</translation>
+    </message>
+    <message>
+        <source>Faded by the sun; whole and seated.</source>
+        <translation>Descolorido por el sol; entero y asentado.</translation>
+    </message>
+    <message>
+        <source>Fine cracks, a loose strap or a connector that turns by hand.</source>
+        <translation>Grietas finas, una abrazadera floja o un conector que gira a mano.</translation>
+    </message>
+    <message>
+        <source>Split, chafed or pulled part way out of a connector; no wire shows.</source>
+        <translation>Rajado, rozado o medio salido de un conector; no se ve ningún conductor.</translation>
+    </message>
+    <message>
+        <source>Wires show, or the cable is out of its box: have it made safe now.</source>
+        <translation>Se ven conductores, o el cable está fuera de su caja: haga que lo aseguren ya.</translation>
+    </message>
+    <message>
+        <source>With the power locked off, tug gently at both connectors.</source>
+        <translation>Con la corriente bloqueada, tire con suavidad de los dos conectores.</translation>
+    </message>
+    <message>
+        <source>Look for splits, chafing and standing water.</source>
+        <translation>Busque rajas, roces y agua estancada.</translation>
+    </message>
+    <message>
+        <source>pulled from the box</source>
+        <translation>salido de la caja</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>mojado</translation>
+    </message>
+    <message>
+        <source>chafed</source>
+        <translation>rozado</translation>
+    </message>
+    <message>
+        <source>Seated connectors and a jacket rated for sunlight.</source>
+        <translation>Conectores asentados y una cubierta apta para el sol.</translation>
+    </message>
+    <message>
+        <source>Ground and bonding</source>
+        <translation>Tierra y conexión equipotencial</translation>
+    </message>
+    <message>
+        <source>lug and wire</source>
+        <translation>terminal y conductor</translation>
+    </message>
+    <message>
+        <source>The lug is tight on clean metal and the wire is whole.</source>
+        <translation>El terminal está firme sobre metal limpio y el conductor entero.</translation>
+    </message>
+    <message>
+        <source>Lug or wire is dulled; tight.</source>
+        <translation>Terminal o conductor apagado; firme.</translation>
+    </message>
+    <message>
+        <source>Green or white crust at the lug, or paint under it; still tight.</source>
+        <translation>Costra verde o blanca en el terminal, o pintura debajo; aún firme.</translation>
+    </message>
+    <message>
+        <source>The lug turns by hand, or strands are broken.</source>
+        <translation>El terminal gira a mano, o hay hilos rotos.</translation>
+    </message>
+    <message>
+        <source>The wire is off or broken, or continuity to the cabinet is not found: keep the unit off until it is made good.</source>
+        <translation>El conductor está suelto o roto, o no hay continuidad con la envolvente: deje la unidad apagada hasta repararlo.</translation>
+    </message>
+    <message>
+        <source>Look at lug and wire, and have continuity to the cabinet measured.</source>
+        <translation>Mire el terminal y el conductor, y haga medir la continuidad con la envolvente.</translation>
+    </message>
+    <message>
+        <source>Look at lug and wire again.</source>
+        <translation>Mire otra vez el terminal y el conductor.</translation>
+    </message>
+    <message>
+        <source>loose lug</source>
+        <translation>terminal flojo</translation>
+    </message>
+    <message>
+        <source>joint over paint</source>
+        <translation>unión sobre pintura</translation>
+    </message>
+    <message>
+        <source>corroded lug</source>
+        <translation>terminal corroído</translation>
+    </message>
+    <message>
+        <source>Clean metal under a tight lug.</source>
+        <translation>Metal limpio bajo un terminal firme.</translation>
+    </message>
+    <message>
+        <source>Breaker or fuse</source>
+        <translation>Interruptor automático o fusible</translation>
+    </message>
+    <message>
+        <source>device against the nameplate</source>
+        <translation>dispositivo frente a la placa</translation>
+    </message>
+    <message>
+        <source>Its size lies between the nameplate&apos;s minimum circuit and maximum fuse; it is cool and firm.</source>
+        <translation>Su tamaño está entre el circuito mínimo y el fusible máximo de la placa; está frío y firme.</translation>
+    </message>
+    <message>
+        <source>Size is right; its marking is faded.</source>
+        <translation>El tamaño es correcto; su marca está descolorida.</translation>
+    </message>
+    <message>
+        <source>Size is right; it has tripped since the last visit or feels warm.</source>
+        <translation>El tamaño es correcto; se ha disparado desde la última visita o se nota templado.</translation>
+    </message>
+    <message>
+        <source>Its size cannot be read, or it is warm and discoloured.</source>
+        <translation>No se puede leer su tamaño, o está templado y teñido.</translation>
+    </message>
+    <message>
+        <source>It is larger than the nameplate allows, burnt, or does not hold: have it put right now.</source>
+        <translation>Es mayor de lo que admite la placa, está quemado o no se sostiene: haga que lo corrijan ya.</translation>
+    </message>
+    <message>
+        <source>Read its size and hold it against the nameplate.</source>
+        <translation>Lea su tamaño y compárelo con la placa.</translation>
+    </message>
+    <message>
+        <source>See that nobody has fitted another size since.</source>
+        <translation>Vea que nadie haya montado otro tamaño desde entonces.</translation>
+    </message>
+    <message>
+        <source>too large for the unit</source>
+        <translation>demasiado grande para la unidad</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>gastado</translation>
+    </message>
+    <message>
+        <source>A size that the nameplate allows.</source>
+        <translation>Un tamaño que la placa admite.</translation>
+    </message>
+    <message>
+        <source>Suction accumulator</source>
+        <translation>Acumulador de succión</translation>
+    </message>
+    <message>
+        <source>crown and weld</source>
+        <translation>casquete superior y soldadura</translation>
+    </message>
+    <message>
+        <source>shell, all round</source>
+        <translation>cuerpo, todo alrededor</translation>
+    </message>
+    <message>
+        <source>bottom and plug</source>
+        <translation>fondo y tapón</translation>
+    </message>
+    <message>
+        <source>inlet and outlet joints</source>
+        <translation>uniones de entrada y salida</translation>
+    </message>
+    <message>
+        <source>Both joints are clean and dry, without green, white or oily marks.</source>
+        <translation>Las dos uniones están limpias y secas, sin marcas verdes, blancas ni de aceite.</translation>
+    </message>
+    <message>
+        <source>The joints are dulled or lightly stained, dry, with no crust and no oil.</source>
+        <translation>Las uniones están apagadas o algo manchadas, secas, sin costra ni aceite.</translation>
+    </message>
+    <message>
+        <source>Green or white crust, or light rust, sits on a joint; wiped off, the metal below is smooth and there is no oil.</source>
+        <translation>Hay costra verde o blanca, u óxido leve, en una unión; al limpiarla, el metal está liso y no hay aceite.</translation>
+    </message>
+    <message>
+        <source>A joint is pitted or deeply crusted, or shows an old oil mark that does not come back after wiping.</source>
+        <translation>Una unión está picada o con mucha costra, o tiene una marca vieja de aceite que no vuelve tras limpiarla.</translation>
+    </message>
+    <message>
+        <source>A joint weeps: fresh oil comes back after wiping, or a leak detector answers there.</source>
+        <translation>Una unión rezuma: vuelve aceite fresco tras limpiarla, o un detector de fugas responde ahí.</translation>
+    </message>
+    <message>
+        <source>strap contact line</source>
+        <translation>línea de contacto de la abrazadera</translation>
+    </message>
+    <message>
+        <source>edge of the insulation jacket</source>
+        <translation>borde de la camisa aislante</translation>
+    </message>
+    <message>
+        <source>The jacket fits closely, its edge is dry and the metal beside it is clean.</source>
+        <translation>La camisa ajusta bien, su borde está seco y el metal de al lado limpio.</translation>
+    </message>
+    <message>
+        <source>The edge is frayed or lifted a little; the metal beside it has at most a few rust spots (up to 1 % of what shows).</source>
+        <translation>El borde está deshilachado o algo levantado; el metal de al lado tiene como mucho unos puntos de óxido (hasta el 1 % de lo visible).</translation>
+    </message>
+    <message>
+        <source>The edge holds moisture; rust beside it covers up to 10 % of what shows, and no flakes come loose.</source>
+        <translation>El borde retiene humedad; el óxido de al lado cubre hasta el 10 % de lo visible y no se suelta ninguna escama.</translation>
+    </message>
+    <message>
+        <source>The jacket is soaked or torn; rust beside it covers up to 33 % of what shows, or flakes come loose by hand.</source>
+        <translation>La camisa está empapada o rota; el óxido de al lado cubre hasta el 33 % de lo visible, o se sueltan escamas con la mano.</translation>
+    </message>
+    <message>
+        <source>Rust beside or under the edge covers more than 33 % of what shows, is deeply pitted, or a hole or fresh oil shows.</source>
+        <translation>El óxido junto al borde o debajo cubre más del 33 % de lo visible, está muy picado, o se ve un agujero o aceite fresco.</translation>
+    </message>
+    <message>
+        <source>No rust, or a few pinpoints you must look for: at most 0.03 % of the surface (ASTM D610 grade 9 or 10).</source>
+        <translation>Sin óxido, o unos puntitos que hay que buscar: como mucho el 0,03 % de la superficie (ASTM D610, grado 9 o 10).</translation>
+    </message>
+    <message>
+        <source>A few rust spots on sound paint or metal: at most 1 % of the surface (ASTM D610 grade 6 to 8); nothing to feel.</source>
+        <translation>Unos puntos de óxido sobre pintura o metal sano: como mucho el 1 % de la superficie (ASTM D610, grado 6 a 8); no se notan al tacto.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 10 % of the surface (ASTM D610 grade 4 or 5); it feels rough but no flakes come loose.</source>
+        <translation>Óxido en hasta el 10 % de la superficie (ASTM D610, grado 4 o 5); se nota áspero pero no se suelta ninguna escama.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 33 % of the surface (ASTM D610 grade 2 or 3), or flakes come loose by hand, or pits can be seen.</source>
+        <translation>Óxido en hasta el 33 % de la superficie (ASTM D610, grado 2 o 3), o se sueltan escamas con la mano, o se ven picaduras.</translation>
+    </message>
+    <message>
+        <source>Rust on more than 33 % of the surface, deep pitting, a hole, or fresh oil: treat the vessel as unsafe under charge.</source>
+        <translation>Óxido en más del 33 % de la superficie, picaduras profundas, un agujero o aceite fresco: considere inseguro el recipiente con carga.</translation>
+    </message>
+    <message>
+        <source>While the unit cools, look where the accumulator sweats, frosts or shows oil, and mark the wet zones.</source>
+        <translation>Mientras la unidad enfría, mire dónde el acumulador suda, se escarcha o muestra aceite, y marque las zonas mojadas.</translation>
+    </message>
+    <message>
+        <source>Try the joints and the bottom with a leak detector.</source>
+        <translation>Pruebe las uniones y el fondo con un detector de fugas.</translation>
+    </message>
+    <message>
+        <source>Grade every zone, the shaded side first; a zone under the jacket that cannot be seen is &quot;not seen&quot;.</source>
+        <translation>Dé grado a cada zona, primero el lado en sombra; una zona bajo la camisa que no se puede ver queda «sin ver».</translation>
+    </message>
+    <message>
+        <source>Grade every zone while it is dry, and photograph the worst spot of each.</source>
+        <translation>Dé grado a cada zona mientras está seca y fotografíe el peor punto de cada una.</translation>
+    </message>
+    <message>
+        <source>Measure the wall at the marked spots.</source>
+        <translation>Mida la pared en los puntos marcados.</translation>
+    </message>
+    <message>
+        <source>Protect sound metal that begins to rust, if it is dry and the wall is not in doubt; leave a gap below so that water drains.</source>
+        <translation>Proteja el metal sano que empieza a oxidarse, si está seco y no hay duda de la pared; deje un hueco abajo para que escurra el agua.</translation>
+    </message>
+    <message>
+        <source>rust fed by sweating, under paint or jacket</source>
+        <translation>óxido alimentado por el sudor, bajo pintura o camisa</translation>
+    </message>
+    <message>
+        <source>pitting at the bottom</source>
+        <translation>picaduras en el fondo</translation>
+    </message>
+    <message>
+        <source>pinhole at a joint</source>
+        <translation>poro en una unión</translation>
+    </message>
+    <message>
+        <source>wear under the strap</source>
+        <translation>desgaste bajo la abrazadera</translation>
+    </message>
+    <message>
+        <source>weeping plug</source>
+        <translation>tapón que rezuma</translation>
+    </message>
+    <message>
+        <source>blocked oil-return hole</source>
+        <translation>orificio de retorno de aceite tapado</translation>
+    </message>
+    <message>
+        <source>Kept dry between seasons, coated with what suits cold wet metal, no wet wrap, and a gap below for water to run off.</source>
+        <translation>Mantenerlo seco entre temporadas, con un recubrimiento apto para metal frío y mojado, sin envoltura mojada y con un hueco abajo para que escurra el agua.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; about 7 to 10 years by the sea</source>
+        <translation>práctica común, sin fuente; unos 7 a 10 años junto al mar</translation>
+    </message>
+    <message>
+        <source>Outdoor coil</source>
+        <translation>Serpentín exterior</translation>
+    </message>
+    <message>
+        <source>faces (dirt)</source>
+        <translation>caras (suciedad)</translation>
+    </message>
+    <message>
+        <source>The faces are clean: at least 95 % is open, and light shows through evenly.</source>
+        <translation>Las caras están limpias: al menos el 95 % está libre y la luz pasa por igual.</translation>
+    </message>
+    <message>
+        <source>Thin dust or a few seeds: at least 90 % of the faces is still open.</source>
+        <translation>Polvo fino o unas semillas: al menos el 90 % de las caras sigue libre.</translation>
+    </message>
+    <message>
+        <source>A mat of dirt, leaves or hair blocks up to 30 % of a face.</source>
+        <translation>Una capa de suciedad, hojas o pelo tapa hasta el 30 % de una cara.</translation>
+    </message>
+    <message>
+        <source>Dirt blocks up to half of a face, or is packed between the rows.</source>
+        <translation>La suciedad tapa hasta la mitad de una cara, o está metida entre las filas.</translation>
+    </message>
+    <message>
+        <source>More than half of a face is blocked, or air can hardly be felt through it with the fan running.</source>
+        <translation>Más de la mitad de una cara está tapada, o apenas se nota aire a través con el ventilador en marcha.</translation>
+    </message>
+    <message>
+        <source>lowest two rows of tubes</source>
+        <translation>las dos filas de tubos más bajas</translation>
+    </message>
+    <message>
+        <source>return bends</source>
+        <translation>curvas de retorno</translation>
+    </message>
+    <message>
+        <source>header and distributor joints</source>
+        <translation>uniones del colector y del distribuidor</translation>
+    </message>
+    <message>
+        <source>rub points at the support sheets</source>
+        <translation>puntos de roce en las chapas de apoyo</translation>
+    </message>
+    <message>
+        <source>Every tube sits free or sleeved; no bright line shows where it passes a sheet.</source>
+        <translation>Cada tubo está libre o con manguito; no hay línea brillante donde cruza una chapa.</translation>
+    </message>
+    <message>
+        <source>A bright line shows where a tube touches, without a groove.</source>
+        <translation>Una línea brillante muestra dónde toca un tubo, sin surco.</translation>
+    </message>
+    <message>
+        <source>A groove can be felt with a fingernail, or a tube can be moved against the sheet.</source>
+        <translation>Se nota un surco con la uña, o un tubo se mueve contra la chapa.</translation>
+    </message>
+    <message>
+        <source>A groove is plainly deep, or fine metal dust lies below a tube that shakes.</source>
+        <translation>Un surco es claramente profundo, o hay polvo fino de metal bajo un tubo que tiembla.</translation>
+    </message>
+    <message>
+        <source>A tube is worn through or nearly so, or fresh oil shows at a rub point.</source>
+        <translation>Un tubo está gastado del todo o casi, o se ve aceite fresco en un punto de roce.</translation>
+    </message>
+    <message>
+        <source>The tubes are clean or evenly dulled; no crust, no oil, no dents.</source>
+        <translation>Los tubos están limpios o apagados por igual; sin costra, aceite ni abolladuras.</translation>
+    </message>
+    <message>
+        <source>Light tarnish or a few dry spots of crust; the metal below is smooth.</source>
+        <translation>Algo deslustrados o con unos puntos secos de costra; el metal debajo está liso.</translation>
+    </message>
+    <message>
+        <source>Crust or pitting in several places, on up to 10 % of what shows, all dry and free of oil.</source>
+        <translation>Costra o picaduras en varios sitios, en hasta el 10 % de lo visible, todo seco y sin aceite.</translation>
+    </message>
+    <message>
+        <source>Deep pits, a flattened tube, crust on up to 33 % of what shows, or an old oil mark.</source>
+        <translation>Picaduras profundas, un tubo aplastado, costra en hasta el 33 % de lo visible o una marca vieja de aceite.</translation>
+    </message>
+    <message>
+        <source>A leak is proved, oil comes back after wiping, or crust and pits cover more than 33 % of what shows.</source>
+        <translation>Hay una fuga comprobada, vuelve el aceite tras limpiar, o costra y picaduras cubren más del 33 % de lo visible.</translation>
+    </message>
+    <message>
+        <source>Rinse the coil from inside out with plain water at low pressure, and note how it looked before.</source>
+        <translation>Enjuague el serpentín de dentro afuera con agua sola a baja presión, y anote cómo estaba antes.</translation>
+    </message>
+    <message>
+        <source>Search the bends, joints and lowest rows for oil marks and crust.</source>
+        <translation>Busque marcas de aceite y costra en curvas, uniones y filas más bajas.</translation>
+    </message>
+    <message>
+        <source>Take liquid pressure and outdoor temperature after 15 steady minutes, to see what the wash did.</source>
+        <translation>Tome la presión de líquido y la temperatura exterior tras 15 minutos estables, para ver qué logró el lavado.</translation>
+    </message>
+    <message>
+        <source>Remove leaves and seed fluff; rinse only if the coil is matted.</source>
+        <translation>Quite hojas y pelusa de semillas; enjuague solo si el serpentín está tapado.</translation>
+    </message>
+    <message>
+        <source>Look at bends, joints and rub points while they are dry, and grade them.</source>
+        <translation>Mire curvas, uniones y puntos de roce mientras están secos, y déles grado.</translation>
+    </message>
+    <message>
+        <source>pinhole or branching corrosion in a tube</source>
+        <translation>poro o corrosión ramificada en un tubo</translation>
+    </message>
+    <message>
+        <source>tube worn through by vibration</source>
+        <translation>tubo gastado por vibración</translation>
+    </message>
+    <message>
+        <source>impact</source>
+        <translation>golpe</translation>
+    </message>
+    <message>
+        <source>corrosion where two metals meet</source>
+        <translation>corrosión donde se juntan dos metales</translation>
+    </message>
+    <message>
+        <source>dirt</source>
+        <translation>suciedad</translation>
+    </message>
+    <message>
+        <source>A rinse with plain water each year, clear ground around it, and no chemicals left on it.</source>
+        <translation>Un enjuague con agua sola cada año, suelo despejado alrededor y sin productos químicos sobre él.</translation>
+    </message>
+    <message>
+        <source>ASHRAE median service lives, public summary: DX coil, 20 years; about 7 to 12 years by the sea is common practice</source>
+        <translation>vidas medianas de servicio de ASHRAE, resumen público: serpentín de expansión directa, 20 años; unos 7 a 12 años junto al mar es práctica común</translation>
+    </message>
+    <message>
+        <source>Compressor</source>
+        <translation>Compresor</translation>
+    </message>
+    <message>
+        <source>shell, feet and suction stub</source>
+        <translation>carcasa, patas y tubo de succión</translation>
+    </message>
+    <message>
+        <source>terminal cover and wiring</source>
+        <translation>tapa de bornes y cableado</translation>
+    </message>
+    <message>
+        <source>The cover and its gasket sit tight; the leads are clean, cool in colour and firm.</source>
+        <translation>La tapa y su junta ajustan bien; los cables están limpios, sin tinte de calor y firmes.</translation>
+    </message>
+    <message>
+        <source>The cover sits tight; a lead is faded or a little dusty, nothing is loose.</source>
+        <translation>La tapa ajusta bien; un cable está descolorido o con algo de polvo, nada está flojo.</translation>
+    </message>
+    <message>
+        <source>The gasket is cracked, a lead is stiff, or light discolouring from heat shows at the cover.</source>
+        <translation>La junta está agrietada, un cable rígido, o hay un leve tinte de calor en la tapa.</translation>
+    </message>
+    <message>
+        <source>The cover is loose or cracked, a lead is brittle or browned, or an oily film shows at the cover.</source>
+        <translation>La tapa está floja o agrietada, un cable quebradizo o tostado, o hay una película de aceite en la tapa.</translation>
+    </message>
+    <message>
+        <source>The cover is missing, a lead is burnt, or oil or a mark of arcing shows at the cover: keep the power off.</source>
+        <translation>Falta la tapa, un cable está quemado, o hay aceite o marca de arco en la tapa: mantenga cortada la corriente.</translation>
+    </message>
+    <message>
+        <source>mounts</source>
+        <translation>apoyos</translation>
+    </message>
+    <message>
+        <source>All mounts are whole and springy; the compressor stands level.</source>
+        <translation>Todos los apoyos están enteros y elásticos; el compresor está nivelado.</translation>
+    </message>
+    <message>
+        <source>The rubber is dull or has fine surface cracks; nothing has sunk.</source>
+        <translation>La goma está apagada o con grietas finas en la superficie; nada se ha hundido.</translation>
+    </message>
+    <message>
+        <source>A mount is cracked through the surface or one bolt is loose; the compressor still stands level.</source>
+        <translation>Un apoyo está agrietado en la superficie o un tornillo flojo; el compresor sigue nivelado.</translation>
+    </message>
+    <message>
+        <source>A mount is crushed, split or missing its bolt; the compressor leans or knocks.</source>
+        <translation>Un apoyo está aplastado, rajado o sin tornillo; el compresor se inclina o golpea.</translation>
+    </message>
+    <message>
+        <source>The compressor rests on metal, or its movement strains the tubes.</source>
+        <translation>El compresor descansa sobre metal, o su movimiento fuerza los tubos.</translation>
+    </message>
+    <message>
+        <source>No rust, or a few pinpoints: at most 0.03 % of the shell (ASTM D610 grade 9 or 10); no oil.</source>
+        <translation>Sin óxido, o unos puntitos: como mucho el 0,03 % de la carcasa (ASTM D610, grado 9 o 10); sin aceite.</translation>
+    </message>
+    <message>
+        <source>A few rust spots, most at the feet: at most 1 % of the shell (ASTM D610 grade 6 to 8).</source>
+        <translation>Unos puntos de óxido, sobre todo en las patas: como mucho el 1 % de la carcasa (ASTM D610, grado 6 a 8).</translation>
+    </message>
+    <message>
+        <source>Rust on up to 10 % of the shell (ASTM D610 grade 4 or 5), rough, with no flakes and no oil.</source>
+        <translation>Óxido en hasta el 10 % de la carcasa (ASTM D610, grado 4 o 5), áspero, sin escamas ni aceite.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 33 % of the shell (ASTM D610 grade 2 or 3), flakes at the feet or suction stub, or an old oil mark.</source>
+        <translation>Óxido en hasta el 33 % de la carcasa (ASTM D610, grado 2 o 3), escamas en las patas o el tubo de succión, o una marca vieja de aceite.</translation>
+    </message>
+    <message>
+        <source>Rust on more than 33 % of the shell, deep pits at a tube stub, or fresh oil.</source>
+        <translation>Óxido en más del 33 % de la carcasa, picaduras profundas en la salida de un tubo, o aceite fresco.</translation>
+    </message>
+    <message>
+        <source>Measure the compressor current and hold it against the nameplate.</source>
+        <translation>Mida la corriente del compresor y compárela con la placa.</translation>
+    </message>
+    <message>
+        <source>Listen to the start: note humming, a second try, or a hard knock.</source>
+        <translation>Escuche el arranque: anote un zumbido, un segundo intento o un golpe seco.</translation>
+    </message>
+    <message>
+        <source>Have the insulation resistance measured by someone qualified, with the compressor isolated, and note its temperature.</source>
+        <translation>Haga medir la resistencia de aislamiento por una persona competente, con el compresor aislado, y anote su temperatura.</translation>
+    </message>
+    <message>
+        <source>Have the insulation resistance measured again with the same meter, and note the temperature.</source>
+        <translation>Haga medir otra vez la resistencia de aislamiento con el mismo medidor, y anote la temperatura.</translation>
+    </message>
+    <message>
+        <source>Listen to a cold start after the heater has done its hours.</source>
+        <translation>Escuche un arranque en frío después de que la resistencia haya cumplido sus horas.</translation>
+    </message>
+    <message>
+        <source>Grade the shell, feet and suction stub while they are dry; the terminal cover stays on.</source>
+        <translation>Dé grado a la carcasa, las patas y el tubo de succión mientras están secos; la tapa de bornes se queda puesta.</translation>
+    </message>
+    <message>
+        <source>burnt winding</source>
+        <translation>devanado quemado</translation>
+    </message>
+    <message>
+        <source>winding to ground</source>
+        <translation>devanado derivado a tierra</translation>
+    </message>
+    <message>
+        <source>worn valves or scrolls</source>
+        <translation>válvulas o espirales gastadas</translation>
+    </message>
+    <message>
+        <source>liquid in the compressor</source>
+        <translation>líquido en el compresor</translation>
+    </message>
+    <message>
+        <source>locked rotor</source>
+        <translation>rotor bloqueado</translation>
+    </message>
+    <message>
+        <source>The right charge, a clean coil, a working heater, a good contactor and capacitor, and a pause between starts.</source>
+        <translation>La carga correcta, un serpentín limpio, una resistencia que funciona, un buen contactor y capacitor, y una pausa entre arranques.</translation>
+    </message>
+    <message>
+        <source>middle of 12 to 15 years for hermetic air-cooled compressors, a consulting office&apos;s public table of average lives; ASHRAE&apos;s public summary gives 20 for reciprocating compressors, a dealer survey in ASHRAE Transactions 93-1 (1987) 8.8</source>
+        <translation>mitad de 12 a 15 años para compresores herméticos enfriados por aire, tabla pública de vidas medias de una oficina de ingeniería; el resumen público de ASHRAE da 20 para compresores alternativos, una encuesta a vendedores en ASHRAE Transactions 93-1 (1987) 8,8</translation>
+    </message>
+    <message>
+        <source>Reversing valve</source>
+        <translation>Válvula inversora</translation>
+    </message>
+    <message>
+        <source>body and coil</source>
+        <translation>cuerpo y bobina</translation>
+    </message>
+    <message>
+        <source>pilot tubes</source>
+        <translation>tubos piloto</translation>
+    </message>
+    <message>
+        <source>The small tubes are straight, held down and free of touching metal.</source>
+        <translation>Los tubos pequeños están rectos, sujetos y sin tocar metal.</translation>
+    </message>
+    <message>
+        <source>A tube is lightly bent or dulled, and touches nothing.</source>
+        <translation>Un tubo está algo doblado o apagado, y no toca nada.</translation>
+    </message>
+    <message>
+        <source>A tube is loose in its clip or touches another part; no groove yet.</source>
+        <translation>Un tubo está suelto en su pinza o toca otra pieza; aún sin surco.</translation>
+    </message>
+    <message>
+        <source>A groove or kink can be felt, or an old oil mark shows.</source>
+        <translation>Se nota un surco o pliegue, o se ve una marca vieja de aceite.</translation>
+    </message>
+    <message>
+        <source>A tube is worn nearly through or kinked shut, or oil comes back after wiping.</source>
+        <translation>Un tubo está casi gastado o cerrado por un pliegue, o vuelve el aceite tras limpiar.</translation>
+    </message>
+    <message>
+        <source>The body is clean and undented; the valve shifts at once in both directions.</source>
+        <translation>El cuerpo está limpio y sin abolladuras; la válvula cambia enseguida en ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>Light tarnish or dust; the valve shifts at once.</source>
+        <translation>Algo deslustrada o con polvo; la válvula cambia enseguida.</translation>
+    </message>
+    <message>
+        <source>The shift is slow or noisy, or the coil&apos;s cover is cracked; both directions are still reached.</source>
+        <translation>El cambio es lento o ruidoso, o la cubierta de la bobina está agrietada; aún se alcanzan ambos sentidos.</translation>
+    </message>
+    <message>
+        <source>The valve needs a second try, or suction leaves it more than 3 K (5 °F) warmer than it came in.</source>
+        <translation>La válvula necesita un segundo intento, o la succión sale más de 3 K (5 °F) más caliente de lo que entró.</translation>
+    </message>
+    <message>
+        <source>The valve is stuck between or in one direction, its coil is burnt, or its body is dented or leaks.</source>
+        <translation>La válvula está atascada a medias o en un sentido, su bobina quemada, o su cuerpo abollado o con fugas.</translation>
+    </message>
+    <message>
+        <source>Let the unit change once between cooling and heating, and note whether the shift is prompt.</source>
+        <translation>Haga que la unidad cambie una vez entre frío y calor, y anote si el cambio es inmediato.</translation>
+    </message>
+    <message>
+        <source>Watch the shift to heating and at a defrost, and feel that all four lines follow.</source>
+        <translation>Observe el cambio a calor y en un desescarche, y note al tacto que las cuatro líneas lo siguen.</translation>
+    </message>
+    <message>
+        <source>Look at the pilot tubes and their clips.</source>
+        <translation>Mire los tubos piloto y sus pinzas.</translation>
+    </message>
+    <message>
+        <source>stuck slide</source>
+        <translation>corredera atascada</translation>
+    </message>
+    <message>
+        <source>leak from one side to the other inside</source>
+        <translation>fuga interna de un lado al otro</translation>
+    </message>
+    <message>
+        <source>burnt coil</source>
+        <translation>bobina quemada</translation>
+    </message>
+    <message>
+        <source>leaking pilot tube</source>
+        <translation>tubo piloto con fuga</translation>
+    </message>
+    <message>
+        <source>A clean circuit, pilot tubes held down, and nobody hitting the body.</source>
+        <translation>Un circuito limpio, tubos piloto sujetos, y que nadie golpee el cuerpo.</translation>
+    </message>
+    <message>
+        <source>Outdoor metering and check valve</source>
+        <translation>Expansión exterior y válvula de retención</translation>
+    </message>
+    <message>
+        <source>valve, bulb and distributor</source>
+        <translation>válvula, bulbo y distribuidor</translation>
+    </message>
+    <message>
+        <source>The bulb is clamped and insulated; frost spreads evenly over all circuits in heating.</source>
+        <translation>El bulbo está sujeto y aislado; la escarcha se reparte por igual en todos los circuitos en calor.</translation>
+    </message>
+    <message>
+        <source>The bulb&apos;s insulation is worn; frost is even.</source>
+        <translation>El aislamiento del bulbo está gastado; la escarcha es pareja.</translation>
+    </message>
+    <message>
+        <source>The clamp is loose or one circuit frosts later than the others.</source>
+        <translation>La abrazadera está floja o un circuito se escarcha más tarde que los demás.</translation>
+    </message>
+    <message>
+        <source>Frost stays on part of the coil, or a cold spot sits across the valve or its screen in cooling.</source>
+        <translation>Queda escarcha en parte del serpentín, o hay un punto frío en la válvula o su filtro en frío.</translation>
+    </message>
+    <message>
+        <source>The bulb has lost its charge, the valve or check is stuck, or a joint leaks.</source>
+        <translation>El bulbo ha perdido su carga, la válvula o la retención está atascada, o una unión fuga.</translation>
+    </message>
+    <message>
+        <source>In cooling, feel for a temperature drop across the check valve; there should be none to speak of.</source>
+        <translation>En frío, busque al tacto una caída de temperatura en la válvula de retención; no debería haber ninguna apreciable.</translation>
+    </message>
+    <message>
+        <source>In heating, look whether all circuits frost alike.</source>
+        <translation>En calor, mire si todos los circuitos se escarchan por igual.</translation>
+    </message>
+    <message>
+        <source>stuck check valve</source>
+        <translation>válvula de retención atascada</translation>
+    </message>
+    <message>
+        <source>blocked screen</source>
+        <translation>filtro tapado</translation>
+    </message>
+    <message>
+        <source>bulb that has lost its charge</source>
+        <translation>bulbo que ha perdido su carga</translation>
+    </message>
+    <message>
+        <source>A clean circuit and a bulb that stays clamped and insulated.</source>
+        <translation>Un circuito limpio y un bulbo que sigue sujeto y aislado.</translation>
+    </message>
+    <message>
+        <source>Filter drier</source>
+        <translation>Filtro secador</translation>
+    </message>
+    <message>
+        <source>shell</source>
+        <translation>cuerpo</translation>
+    </message>
+    <message>
+        <source>Paint is whole, the arrow points with the flow, both ends feel equally warm; rust at most 0.03 % (ASTM D610 grade 9 or 10).</source>
+        <translation>La pintura está entera, la flecha sigue el flujo, los dos extremos se notan igual de templados; óxido como mucho en el 0,03 % (ASTM D610, grado 9 o 10).</translation>
+    </message>
+    <message>
+        <source>A few rust spots, at most 1 % of the shell (ASTM D610 grade 6 to 8); both ends feel equally warm.</source>
+        <translation>Unos puntos de óxido, como mucho el 1 % del cuerpo (ASTM D610, grado 6 a 8); los dos extremos se notan igual de templados.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 10 % of the shell (ASTM D610 grade 4 or 5), or one end 1 to 2 K (2 to 3 °F) colder than the other.</source>
+        <translation>Óxido en hasta el 10 % del cuerpo (ASTM D610, grado 4 o 5), o un extremo de 1 a 2 K (2 a 3 °F) más frío que el otro.</translation>
+    </message>
+    <message>
+        <source>Rust on up to 33 % of the shell (ASTM D610 grade 2 or 3), flakes, or a drop of more than 2 K (3 °F) from end to end.</source>
+        <translation>Óxido en hasta el 33 % del cuerpo (ASTM D610, grado 2 o 3), escamas, o una caída de más de 2 K (3 °F) de un extremo al otro.</translation>
+    </message>
+    <message>
+        <source>Rust on more than 33 % of the shell, deep pits, oil at an end, or frost on the outlet: it is blocked or near holing.</source>
+        <translation>Óxido en más del 33 % del cuerpo, picaduras profundas, aceite en un extremo o escarcha en la salida: está tapado o a punto de perforarse.</translation>
+    </message>
+    <message>
+        <source>Measure the temperature at both ends after 15 steady minutes.</source>
+        <translation>Mida la temperatura en los dos extremos tras 15 minutos estables.</translation>
+    </message>
+    <message>
+        <source>Grade the rust of the shell and touch up paint where the metal is sound and dry.</source>
+        <translation>Dé grado al óxido del cuerpo y retoque la pintura donde el metal está sano y seco.</translation>
+    </message>
+    <message>
+        <source>blocked</source>
+        <translation>tapado</translation>
+    </message>
+    <message>
+        <source>rusted through (steel shell outdoors)</source>
+        <translation>perforado por el óxido (cuerpo de acero a la intemperie)</translation>
+    </message>
+    <message>
+        <source>Paint on the shell, and a new drier whenever the circuit is opened.</source>
+        <translation>Pintura en el cuerpo, y un secador nuevo siempre que se abra el circuito.</translation>
+    </message>
+    <message>
+        <source>common practice, no source; changed whenever the circuit is opened</source>
+        <translation>práctica común, sin fuente; se cambia siempre que se abre el circuito</translation>
+    </message>
+    <message>
+        <source>Service valves and caps</source>
+        <translation>Válvulas de servicio y tapones</translation>
+    </message>
+    <message>
+        <source>stems, cores and caps</source>
+        <translation>vástagos, obuses y tapones</translation>
+    </message>
+    <message>
+        <source>Both valves are dry; every cap is there, with its seal, and tight.</source>
+        <translation>Las dos válvulas están secas; están todos los tapones, con su junta, y apretados.</translation>
+    </message>
+    <message>
+        <source>A cap is scuffed or its seal flattened, but tight and dry.</source>
+        <translation>Un tapón está rozado o su junta aplastada, pero apretado y seco.</translation>
+    </message>
+    <message>
+        <source>A cap or its seal is missing or cracked; the valve below is dry.</source>
+        <translation>Falta o está agrietado un tapón o su junta; la válvula debajo está seca.</translation>
+    </message>
+    <message>
+        <source>An old oil mark or a slow bubble shows at a core or stem, or a stem is rounded.</source>
+        <translation>Se ve una marca vieja de aceite o una burbuja lenta en un obús o vástago, o un vástago está redondeado.</translation>
+    </message>
+    <message>
+        <source>A core, stem or joint leaks, or a valve can no longer be closed.</source>
+        <translation>Un obús, vástago o unión fuga, o una válvula ya no se puede cerrar.</translation>
+    </message>
+    <message>
+        <source>After any gauge work, test the cores for bubbles and put caps with seals back on.</source>
+        <translation>Tras usar el manómetro, busque burbujas en los obuses y vuelva a poner tapones con junta.</translation>
+    </message>
+    <message>
+        <source>See that every cap is on and dry; try the valves with a leak detector only.</source>
+        <translation>Vea que todos los tapones están puestos y secos; pruebe las válvulas solo con un detector de fugas.</translation>
+    </message>
+    <message>
+        <source>leaking core</source>
+        <translation>obús con fuga</translation>
+    </message>
+    <message>
+        <source>missing cap</source>
+        <translation>tapón que falta</translation>
+    </message>
+    <message>
+        <source>rounded or leaking stem</source>
+        <translation>vástago redondeado o con fuga</translation>
+    </message>
+    <message>
+        <source>Metal caps with seals, and gauges connected as seldom as the readings allow.</source>
+        <translation>Tapones de metal con junta, y manómetros conectados tan poco como permitan las lecturas.</translation>
+    </message>
+    <message>
+        <source>Pressure switches and small tubing</source>
+        <translation>Presostatos y tubería fina</translation>
+    </message>
+    <message>
+        <source>rub points and joints</source>
+        <translation>puntos de roce y uniones</translation>
+    </message>
+    <message>
+        <source>Every tube is clipped and touches nothing; joints are clean and dry.</source>
+        <translation>Cada tubo está sujeto y no toca nada; las uniones están limpias y secas.</translation>
+    </message>
+    <message>
+        <source>A clip is loose or a tube dulled where it passes metal; nothing rubs.</source>
+        <translation>Una pinza está floja o un tubo apagado donde pasa junto a metal; nada roza.</translation>
+    </message>
+    <message>
+        <source>Two tubes, or a tube and a panel, touch; a bright line shows.</source>
+        <translation>Dos tubos, o un tubo y un panel, se tocan; se ve una línea brillante.</translation>
+    </message>
+    <message>
+        <source>A groove can be felt, a switch&apos;s wiring is brittle, or an old oil mark shows.</source>
+        <translation>Se nota un surco, el cableado de un presostato está quebradizo, o se ve una marca vieja de aceite.</translation>
+    </message>
+    <message>
+        <source>A tube is worn nearly through, oil comes back after wiping, or a switch does not act.</source>
+        <translation>Un tubo está casi gastado, vuelve el aceite tras limpiar, o un presostato no actúa.</translation>
+    </message>
+    <message>
+        <source>Look for tubes that touch; sleeve or clip them.</source>
+        <translation>Busque tubos que se tocan; póngales manguito o pinza.</translation>
+    </message>
+    <message>
+        <source>With the unit running, look for tubes that shake; then stop it and feel for grooves.</source>
+        <translation>Con la unidad en marcha, busque tubos que tiemblan; después párela y busque surcos al tacto.</translation>
+    </message>
+    <message>
+        <source>tube worn through by rubbing</source>
+        <translation>tubo gastado por roce</translation>
+    </message>
+    <message>
+        <source>switch stuck open</source>
+        <translation>presostato pegado en abierto</translation>
+    </message>
+    <message>
+        <source>Clips and sleeves, so that nothing touches.</source>
+        <translation>Pinzas y manguitos, para que nada se toque.</translation>
+    </message>
+    <message>
+        <source>Line-set insulation</source>
+        <translation>Aislamiento de las líneas</translation>
+    </message>
+    <message>
+        <source>run outdoors</source>
+        <translation>tramo a la intemperie</translation>
+    </message>
+    <message>
+        <source>last stretch to the unit and wall entry</source>
+        <translation>último tramo hasta la unidad y paso de pared</translation>
+    </message>
+    <message>
+        <source>Whole, closed at its seams and covered against the sun; no drip.</source>
+        <translation>Entero, cerrado en sus juntas y cubierto contra el sol; sin goteo.</translation>
+    </message>
+    <message>
+        <source>The surface is faded or powdery when rubbed; still whole and dry.</source>
+        <translation>La superficie está descolorida o suelta polvo al frotar; sigue entero y seco.</translation>
+    </message>
+    <message>
+        <source>Cracks, pecked spots or an open seam; up to 10 % of the length is bare or damp.</source>
+        <translation>Grietas, picotazos o una junta abierta; hasta el 10 % del largo está desnudo o húmedo.</translation>
+    </message>
+    <message>
+        <source>Up to a third of the length is bare, soaked or hanging, and the line drips there.</source>
+        <translation>Hasta un tercio del largo está desnudo, empapado o colgando, y la línea gotea ahí.</translation>
+    </message>
+    <message>
+        <source>More than a third is missing or soaked, or its water runs onto the accumulator or the base pan.</source>
+        <translation>Falta o está empapado más de un tercio, o su agua cae sobre el acumulador o la bandeja base.</translation>
+    </message>
+    <message>
+        <source>While the unit cools, find where the line sweats or drips, and note the missing length.</source>
+        <translation>Mientras la unidad enfría, busque dónde la línea suda o gotea, y anote el largo que falta.</translation>
+    </message>
+    <message>
+        <source>Replace what is missing while it is dry, and cover it against the sun; tape alone is not enough.</source>
+        <translation>Reponga lo que falta mientras está seco y cúbralo contra el sol; la cinta sola no basta.</translation>
+    </message>
+    <message>
+        <source>powdered by the sun</source>
+        <translation>hecho polvo por el sol</translation>
+    </message>
+    <message>
+        <source>soaked</source>
+        <translation>empapado</translation>
+    </message>
+    <message>
+        <source>gaps</source>
+        <translation>huecos</translation>
+    </message>
+    <message>
+        <source>pecked by birds</source>
+        <translation>picoteado por pájaros</translation>
+    </message>
+    <message>
+        <source>A cover that keeps sun and rain off, with closed seams.</source>
+        <translation>Una cubierta que aparte el sol y la lluvia, con juntas cerradas.</translation>
+    </message>
+    <message>
+        <source>common practice, no source, unprotected outdoors; ASHRAE&apos;s public summary gives 20 for moulded insulation</source>
+        <translation>práctica común, sin fuente, sin protección a la intemperie; el resumen público de ASHRAE da 20 para aislamiento moldeado</translation>
+    </message>
+    <message>
+        <source>outdoor temperature</source>
+        <translation>temperatura exterior</translation>
+    </message>
+    <message>
+        <source>In the shade, 30 cm (1 ft) from where the coil draws its air.</source>
+        <translation>A la sombra, a 30 cm (1 ft) de donde el serpentín toma el aire.</translation>
+    </message>
+    <message>
+        <source>return air temperature</source>
+        <translation>temperatura del aire de retorno</translation>
+    </message>
+    <message>
+        <source>In the return air just before the indoor coil.</source>
+        <translation>En el aire de retorno, justo antes del serpentín interior.</translation>
+    </message>
+    <message>
+        <source>return air wet bulb</source>
+        <translation>bulbo húmedo del aire de retorno</translation>
+    </message>
+    <message>
+        <source>At the same place as the return air temperature; it is never above it.</source>
+        <translation>En el mismo lugar que la temperatura del aire de retorno; nunca la supera.</translation>
+    </message>
+    <message>
+        <source>supply air temperature</source>
+        <translation>temperatura del aire de impulsión</translation>
+    </message>
+    <message>
+        <source>Average over the supply duct, out of sight of the coil.</source>
+        <translation>Media sobre el conducto de impulsión, sin ver el serpentín.</translation>
+    </message>
+    <message>
+        <source>suction pressure</source>
+        <translation>presión de succión</translation>
+    </message>
+    <message>
+        <source>At the suction service port, after 15 steady minutes; only when it is needed.</source>
+        <translation>En la toma de servicio de succión, tras 15 minutos estables; solo cuando hace falta.</translation>
+    </message>
+    <message>
+        <source>suction line temperature</source>
+        <translation>temperatura de la línea de succión</translation>
+    </message>
+    <message>
+        <source>On the suction line at the same spot as the pressure, insulated from the air.</source>
+        <translation>En la línea de succión, en el mismo punto que la presión, aislado del aire.</translation>
+    </message>
+    <message>
+        <source>liquid pressure</source>
+        <translation>presión de líquido</translation>
+    </message>
+    <message>
+        <source>At the liquid service port, after 15 steady minutes; only when it is needed.</source>
+        <translation>En la toma de servicio de líquido, tras 15 minutos estables; solo cuando hace falta.</translation>
+    </message>
+    <message>
+        <source>liquid line temperature</source>
+        <translation>temperatura de la línea de líquido</translation>
+    </message>
+    <message>
+        <source>On the liquid line at the same spot as the pressure.</source>
+        <translation>En la línea de líquido, en el mismo punto que la presión.</translation>
+    </message>
+    <message>
+        <source>discharge line temperature</source>
+        <translation>temperatura de la línea de descarga</translation>
+    </message>
+    <message>
+        <source>On the discharge line 15 cm (6 in) from the compressor; it burns.</source>
+        <translation>En la línea de descarga a 15 cm (6 in) del compresor; quema.</translation>
+    </message>
+    <message>
+        <source>compressor current</source>
+        <translation>corriente del compresor</translation>
+    </message>
+    <message>
+        <source>With a clamp around one compressor lead at a time, by someone qualified.</source>
+        <translation>Con una pinza en un cable del compresor cada vez, por una persona competente.</translation>
+    </message>
+    <message>
+        <source>fan motor current</source>
+        <translation>corriente del motor del ventilador</translation>
+    </message>
+    <message>
+        <source>With a clamp around one fan lead, by someone qualified.</source>
+        <translation>Con una pinza en un cable del ventilador, por una persona competente.</translation>
+    </message>
+    <message>
+        <source>line voltage</source>
+        <translation>tensión de línea</translation>
+    </message>
+    <message>
+        <source>At the contactor with the unit running, by someone qualified.</source>
+        <translation>En el contactor con la unidad en marcha, por una persona competente.</translation>
+    </message>
+    <message>
+        <source>Out of circuit and discharged, by someone qualified, with the same meter as last time.</source>
+        <translation>Fuera del circuito y descargado, por una persona competente, con el mismo medidor que la última vez.</translation>
+    </message>
+    <message>
+        <source>insulation resistance</source>
+        <translation>resistencia de aislamiento</translation>
+    </message>
+    <message>
+        <source>Compressor isolated and not in vacuum, 60 seconds, by someone qualified; note its temperature.</source>
+        <translation>Compresor aislado y no en vacío, 60 segundos, por una persona competente; anote su temperatura.</translation>
+    </message>
+    <message>
+        <source>insulation resistance, 60 s over 30 s</source>
+        <translation>resistencia de aislamiento, 60 s entre 30 s</translation>
+    </message>
+    <message>
+        <source>The 60-second value of insulation resistance divided by the 30-second one.</source>
+        <translation>El valor de la resistencia de aislamiento a los 60 segundos dividido por el de los 30.</translation>
+    </message>
+    <message>
+        <source>compressor shell temperature</source>
+        <translation>temperatura de la carcasa del compresor</translation>
+    </message>
+    <message>
+        <source>Low on the shell, before any work on the power, after the heater has been on for 12 hours.</source>
+        <translation>En la parte baja de la carcasa, antes de tocar la corriente, tras 12 horas con la resistencia conectada.</translation>
+    </message>
+    <message>
+        <source>crankcase heater current</source>
+        <translation>corriente de la resistencia de cárter</translation>
+    </message>
+    <message>
+        <source>With a clamp around one heater lead, by someone qualified.</source>
+        <translation>Con una pinza en un cable de la resistencia, por una persona competente.</translation>
+    </message>
+    <message>
+        <source>temperature drop across the drier</source>
+        <translation>caída de temperatura en el secador</translation>
+    </message>
+    <message>
+        <source>Inlet less outlet, after 15 steady minutes.</source>
+        <translation>Entrada menos salida, tras 15 minutos estables.</translation>
+    </message>
+    <message>
+        <source>wall thickness</source>
+        <translation>espesor de pared</translation>
+    </message>
+    <message>
+        <source>At the marked spot, loose scale off, dry; the smallest of three readings; note how the gauge was set.</source>
+        <translation>En el punto marcado, sin cascarilla suelta, en seco; la menor de tres lecturas; anote cómo se ajustó el medidor.</translation>
+    </message>
+    <message>
+        <source>external static pressure</source>
+        <translation>presión estática externa</translation>
+    </message>
+    <message>
+        <source>Across the air handler, filter in place, fan at full speed.</source>
+        <translation>Entre los dos lados de la unidad interior, con el filtro puesto y el ventilador al máximo.</translation>
+    </message>
+    <message>
+        <source>contactor voltage drop</source>
+        <translation>caída de tensión en el contactor</translation>
+    </message>
+    <message>
+        <source>Across each closed pole under load, by someone qualified; the larger value.</source>
+        <translation>En cada polo cerrado con carga, por una persona competente; el valor mayor.</translation>
+    </message>
+    <message>
+        <source>ground continuity</source>
+        <translation>continuidad de tierra</translation>
+    </message>
+    <message>
+        <source>From the ground lug to bare metal of the cabinet, by someone qualified.</source>
+        <translation>Del terminal de tierra al metal desnudo de la envolvente, por una persona competente.</translation>
+    </message>
+    <message>
+        <source>open share of the coil face</source>
+        <translation>parte libre de la cara del serpentín</translation>
+    </message>
+    <message>
+        <source>The clean share of the worst face, by eye, before washing.</source>
+        <translation>La parte limpia de la peor cara, a ojo, antes de lavar.</translation>
+    </message>
+    <message>
+        <source>pad slope</source>
+        <translation>inclinación de la losa</translation>
+    </message>
+    <message>
+        <source>With a level on the pad, both ways; the larger value. A quarter inch per foot is 2 %.</source>
+        <translation>Con un nivel sobre la losa, en ambos sentidos; el valor mayor. Un cuarto de pulgada por pie es el 2 %.</translation>
+    </message>
+    <message>
+        <source>height above ground</source>
+        <translation>altura sobre el suelo</translation>
+    </message>
+    <message>
+        <source>From the ground to the underside of the unit, at its lowest corner.</source>
+        <translation>Del suelo a la parte inferior de la unidad, en su esquina más baja.</translation>
+    </message>
+    <message>
+        <source>free space around the unit</source>
+        <translation>espacio libre alrededor de la unidad</translation>
+    </message>
+    <message>
+        <source>From the coil to the nearest thing, at the tightest side.</source>
+        <translation>Del serpentín al objeto más cercano, por el lado más estrecho.</translation>
+    </message>
+    <message>
+        <source>vibration</source>
+        <translation>vibración</translation>
+    </message>
+    <message>
+        <source>On the base beside a compressor foot; compare with the last value.</source>
+        <translation>En la base junto a una pata del compresor; compare con el último valor.</translation>
+    </message>
+    <message>
+        <source>defrost duration</source>
+        <translation>duración del desescarche</translation>
+    </message>
+    <message>
+        <source>From the shift into defrost until the fan starts again.</source>
+        <translation>Desde el cambio a desescarche hasta que el ventilador arranca de nuevo.</translation>
+    </message>
+    <message>
+        <source>coil temperature when defrost ends</source>
+        <translation>temperatura del serpentín al terminar el desescarche</translation>
+    </message>
+    <message>
+        <source>On the tube beside the coil sensor, when the valve shifts back.</source>
+        <translation>En el tubo junto al sensor del serpentín, cuando la válvula vuelve.</translation>
+    </message>
+    <message>
+        <source>suction rise across the reversing valve</source>
+        <translation>aumento de la succión en la válvula inversora</translation>
+    </message>
+    <message>
+        <source>Suction line leaving less entering the valve, 15 cm (6 in) away from it.</source>
+        <translation>Línea de succión a la salida menos a la entrada de la válvula, a 15 cm (6 in) de ella.</translation>
+    </message>
+    <message>
+        <source>split air conditioner</source>
+        <translation>aire acondicionado split</translation>
+    </message>
+    <message>
+        <source>heat pump</source>
+        <translation>bomba de calor</translation>
+    </message>
+</context>
+<context>
+    <name>core</name>
+    <message>
+        <source>looks</source>
+        <translation>aspecto</translation>
+    </message>
+    <message>
+        <source>nuisance</source>
+        <translation>molestia</translation>
+    </message>
+    <message>
+        <source>loss of cooling or heating</source>
+        <translation>pérdida de frío o calor</translation>
+    </message>
+    <message>
+        <source>loss of refrigerant charge</source>
+        <translation>pérdida de la carga de refrigerante</translation>
+    </message>
+    <message>
+        <source>compressor at risk</source>
+        <translation>compresor en riesgo</translation>
+    </message>
+    <message>
+        <source>normally ends the unit</source>
+        <translation>normalmente acaba con la unidad</translation>
+    </message>
+    <message>
+        <source>safety</source>
+        <translation>seguridad</translation>
+    </message>
+    <message>
+        <source>easy to get</source>
+        <translation>fácil de conseguir</translation>
+    </message>
+    <message>
+        <source>usually to be had</source>
+        <translation>se suele conseguir</translation>
+    </message>
+    <message>
+        <source>scarce late in the unit&apos;s life</source>
+        <translation>escaso al final de la vida de la unidad</translation>
+    </message>
+    <message>
+        <source>no separate spare</source>
+        <translation>sin repuesto aparte</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>seco</translation>
+    </message>
+    <message>
+        <source>unit off</source>
+        <translation>unidad apagada</translation>
+    </message>
+    <message>
+        <source>unit running</source>
+        <translation>unidad en marcha</translation>
+    </message>
+    <message>
+        <source>cold season</source>
+        <translation>temporada fría</translation>
+    </message>
+    <message>
+        <source>cooling season</source>
+        <translation>temporada de refrigeración</translation>
+    </message>
+    <message>
+        <source>outdoors at least 13 °C (55 °F)</source>
+        <translation>al menos 13 °C (55 °F) en el exterior</translation>
+    </message>
+    <message>
+        <source>{0}: this is not JSON; it breaks off near character {1}. Correct it there.</source>
+        <translation>{0}: esto no es JSON; se corta cerca del carácter {1}. Corríjalo ahí.</translation>
+    </message>
+    <message>
+        <source>{0}: one of its numbers is too large to be meant.</source>
+        <translation>{0}: uno de sus números es demasiado grande para ser verdad.</translation>
+    </message>
+    <message>
+        <source>{0}: the text is nested deeper than {1} levels; the catalogue never is.</source>
+        <translation>{0}: el texto tiene más de {1} niveles de profundidad; el catálogo nunca los tiene.</translation>
+    </message>
+    <message>
+        <source>{0}: the field &quot;{1}&quot; stands twice in one place. Keep one of the two.</source>
+        <translation>{0}: el campo &quot;{1}&quot; aparece dos veces en un mismo lugar. Deje solo uno.</translation>
+    </message>
+    <message>
+        <source>{0}: a JSON object is needed here, beginning with a curly brace.</source>
+        <translation>{0}: aquí hace falta un objeto JSON, que empieza con una llave.</translation>
+    </message>
+    <message>
+        <source>A text of the catalogue</source>
+        <translation>Un texto del catálogo</translation>
+    </message>
+    <message>
+        <source>Your own changes to the catalogue</source>
+        <translation>Sus cambios propios al catálogo</translation>
+    </message>
+    <message>
+        <source>{0}: an assumption can be changed but not taken away; rules need it.</source>
+        <translation>{0}: un supuesto se puede cambiar pero no quitar; las reglas lo necesitan.</translation>
+    </message>
+    <message>
+        <source>{0}: fields in curly braces are needed here.</source>
+        <translation>{0}: aquí hacen falta campos entre llaves.</translation>
+    </message>
+    <message>
+        <source>{0}: this is missing.</source>
+        <translation>{0}: esto falta.</translation>
+    </message>
+    <message>
+        <source>{0}: words in quotation marks are needed here.</source>
+        <translation>{0}: aquí hacen falta palabras entre comillas.</translation>
+    </message>
+    <message>
+        <source>{0}: a number without quotation marks is needed here.</source>
+        <translation>{0}: aquí hace falta un número sin comillas.</translation>
+    </message>
+    <message>
+        <source>{0}: true or false is needed here, without quotation marks.</source>
+        <translation>{0}: aquí hace falta true o false, sin comillas.</translation>
+    </message>
+    <message>
+        <source>{0}: a list of words in square brackets is needed here.</source>
+        <translation>{0}: aquí hace falta una lista de palabras entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0}: a code has only small letters a to z, digits and hyphens.</source>
+        <translation>{0}: un código solo tiene letras minúsculas de la a a la z, cifras y guiones.</translation>
+    </message>
+    <message>
+        <source>{0}: the catalogue knows no such field here.</source>
+        <translation>{0}: el catálogo no conoce ese campo aquí.</translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not known here. It can be: {2}.</source>
+        <translation>{0}: &quot;{1}&quot; no se conoce aquí. Puede ser: {2}.</translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a unit of this quantity.</source>
+        <translation>{0}: &quot;{1}&quot; no es una unidad de esta magnitud.</translation>
+    </message>
+    <message>
+        <source>{0}: the lowest value must be below the highest.</source>
+        <translation>{0}: el valor mínimo debe estar por debajo del máximo.</translation>
+    </message>
+    <message>
+        <source>{0}: five sentences are needed, there are {1}.</source>
+        <translation>{0}: hacen falta cinco frases, hay {1}.</translation>
+    </message>
+    <message>
+        <source>{0}: a task belongs to spring or to fall.</source>
+        <translation>{0}: una tarea es de primavera o de otoño.</translation>
+    </message>
+    <message>
+        <source>{0}: a number above zero is needed here.</source>
+        <translation>{0}: aquí hace falta un número mayor que cero.</translation>
+    </message>
+    <message>
+        <source>{0}: at least one is needed.</source>
+        <translation>{0}: hace falta al menos uno.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no part kind with this code.</source>
+        <translation>{0}: no hay ninguna clase de pieza con este código.</translation>
+    </message>
+    <message>
+        <source>{0}: this part kind does not name &quot;{1}&quot; in its unit_kinds.</source>
+        <translation>{0}: esta clase de pieza no nombra &quot;{1}&quot; en sus unit_kinds.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no unit kind &quot;{1}&quot;.</source>
+        <translation>{0}: no hay ninguna clase de unidad &quot;{1}&quot;.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no caution &quot;{1}&quot;.</source>
+        <translation>{0}: no hay ninguna precaución &quot;{1}&quot;.</translation>
+    </message>
+    <message>
+        <source>{0}: this task code is used already, in {1}. Give one of them another.</source>
+        <translation>{0}: este código de tarea ya se usa, en {1}. Dé otro a uno de los dos.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no part kind &quot;{1}&quot;.</source>
+        <translation>{0}: no hay ninguna clase de pieza &quot;{1}&quot;.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: this is not UTF-8 text. Save the file as “CSV UTF-8” and try again.</source>
+        <translation>{0}, línea {1}: esto no es texto UTF-8. Guarde el archivo como «CSV UTF-8» e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: the values are not separated by commas. Save the file with commas and decimal points.</source>
+        <translation>{0}, línea {1}: los valores no están separados por comas. Guarde el archivo con comas y puntos decimales.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: column {2} has no name. The first line must name every column.</source>
+        <translation>{0}, línea {1}: la columna {2} no tiene nombre. La primera línea debe nombrar cada columna.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: the column “{2}” is there twice. Leave only one of them.</source>
+        <translation>{0}, línea {1}: la columna «{2}» aparece dos veces. Deje solo una.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: values in this line: {2}, but columns: {3}. Make them agree.</source>
+        <translation>{0}, línea {1}: valores en esta línea: {2}, pero columnas: {3}. Haga que coincidan.</translation>
+    </message>
+    <message>
+        <source>{0} is empty. Its first line must name the columns.</source>
+        <translation>{0} está vacío. Su primera línea debe nombrar las columnas.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: there is a quotation mark inside a value. Put the whole value in quotation marks and write the inner ones twice.</source>
+        <translation>{0}, línea {1}: hay comillas dentro de un valor. Ponga el valor entero entre comillas y escriba dobles las de dentro.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: something follows a closing quotation mark. Put a comma there, or write quotation marks inside a value twice.</source>
+        <translation>{0}, línea {1}: hay algo tras las comillas de cierre. Ponga ahí una coma, o escriba dobles las comillas de dentro de un valor.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: a quotation mark is opened here and never closed. Close it, or take it out.</source>
+        <translation>{0}, línea {1}: aquí se abren comillas que nunca se cierran. Ciérrelas o quítelas.</translation>
+    </message>
+    <message>
+        <source>{0} has no column “{1}”; its columns are: {2}. Name it in the first line.</source>
+        <translation>{0} no tiene la columna «{1}»; sus columnas son: {2}. Nómbrela en la primera línea.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” in the column “{3}” is not a number. Write it like 12.5.</source>
+        <translation>{0}, línea {1}: «{2}» en la columna «{3}» no es un número. Escríbalo como 12.5.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” in the column “{3}” is not a whole number from {4} to {5}.</source>
+        <translation>{0}, línea {1}: «{2}» en la columna «{3}» no es un número entero de {4} a {5}.</translation>
+    </message>
+    <message>
+        <source>Needs: {0}.</source>
+        <translation>Necesita: {0}.</translation>
+    </message>
+    <message>
+        <source>Planned for {0}.</source>
+        <translation>Previsto para {0}.</translation>
+    </message>
+    <message>
+        <source>There is no file “{0}”. Check the path.</source>
+        <translation>No existe el archivo «{0}». Compruebe la ruta.</translation>
+    </message>
+    <message>
+        <source>“{0}” is a folder. Name a file in it.</source>
+        <translation>«{0}» es una carpeta. Indique un archivo dentro de ella.</translation>
+    </message>
+    <message>
+        <source>“{0}” cannot be opened. Check that you may read it.</source>
+        <translation>«{0}» no se puede abrir. Compruebe que tiene permiso para leerlo.</translation>
+    </message>
+    <message>
+        <source>“{0}” is larger than {1} million bytes. Split it, or check that it is the right file.</source>
+        <translation>«{0}» pasa de {1} millones de bytes. Divídalo, o compruebe que es el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>“{0}” could not be read to its end. Check the disk, then try again.</source>
+        <translation>«{0}» no se pudo leer hasta el final. Compruebe el disco e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>{0} has no values below its first line. Add at least one.</source>
+        <translation>{0} no tiene valores debajo de su primera línea. Añada al menos uno.</translation>
+    </message>
+    <message>
+        <source>{0} has {1} values; a trend is worked out for at most {2}.</source>
+        <translation>{0} tiene {1} valores; una tendencia se calcula con {2} como máximo.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: the window ends on day {3}, before it begins on day {2}. Swap them.</source>
+        <translation>{0}, línea {1}: el margen termina el día {3}, antes de empezar el día {2}. Intercámbielos.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}, but {6} {7} on {8} with no work on record in between; one of the two is doubtful.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}, pero {6} {7} el {8} sin trabajo registrado de por medio; uno de los dos es dudoso.</translation>
+    </message>
+    <message>
+        <source>Seen and graded again, or the doubtful grade corrected.</source>
+        <translation>Verla y darle grado de nuevo, o corregir el grado dudoso.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}. Once spent, this part normally ends the unit.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}. Una vez agotada, esta pieza normalmente acaba con la unidad.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}. No separate spare is made for this part.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}. No se fabrica repuesto aparte de esta pieza.</translation>
+    </message>
+    <message>
+        <source>Repaired and left at {0} {1} or better, or the part replaced.</source>
+        <translation>Repararla y dejarla en {0} {1} o mejor, o sustituir la pieza.</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>mirar</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>planificar</translation>
+    </message>
+    <message>
+        <source>act</source>
+        <translation>actuar</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: never looked at; nothing is known of it.</source>
+        <translation>{0}{1}, {2}: nunca se ha mirado; no se sabe nada de ella.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: never seen; looked for in vain on {3} ({4}).</source>
+        <translation>{0}{1}, {2}: nunca se ha visto; se intentó en vano el {3} ({4}).</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: never seen; looked for in vain at {3} visits since {4} (last: {5}).</source>
+        <translation>{0}{1}, {2}: nunca se ha visto; se intentó en vano en {3} visitas desde el {4} (la última: {5}).</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: last seen {6} months ago, {3} {4} on {5}.</source>
+        <translation>{0}{1}, {2}: se vio por última vez hace {6} meses, {3} {4} el {5}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: last seen {6} months ago, {3} {4} on {5}; looked for in vain on {9} ({8}).</source>
+        <translation>{0}{1}, {2}: se vio por última vez hace {6} meses, {3} {4} el {5}; se intentó en vano el {9} ({8}).</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: last seen {6} months ago, {3} {4} on {5}; looked for in vain at {7} visits since (last: {8}).</source>
+        <translation>{0}{1}, {2}: se vio por última vez hace {6} meses, {3} {4} el {5}; se intentó en vano en {7} visitas desde entonces (la última: {8}).</translation>
+    </message>
+    <message>
+        <source>Seen and graded at a visit.</source>
+        <translation>Verla y darle grado en una visita.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}, and its failure can hurt someone.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}, y su fallo puede herir a alguien.</translation>
+    </message>
+    <message>
+        <source>Made good and left at {0} {1} or better, or the part replaced.</source>
+        <translation>Arreglarla y dejarla en {0} {1} o mejor, o sustituir la pieza.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}. Clean it before the unit runs on.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}. Límpiela antes de que la unidad siga funcionando.</translation>
+    </message>
+    <message>
+        <source>Cleaned and left better.</source>
+        <translation>Limpiarla y dejarla mejor.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}. Repair or replace it, or take the unit out of service.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}. Repárela o sustitúyala, o ponga la unidad fuera de servicio.</translation>
+    </message>
+    <message>
+        <source>Repaired and left better, or the part replaced.</source>
+        <translation>Repararla y dejarla mejor, o sustituir la pieza.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} after the work of {5} ({6}), but {7} {8} on {9}; worse again within {10} days.</source>
+        <translation>{0}{1}, {2}: {3} {4} tras el trabajo del {5} ({6}), pero {7} {8} el {9}; peor otra vez en {10} días.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} after the work of {5} ({6}), but {7} {8} on {9}; worse again within {10} months.</source>
+        <translation>{0}{1}, {2}: {3} {4} tras el trabajo del {5} ({6}), pero {7} {8} el {9}; peor otra vez en {10} meses.</translation>
+    </message>
+    <message>
+        <source>Worked on again and left at {0} {1} or better, or seen so at a later visit.</source>
+        <translation>Volver a trabajar en ella y dejarla en {0} {1} o mejor, o verla así en una visita posterior.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}, {6} {7} when last seen on {8}; one grade worse in {9} days.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}, {6} {7} la última vez que se vio, el {8}; un grado peor en {9} días.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}, {6} {7} when last seen on {8}; one grade worse in {9} months.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}, {6} {7} la última vez que se vio, el {8}; un grado peor en {9} meses.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}, {6} {7} when last seen on {8}; {10} grades worse in {9} days.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}, {6} {7} la última vez que se vio, el {8}; {10} grados peor en {9} días.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}, {6} {7} when last seen on {8}; {10} grades worse in {9} months.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}, {6} {7} la última vez que se vio, el {8}; {10} grados peor en {9} meses.</translation>
+    </message>
+    <message>
+        <source>Seen no worse at the next visit, or worked on and left at {0} {1} or better.</source>
+        <translation>Verla no peor en la próxima visita, o trabajar en ella y dejarla en {0} {1} o mejor.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: from {3} {4} to {5} {6} in {7} months, before that from {8} {9} to {3} {4} in {10} months; getting worse faster.</source>
+        <translation>{0}{1}, {2}: de {3} {4} a {5} {6} en {7} meses, antes de {8} {9} a {3} {4} en {10} meses; empeora más deprisa.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: held at {3} {4} from {5} to {6}, then {7} grades worse by {8}; getting worse faster.</source>
+        <translation>{0}{1}, {2}: se mantuvo en {3} {4} del {5} al {6}, y luego {7} grados peor para el {8}; empeora más deprisa.</translation>
+    </message>
+    <message>
+        <source>“{0}” has no unit. Type it with one, like {0} {1}.</source>
+        <translation>«{0}» no tiene unidad. Escríbalo con una, como {0} {1}.</translation>
+    </message>
+    <message>
+        <source>“{0}” does not belong here. Type the number alone.</source>
+        <translation>«{0}» no corresponde aquí. Escriba solo el número.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a unit that fits here ({1} are). Type one of these.</source>
+        <translation>«{0}» no es una unidad válida aquí (lo son {1}). Escriba una de estas.</translation>
+    </message>
+    <message>
+        <source>“{0}” is too large. Check the number and its unit.</source>
+        <translation>«{0}» es demasiado grande. Compruebe el número y su unidad.</translation>
+    </message>
+    <message>
+        <source>“{0}” is below absolute zero. Check the number and its unit.</source>
+        <translation>«{0}» está por debajo del cero absoluto. Compruebe el número y su unidad.</translation>
+    </message>
+    <message>
+        <source>There is no number here. Type digits, like 12.5 or 1/8.</source>
+        <translation>Aquí no hay ningún número. Escriba cifras, como 12,5 o 1/8.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a number. Type digits, like 12.5 or 1/8.</source>
+        <translation>«{0}» no es un número. Escriba cifras, como 12,5 o 1/8.</translation>
+    </message>
+    <message>
+        <source>“{0}” has a thousands separator or two decimal signs. Type the number without separators.</source>
+        <translation>«{0}» lleva separador de miles o dos signos decimales. Escriba el número sin separadores.</translation>
+    </message>
+    <message>
+        <source>“{0}” could mean {1} or {2}. Type one of these.</source>
+        <translation>«{0}» podría significar {1} o {2}. Escriba uno de los dos.</translation>
+    </message>
+    <message>
+        <source>clean</source>
+        <translation>limpieza</translation>
+    </message>
+    <message>
+        <source>brush and coat</source>
+        <translation>cepillado y recubrimiento</translation>
+    </message>
+    <message>
+        <source>grease</source>
+        <translation>engrase</translation>
+    </message>
+    <message>
+        <source>lubricate</source>
+        <translation>lubricación</translation>
+    </message>
+    <message>
+        <source>repair</source>
+        <translation>reparación</translation>
+    </message>
+    <message>
+        <source>replace</source>
+        <translation>sustitución</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation>añadido</translation>
+    </message>
+    <message>
+        <source>recovered</source>
+        <translation>recuperado</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>perdido</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>sano</translation>
+    </message>
+    <message>
+        <source>worn</source>
+        <translation>usado</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>marcado</translation>
+    </message>
+    <message>
+        <source>poor</source>
+        <translation>deficiente</translation>
+    </message>
+    <message>
+        <source>spent</source>
+        <translation>agotado</translation>
+    </message>
+    <message>
+        <source>covered by a panel or jacket</source>
+        <translation>tapado por un panel o una camisa</translation>
+    </message>
+    <message>
+        <source>no access</source>
+        <translation>sin acceso</translation>
+    </message>
+    <message>
+        <source>under ice or snow</source>
+        <translation>bajo hielo o nieve</translation>
+    </message>
+    <message>
+        <source>unit had to keep running</source>
+        <translation>la unidad tenía que seguir en marcha</translation>
+    </message>
+    <message>
+        <source>not safe to open</source>
+        <translation>no era seguro abrir</translation>
+    </message>
+    <message>
+        <source>no time</source>
+        <translation>sin tiempo</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>otra razón</translation>
+    </message>
+    <message>
+        <source>damp</source>
+        <translation>húmedo</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>mojado</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>al llegar</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>al irse</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>temperature difference</source>
+        <translation>diferencia de temperatura</translation>
+    </message>
+    <message>
+        <source>gauge pressure</source>
+        <translation>presión manométrica</translation>
+    </message>
+    <message>
+        <source>absolute pressure</source>
+        <translation>presión absoluta</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>longitud</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>masa</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>corriente</translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <translation>tensión</translation>
+    </message>
+    <message>
+        <source>resistance</source>
+        <translation>resistencia</translation>
+    </message>
+    <message>
+        <source>capacitance</source>
+        <translation>capacidad eléctrica</translation>
+    </message>
+    <message>
+        <source>duration</source>
+        <translation>duración</translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <translation>proporción</translation>
+    </message>
+    <message>
+        <source>airflow</source>
+        <translation>caudal de aire</translation>
+    </message>
+    <message>
+        <source>velocity</source>
+        <translation>velocidad</translation>
+    </message>
+    <message>
+        <source>power</source>
+        <translation>potencia</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>número</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>sin conocer</translation>
+    </message>
+    <message>
+        <source>fixed orifice</source>
+        <translation>orificio fijo</translation>
+    </message>
+    <message>
+        <source>thermostatic valve</source>
+        <translation>válvula termostática</translation>
+    </message>
+    <message>
+        <source>electronic valve</source>
+        <translation>válvula electrónica</translation>
+    </message>
+    <message>
+        <source>spring</source>
+        <translation>primavera</translation>
+    </message>
+    <message>
+        <source>fall</source>
+        <translation>otoño</translation>
+    </message>
+    <message>
+        <source>call-out</source>
+        <translation>llamada</translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <translation>sin anotar</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>apagada</translation>
+    </message>
+    <message>
+        <source>running, cooling</source>
+        <translation>en marcha, en frío</translation>
+    </message>
+    <message>
+        <source>running, heating</source>
+        <translation>en marcha, en calor</translation>
+    </message>
+    <message>
+        <source>running, defrosting</source>
+        <translation>en marcha, en desescarche</translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <translation>despejado</translation>
+    </message>
+    <message>
+        <source>cloudy</source>
+        <translation>nublado</translation>
+    </message>
+    <message>
+        <source>fog</source>
+        <translation>niebla</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>lluvia</translation>
+    </message>
+    <message>
+        <source>snow</source>
+        <translation>nieve</translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <translation>peor</translation>
+    </message>
+    <message>
+        <source>better without work</source>
+        <translation>mejor sin trabajo</translation>
+    </message>
+    <message>
+        <source>better after work</source>
+        <translation>mejor tras un trabajo</translation>
+    </message>
+    <message>
+        <source>seen for the first time</source>
+        <translation>se ve por primera vez</translation>
+    </message>
+    <message>
+        <source>same</source>
+        <translation>igual</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>sin ver</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7}; one grade worse; left at {9} {10}.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7}; un grado peor; se deja en {9} {10}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7}; one grade worse.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7}; un grado peor.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7}; {8} grades worse; left at {9} {10}.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7}; {8} grados peor; se deja en {9} {10}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7}; {8} grades worse.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7}; {8} grados peor.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7} and no work on record in between; left at {9} {10}.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7} y ningún trabajo registrado de por medio; se deja en {9} {10}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7} and no work on record in between.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7} y ningún trabajo registrado de por medio.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, {5} {6} on {7}; left at {9} {10} after work.</source>
+        <translation>{0}{1}, {2}: {3} {4}, {5} {6} el {7}; se deja en {9} {10} tras el trabajo.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} after work, {5} {6} on {7}.</source>
+        <translation>{0}{1}, {2}: {3} {4} tras el trabajo, {5} {6} el {7}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, the same as on {7}; left at {9} {10}.</source>
+        <translation>{0}{1}, {2}: {3} {4}, igual que el {7}; se deja en {9} {10}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, the same as on {7}.</source>
+        <translation>{0}{1}, {2}: {3} {4}, igual que el {7}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: not seen ({3}); never seen before.</source>
+        <translation>{0}{1}, {2}: sin ver ({3}); nunca se había visto.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: not seen ({3}); {4} {5} when last seen on {6}.</source>
+        <translation>{0}{1}, {2}: sin ver ({3}); {4} {5} la última vez que se vio, el {6}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, seen for the first time.</source>
+        <translation>{0}{1}, {2}: {3} {4}, se ve por primera vez.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4}, seen for the first time; left at {5} {6}.</source>
+        <translation>{0}{1}, {2}: {3} {4}, se ve por primera vez; se deja en {5} {6}.</translation>
+    </message>
+    <message>
+        <source>Fall checklist: one task</source>
+        <translation>Lista de otoño: una tarea</translation>
+    </message>
+    <message>
+        <source>Fall checklist: {0} tasks</source>
+        <translation>Lista de otoño: {0} tareas</translation>
+    </message>
+    <message>
+        <source>Spring checklist: one task</source>
+        <translation>Lista de primavera: una tarea</translation>
+    </message>
+    <message>
+        <source>Spring checklist: {0} tasks</source>
+        <translation>Lista de primavera: {0} tareas</translation>
+    </message>
+    <message>
+        <source>Last done on {0}; it was due by {1} and the season has passed.</source>
+        <translation>Hecho por última vez el {0}; tocaba antes del {1} y la temporada ha pasado.</translation>
+    </message>
+    <message>
+        <source>Once a year in its season; last done on {0}.</source>
+        <translation>Una vez al año en su temporada; hecho por última vez el {0}.</translation>
+    </message>
+    <message>
+        <source>Once a year in its season; none is on record yet.</source>
+        <translation>Una vez al año en su temporada; aún no consta ninguna.</translation>
+    </message>
+    <message>
+        <source>Promised on {0}.</source>
+        <translation>Prometido el {0}.</translation>
+    </message>
+    <message>
+        <source>Promised on {0}: {1}</source>
+        <translation>Prometido el {0}: {1}</translation>
+    </message>
+    <message>
+        <source>Promised: {0}</source>
+        <translation>Prometido: {0}</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: look again as promised</source>
+        <translation>{0}{1}, {2}: volver a mirar según lo prometido</translation>
+    </message>
+    <message>
+        <source>Look again as promised</source>
+        <translation>Volver a mirar según lo prometido</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: look again</source>
+        <translation>{0}{1}, {2}: volver a mirar</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: clean</source>
+        <translation>{0}{1}, {2}: limpiar</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: repair or replace</source>
+        <translation>{0}{1}, {2}: reparar o sustituir</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: see it dry</source>
+        <translation>{0}{1}, {2}: ver en seco</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: see it</source>
+        <translation>{0}{1}, {2}: ver</translation>
+    </message>
+    <message>
+        <source>{0}{1}: look again at {2} zones</source>
+        <translation>{0}{1}: volver a mirar {2} zonas</translation>
+    </message>
+    <message>
+        <source>{0}{1}: clean {2} zones</source>
+        <translation>{0}{1}: limpiar {2} zonas</translation>
+    </message>
+    <message>
+        <source>{0}{1}: repair or replace, {2} zones</source>
+        <translation>{0}{1}: reparar o sustituir, {2} zonas</translation>
+    </message>
+    <message>
+        <source>{0}{1}: see {2} zones dry</source>
+        <translation>{0}{1}: ver {2} zonas en seco</translation>
+    </message>
+    <message>
+        <source>{0}{1}: see {2} zones</source>
+        <translation>{0}{1}: ver {2} zonas</translation>
+    </message>
+    <message>
+        <source>See {0} zones of {1} parts for the first time</source>
+        <translation>Ver por primera vez {0} zonas de {1} piezas</translation>
+    </message>
+    <message>
+        <source>Look again at {0} zones of {1} parts</source>
+        <translation>Volver a mirar {0} zonas de {1} piezas</translation>
+    </message>
+    <message>
+        <source>Never seen yet, so nothing is known.</source>
+        <translation>Nunca se ha visto, así que no se sabe nada.</translation>
+    </message>
+    <message>
+        <source>Never seen yet; looked for in vain on {0} ({1}).</source>
+        <translation>Nunca se ha visto; se intentó en vano el {0} ({1}).</translation>
+    </message>
+    <message>
+        <source>Sound or worn when last seen on {0}; to be seen again by {1}.</source>
+        <translation>Sano o usado la última vez que se vio, el {0}; hay que verlo otra vez antes del {1}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; to be seen again by {3}.</source>
+        <translation>{0} {1} la última vez que se vio, el {2}; hay que verlo otra vez antes del {3}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; at this grade it is to be seen again by {3}.</source>
+        <translation>{0} {1} la última vez que se vio, el {2}; con este grado hay que verlo otra vez antes del {3}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it can&apos;t wait longer than {3}.</source>
+        <translation>{0} {1} la última vez que se vio, el {2}; no puede esperar más allá del {3}.</translation>
+    </message>
+    <message>
+        <source>Wet when last seen on {2} ({0} {1}); only a dry surface shows its grade.</source>
+        <translation>Mojado la última vez que se vio, el {2} ({0} {1}); solo una superficie seca muestra su grado.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; looked for in vain on {4} ({5}).</source>
+        <translation>{0} {1} la última vez que se vio, el {2}; se intentó en vano el {4} ({5}).</translation>
+    </message>
+    <message>
+        <source>The photograph {0} can&apos;t be read: put it back from an older backup, or check the disk.</source>
+        <translation>No se puede leer la fotografía {0}: recupérela de una copia anterior o compruebe el disco.</translation>
+    </message>
+    <message>
+        <source>The photograph {0} is damaged: put it back from an older backup.</source>
+        <translation>La fotografía {0} está dañada: recupérela de una copia anterior.</translation>
+    </message>
+    <message>
+        <source>The photo folder {0} can&apos;t be made: check who may write there.</source>
+        <translation>No se puede crear la carpeta de fotos {0}: compruebe quién puede escribir ahí.</translation>
+    </message>
+    <message>
+        <source>{0} is there already: choose another name.</source>
+        <translation>{0} ya existe: elija otro nombre.</translation>
+    </message>
+    <message>
+        <source>There is no folder {0}: make it first.</source>
+        <translation>No existe la carpeta {0}: créela antes.</translation>
+    </message>
+    <message>
+        <source>A text is not valid UTF-8 and would be changed by keeping it: type it again.</source>
+        <translation>Un texto no es UTF-8 válido y cambiaría al guardarlo: escríbalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>A number is not finite: check what was typed.</source>
+        <translation>Un número no es finito: compruebe lo escrito.</translation>
+    </message>
+    <message>
+        <source>The SQLite driver of Qt is missing: install libqt6sql6-sqlite.</source>
+        <translation>Falta el controlador SQLite de Qt: instale libqt6sql6-sqlite.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver and this program use different SQLite libraries: install Qt and SQLite from one source.</source>
+        <translation>El controlador SQLite de Qt y este programa usan bibliotecas SQLite distintas: instale Qt y SQLite de una misma fuente.</translation>
+    </message>
+    <message>
+        <source>{0} can&apos;t be written safely here (journal mode {1}): move it to another disk.</source>
+        <translation>{0} no se puede escribir aquí con seguridad (modo de diario {1}): llévelo a otro disco.</translation>
+    </message>
+    <message>
+        <source>An earlier step failed and everything of this action was undone: try it again.</source>
+        <translation>Un paso anterior falló y se deshizo todo lo de esta acción: inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The copy is not sound ({0}): the file itself may be damaged. Verify it.</source>
+        <translation>La copia no está bien ({0}): el propio archivo puede estar dañado. Verifíquelo.</translation>
+    </message>
+    <message>
+        <source>The file {0} holds &quot;{1}&quot; as {2}, which can&apos;t be understood: it is damaged or newer than this program. Open the latest backup.</source>
+        <translation>El archivo {0} guarda &quot;{1}&quot; como {2}, que no se entiende: está dañado o es más nuevo que este programa. Abra la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The disk is full: {0} could not be written. Make room and try again.</source>
+        <translation>El disco está lleno: no se pudo escribir {0}. Haga sitio e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>{0} can&apos;t be written: check who may write to its folder.</source>
+        <translation>{0} no se puede escribir: compruebe quién puede escribir en su carpeta.</translation>
+    </message>
+    <message>
+        <source>{0} could not be written ({1}): check the disk and try again.</source>
+        <translation>{0} no se pudo escribir ({1}): compruebe el disco e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>There is no file {0}: check the name and the folder.</source>
+        <translation>No existe el archivo {0}: compruebe el nombre y la carpeta.</translation>
+    </message>
+    <message>
+        <source>{0} is a folder: name the record file in it.</source>
+        <translation>{0} es una carpeta: indique el archivo de registro que hay en ella.</translation>
+    </message>
+    <message>
+        <source>{0} can&apos;t be read: check who may read it.</source>
+        <translation>{0} no se puede leer: compruebe quién puede leerlo.</translation>
+    </message>
+    <message>
+        <source>{0} is empty: it holds no records. Open another file or a backup.</source>
+        <translation>{0} está vacío: no contiene registros. Abra otro archivo o una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>{0} is not a Padside record file, or its beginning is damaged: open another file.</source>
+        <translation>{0} no es un archivo de registro de Padside, o su comienzo está dañado: abra otro archivo.</translation>
+    </message>
+    <message>
+        <source>{0} is a database of another program: it was left alone. Open a Padside record file.</source>
+        <translation>{0} es una base de datos de otro programa: no se ha tocado. Abra un archivo de registro de Padside.</translation>
+    </message>
+    <message>
+        <source>{0} could not be brought to version {1}: records would point at nothing. It was left as it was.</source>
+        <translation>{0} no se pudo llevar a la versión {1}: habría registros que no apuntan a nada. Se dejó como estaba.</translation>
+    </message>
+    <message>
+        <source>The file {0} is damaged (its tables are missing): leave it as it is and open the latest backup.</source>
+        <translation>El archivo {0} está dañado (faltan sus tablas): déjelo como está y abra la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>{0} was written by an older Padside and must be brought up to date first, which needs writing to it: open it once where it can be written to.</source>
+        <translation>{0} lo escribió un Padside más antiguo y antes hay que ponerlo al día, lo que exige escribir en él: ábralo una vez donde se pueda escribir.</translation>
+    </message>
+    <message>
+        <source>{0} was written by a newer Padside (version {1} of the file, this one knows {2}): it is open for reading only. Update the program to write to it.</source>
+        <translation>{0} lo escribió un Padside más nuevo (versión {1} del archivo, este conoce la {2}): está abierto solo para leer. Actualice el programa para escribir en él.</translation>
+    </message>
+    <message>
+        <source>{0} can&apos;t be written to: it is open for reading only. Check who may write to the file and its folder.</source>
+        <translation>No se puede escribir en {0}: está abierto solo para leer. Compruebe quién puede escribir en el archivo y su carpeta.</translation>
+    </message>
+    <message>
+        <source>The changes to the catalogue are not a JSON object: correct the text.</source>
+        <translation>Los cambios al catálogo no son un objeto JSON: corrija el texto.</translation>
+    </message>
+    <message>
+        <source>The photograph is empty: choose another file.</source>
+        <translation>La fotografía está vacía: elija otro archivo.</translation>
+    </message>
+    <message>
+        <source>{0} is open for reading only: a photograph can&apos;t be added.</source>
+        <translation>{0} está abierto solo para leer: no se puede añadir una fotografía.</translation>
+    </message>
+    <message>
+        <source>There is no unit with the key {0} in this file.</source>
+        <translation>En este archivo no hay ninguna unidad con la clave {0}.</translation>
+    </message>
+    <message>
+        <source>The zone {0} belongs to another part: add it there.</source>
+        <translation>La zona {0} pertenece a otra pieza: añádala allí.</translation>
+    </message>
+    <message>
+        <source>What was to be changed is not in the file: add it first.</source>
+        <translation>Lo que se iba a cambiar no está en el archivo: añádalo antes.</translation>
+    </message>
+    <message>
+        <source>The tag {0} is taken by another unit: choose another one.</source>
+        <translation>La etiqueta {0} la tiene otra unidad: elija otra.</translation>
+    </message>
+    <message>
+        <source>The new part does not name the part it replaces: name it.</source>
+        <translation>La pieza nueva no dice a qué pieza sustituye: indíquelo.</translation>
+    </message>
+    <message>
+        <source>The part to be replaced is not fitted to this unit: choose one that is.</source>
+        <translation>La pieza que se iba a sustituir no está montada en esta unidad: elija una que lo esté.</translation>
+    </message>
+    <message>
+        <source>The visit is closed: what was entered there no longer changes. Enter a correction with a reason instead.</source>
+        <translation>La visita está cerrada: lo anotado en ella ya no cambia. Anote en su lugar una corrección con su motivo.</translation>
+    </message>
+    <message>
+        <source>The visit is still open: change the entry itself. A correction is for a closed visit.</source>
+        <translation>La visita sigue abierta: cambie la propia anotación. Una corrección es para una visita cerrada.</translation>
+    </message>
+    <message>
+        <source>The visit this belongs to is not in the file: open it first.</source>
+        <translation>La visita a la que esto pertenece no está en el archivo: ábrala antes.</translation>
+    </message>
+    <message>
+        <source>The entry names another unit or another day than its visit: enter it at the visit it belongs to.</source>
+        <translation>La anotación nombra otra unidad u otro día que su visita: anótela en la visita a la que pertenece.</translation>
+    </message>
+    <message>
+        <source>A correction must point at an entry of the same visit: choose the entry it stands for.</source>
+        <translation>Una corrección debe apuntar a una anotación de la misma visita: elija la anotación a la que sustituye.</translation>
+    </message>
+    <message>
+        <source>A visit keeps its unit and its day: discard it and open another.</source>
+        <translation>Una visita conserva su unidad y su día: descártela y abra otra.</translation>
+    </message>
+    <message>
+        <source>A visit begins open: close it once its entries are in.</source>
+        <translation>Una visita empieza abierta: ciérrela cuando estén sus anotaciones.</translation>
+    </message>
+    <message>
+        <source>The follow-up was promised or settled at a closed visit: only an open visit can settle it.</source>
+        <translation>El compromiso se prometió o se cumplió en una visita cerrada: solo una visita abierta puede darlo por cumplido.</translation>
+    </message>
+    <message>
+        <source>This unit already has an open visit: close or discard that one first.</source>
+        <translation>Esta unidad ya tiene una visita abierta: ciérrela o descártela antes.</translation>
+    </message>
+    <message>
+        <source>That entry was corrected already: correct the correction instead.</source>
+        <translation>Esa anotación ya se corrigió: corrija la corrección.</translation>
+    </message>
+    <message>
+        <source>Another unit has this tag already: choose another tag.</source>
+        <translation>Otra unidad ya tiene esta etiqueta: elija otra.</translation>
+    </message>
+    <message>
+        <source>The site has no name: give it one.</source>
+        <translation>El emplazamiento no tiene nombre: déle uno.</translation>
+    </message>
+    <message>
+        <source>The unit has no tag: give it one.</source>
+        <translation>La unidad no tiene etiqueta: déle una.</translation>
+    </message>
+    <message>
+        <source>A correction needs a reason: say why the entry was wrong.</source>
+        <translation>Una corrección necesita un motivo: diga por qué la anotación era errónea.</translation>
+    </message>
+    <message>
+        <source>The part would be removed before it was fitted: check the two dates.</source>
+        <translation>La pieza se retiraría antes de haberse montado: compruebe las dos fechas.</translation>
+    </message>
+    <message>
+        <source>The follow-up would end before it begins: check its earliest and latest day.</source>
+        <translation>El compromiso terminaría antes de empezar: compruebe su primer y su último día.</translation>
+    </message>
+    <message>
+        <source>The follow-up does not say what to look at: write it down.</source>
+        <translation>El compromiso no dice qué hay que mirar: escríbalo.</translation>
+    </message>
+    <message>
+        <source>A mass of refrigerant can&apos;t be negative: check the number.</source>
+        <translation>Una masa de refrigerante no puede ser negativa: compruebe el número.</translation>
+    </message>
+    <message>
+        <source>That points at something the file does not have, or takes away something still in use.</source>
+        <translation>Eso apunta a algo que el archivo no tiene, o quita algo que aún se usa.</translation>
+    </message>
+    <message>
+        <source>A record with the same key is in the file already ({0}).</source>
+        <translation>Ya hay en el archivo un registro con la misma clave ({0}).</translation>
+    </message>
+    <message>
+        <source>A value is missing or outside what the record allows ({0}).</source>
+        <translation>Falta un valor o está fuera de lo que admite el registro ({0}).</translation>
+    </message>
+    <message>
+        <source>The disk failed while {0} was read: check the disk, then open the latest backup.</source>
+        <translation>El disco falló mientras se leía {0}: compruebe el disco y luego abra la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The disk failed while {0} was written: this step is not confirmed. Check the disk, open the file again and see whether it is there.</source>
+        <translation>El disco falló mientras se escribía {0}: este paso no está confirmado. Compruebe el disco, abra el archivo otra vez y vea si está.</translation>
+    </message>
+    <message>
+        <source>The disk is full: {0} was left as it was. Make room and try again.</source>
+        <translation>El disco está lleno: {0} se dejó como estaba. Haga sitio e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>{0} can only be read, not written: check who may write to the file and its folder.</source>
+        <translation>{0} solo se puede leer, no escribir: compruebe quién puede escribir en el archivo y su carpeta.</translation>
+    </message>
+    <message>
+        <source>Another program is using {0}: close it there or wait, then try again.</source>
+        <translation>Otro programa está usando {0}: ciérrelo allí o espere, e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The file {0} is damaged: leave it as it is and open the latest backup.</source>
+        <translation>El archivo {0} está dañado: déjelo como está y abra la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>{0} can&apos;t be opened: check that the file and its folder are there and may be used.</source>
+        <translation>{0} no se puede abrir: compruebe que el archivo y su carpeta están ahí y se pueden usar.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to use {0}: close other programs and try again.</source>
+        <translation>No hay memoria suficiente para usar {0}: cierre otros programas e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>That text is too long to be kept: shorten it.</source>
+        <translation>Ese texto es demasiado largo para guardarlo: acórtelo.</translation>
+    </message>
+    <message>
+        <source>{0} could not be used: {1}.</source>
+        <translation>{0} no se pudo usar: {1}.</translation>
+    </message>
+    <message>
+        <source>The {1} {0} is not dated as its visit: restore the latest backup.</source>
+        <translation>El registro {1} {0} no lleva la fecha de su visita: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The {1} {0} corrects something that is not there: restore the latest backup.</source>
+        <translation>El registro {1} {0} corrige algo que no está: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The {1} {0} is a correction without a reason or at an open visit: restore the latest backup.</source>
+        <translation>El registro {1} {0} es una corrección sin motivo o en una visita abierta: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The {1} {0} is in the file twice: restore the latest backup.</source>
+        <translation>El registro {1} {0} está dos veces en el archivo: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The {1} {0} names a zone of another unit: restore the latest backup.</source>
+        <translation>El registro {1} {0} nombra una zona de otra unidad: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The {1} {0} names a zone of another part: correct it.</source>
+        <translation>El registro {1} {0} nombra una zona de otra pieza: corríjalo.</translation>
+    </message>
+    <message>
+        <source>The zone {0} ({1}) belongs to no part of its unit: restore the latest backup.</source>
+        <translation>La zona {0} ({1}) no pertenece a ninguna pieza de su unidad: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The file is damaged ({0}): leave it as it is and open the latest backup.</source>
+        <translation>El archivo está dañado ({0}): déjelo como está y abra la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>In {0}, {2} rows point at a {1} that is not there: restore the latest backup.</source>
+        <translation>En {0}, {2} filas apuntan a {1} que no está: recupere la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The closed visit of unit {0} on {1} was changed after it was closed: compare it with a backup.</source>
+        <translation>La visita cerrada de la unidad {0} del {1} se cambió después de cerrarla: compárela con una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The photograph {0} of unit {1} is missing ({2}): put it back from a backup.</source>
+        <translation>Falta la fotografía {0} de la unidad {1} ({2}): recupérela de una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The photograph {0} of unit {1} can&apos;t be read ({2}): check who may read it.</source>
+        <translation>No se puede leer la fotografía {0} de la unidad {1} ({2}): compruebe quién puede leerla.</translation>
+    </message>
+    <message>
+        <source>The photograph {0} of unit {1} is damaged ({2}): put it back from a backup.</source>
+        <translation>La fotografía {0} de la unidad {1} está dañada ({2}): recupérela de una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>The visit is not in the file: open it first.</source>
+        <translation>La visita no está en el archivo: ábrala antes.</translation>
+    </message>
+    <message>
+        <source>A cost of {0} can&apos;t be kept: give it with at most two decimals.</source>
+        <translation>Un coste de {0} no se puede guardar: indíquelo con dos decimales como mucho.</translation>
+    </message>
+    <message>
+        <source>The entry is not in the file: it may have been removed before.</source>
+        <translation>La anotación no está en el archivo: puede que se quitara antes.</translation>
+    </message>
+    <message>
+        <source>The photograph {0} is not in the photo folder ({1}): add the picture again.</source>
+        <translation>La fotografía {0} no está en la carpeta de fotos ({1}): añada la imagen otra vez.</translation>
+    </message>
+    <message>
+        <source>Nothing has been measured yet.</source>
+        <translation>Todavía no se ha medido nada.</translation>
+    </message>
+    <message>
+        <source>Values so far: {0}. A trend needs at least {1}, so only the changes between them are shown.</source>
+        <translation>Valores hasta ahora: {0}. Una tendencia necesita al menos {1}, así que solo se muestran los cambios entre ellos.</translation>
+    </message>
+    <message>
+        <source>Values so far: {0}. A trend is worked out for at most {1}.</source>
+        <translation>Valores hasta ahora: {0}. Una tendencia se calcula con {1} como máximo.</translation>
+    </message>
+    <message>
+        <source>All {0} values are of one day, so there is no trend over time.</source>
+        <translation>Los {0} valores son de un mismo día, así que no hay tendencia en el tiempo.</translation>
+    </message>
+    <message>
+        <source>Whole unit</source>
+        <translation>Toda la unidad</translation>
+    </message>
+    <message>
+        <source>whole part</source>
+        <translation>toda la pieza</translation>
+    </message>
+    <message>
+        <source>visits</source>
+        <translation>visitas</translation>
+    </message>
+    <message>
+        <source>refrigerant</source>
+        <translation>refrigerante</translation>
+    </message>
+    <message>
+        <source>“{0}” is empty. Choose another photo.</source>
+        <translation>«{0}» está vacío. Elija otra foto.</translation>
+    </message>
+    <message>
+        <source>“{0}” is larger than 100 MB. Save it smaller and add it again.</source>
+        <translation>«{0}» pasa de 100 MB. Guárdela más pequeña y añádala de nuevo.</translation>
+    </message>
+    <message>
+        <source>“{0}” is a HEIC photo, which can&apos;t be read yet. Save it as JPEG and add it again.</source>
+        <translation>«{0}» es una foto HEIC, que aún no se puede leer. Guárdela como JPEG y añádala de nuevo.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a photo that can be read here. Use JPEG, PNG, WebP, TIFF or GIF.</source>
+        <translation>«{0}» no es una foto que se pueda leer aquí. Use JPEG, PNG, WebP, TIFF o GIF.</translation>
+    </message>
+    <message>
+        <source>“{0}” is damaged and can&apos;t be shown. Take it from the camera again.</source>
+        <translation>«{0}» está dañada y no se puede mostrar. Tómela otra vez de la cámara.</translation>
+    </message>
+    <message>
+        <source>No small picture could be made of “{0}”. Add it again.</source>
+        <translation>No se pudo hacer una imagen pequeña de «{0}». Añádala de nuevo.</translation>
+    </message>
+    <message>
+        <source>“{0}” can&apos;t be opened: {1}. Check that it is still there.</source>
+        <translation>«{0}» no se puede abrir: {1}. Compruebe que sigue ahí.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a file on this computer. Save it first, then add it.</source>
+        <translation>«{0}» no es un archivo de este equipo. Guárdelo primero y luego añádalo.</translation>
+    </message>
+    <message>
+        <source>This visit is no longer in the file. Go back to the unit and choose another.</source>
+        <translation>Esta visita ya no está en el archivo. Vuelva a la unidad y elija otra.</translation>
+    </message>
+    <message>
+        <source>This visit is closed. Choose “Correct an entry” and say why, then enter it again.</source>
+        <translation>Esta visita está cerrada. Elija «Corregir una anotación», diga por qué y anótelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Nothing was entered here at this visit, so there is nothing to correct. Enter it at a new visit.</source>
+        <translation>Aquí no se anotó nada en esta visita, así que no hay nada que corregir. Anótelo en una visita nueva.</translation>
+    </message>
+    <message>
+        <source>Follow local codes and the maker&apos;s instructions; licensed work only.</source>
+        <translation>Siga las normas locales y las instrucciones del fabricante; trabajo solo para profesionales autorizados.</translation>
+    </message>
+    <message>
+        <source>Follow local codes and the maker&apos;s instructions.</source>
+        <translation>Siga las normas locales y las instrucciones del fabricante.</translation>
+    </message>
+    <message>
+        <source>Your own changes to the catalogue are left out until they fit again; they are still kept.</source>
+        <translation>Sus cambios propios al catálogo se dejan fuera hasta que vuelvan a encajar; se conservan.</translation>
+    </message>
+    <message>
+        <source>There is no unit “{0}”: the file has no units yet.</source>
+        <translation>No hay ninguna unidad «{0}»: el archivo todavía no tiene unidades.</translation>
+    </message>
+    <message>
+        <source>There is no unit “{0}” in this file. Its units are {1}.</source>
+        <translation>No hay ninguna unidad «{0}» en este archivo. Sus unidades son {1}.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a date. Write it as year-month-day, like 2026-05-04.</source>
+        <translation>«{0}» no es una fecha. Escríbala como año-mes-día, por ejemplo 2026-05-04.</translation>
+    </message>
+    <message>
+        <source>Unit “{0}” has no visits yet.</source>
+        <translation>La unidad «{0}» todavía no tiene visitas.</translation>
+    </message>
+    <message>
+        <source>Unit “{0}” has no closed visit yet. Name the open one with --visit {1}.</source>
+        <translation>La unidad «{0}» todavía no tiene ninguna visita cerrada. Nombre la abierta con --visit {1}.</translation>
+    </message>
+    <message>
+        <source>Unit “{0}” was not visited on {1}. Its visits: {2}.</source>
+        <translation>La unidad «{0}» no se visitó el {1}. Sus visitas: {2}.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Grade {0} {1}</source>
+        <translation>Grado {0} {1}</translation>
+    </message>
+    <message>
+        <source>What keeps it alive</source>
+        <translation>Qué la mantiene viva</translation>
+    </message>
+    <message>
+        <source>Median life in years</source>
+        <translation>Vida mediana en años</translation>
+    </message>
+    <message>
+        <source>Source of the median life</source>
+        <translation>Fuente de la vida mediana</translation>
+    </message>
+    <message>
+        <source>Zone “{0}”</source>
+        <translation>Zona «{0}»</translation>
+    </message>
+    <message>
+        <source>Zone “{0}”, grade {1} {2}</source>
+        <translation>Zona «{0}», grado {1} {2}</translation>
+    </message>
+    <message>
+        <source>Task in spring</source>
+        <translation>Tarea de primavera</translation>
+    </message>
+    <message>
+        <source>Task in fall</source>
+        <translation>Tarea de otoño</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}. Once spent, this part normally ends the unit; a spare is {6}.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}. Una vez agotada, esta pieza normalmente acaba con la unidad; repuesto: {6}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} {4} on {5}. A spare is {6}.</source>
+        <translation>{0}{1}, {2}: {3} {4} el {5}. Repuesto: {6}.</translation>
+    </message>
+    <message>
+        <source>For one check it would be too early; it waits for another trip.</source>
+        <translation>Para una revisión sería demasiado pronto; espera a otro viaje.</translation>
+    </message>
+    <message>
+        <source>For {0} checks it would be too early; they wait for another trip.</source>
+        <translation>Para {0} revisiones sería demasiado pronto; esperan a otro viaje.</translation>
+    </message>
+    <message>
+        <source>It saves a trip.</source>
+        <translation>Ahorra un viaje.</translation>
+    </message>
+    <message>
+        <source>It needs one more trip, on {0}.</source>
+        <translation>Hace falta un viaje más, el {0}.</translation>
+    </message>
+    <message>
+        <source>Trips more than now: {0}.</source>
+        <translation>Viajes de más: {0}.</translation>
+    </message>
+    <message>
+        <source>Costs nothing: every check stays within its window.</source>
+        <translation>No cuesta nada: toda revisión queda dentro de su margen.</translation>
+    </message>
+    <message>
+        <source>{0} can&apos;t be made, so it can&apos;t be said whether another program has the record open: check that the folder is there and the disk is not full.</source>
+        <translation>No se puede crear {0}, así que no se sabe si otro programa tiene abierto el registro: compruebe que la carpeta está ahí y el disco no está lleno.</translation>
+    </message>
+    <message>
+        <source>{0} is already open in another Padside on this computer (process {1}, since {2}). Go on in that window, or close it first.</source>
+        <translation>{0} ya está abierto en otro Padside de este equipo (proceso {1}, desde {2}). Siga en esa ventana, o ciérrela antes.</translation>
+    </message>
+    <message>
+        <source>{0} is open in Padside on the computer “{1}” (process {2}, since {3}). Close it there first: two programs writing to one file over a network can damage it.</source>
+        <translation>{0} está abierto en Padside en el equipo «{1}» (proceso {2}, desde {3}). Ciérrelo allí antes: dos programas que escriben en un mismo archivo por la red pueden dañarlo.</translation>
+    </message>
+    <message>
+        <source>worst of its zones</source>
+        <translation>la peor de sus zonas</translation>
+    </message>
+    <message>
+        <source>The PDF was not written: there is no folder {0}. Choose a folder that exists.</source>
+        <translation>No se escribió el PDF: no existe la carpeta {0}. Elija una carpeta que exista.</translation>
+    </message>
+    <message>
+        <source>The PDF was not written: {0} is a folder. Choose a file name inside it.</source>
+        <translation>No se escribió el PDF: {0} es una carpeta. Elija un nombre de archivo dentro de ella.</translation>
+    </message>
+    <message>
+        <source>The PDF was not written: {0} is a device, not a file. Choose another name.</source>
+        <translation>No se escribió el PDF: {0} es un dispositivo, no un archivo. Elija otro nombre.</translation>
+    </message>
+    <message>
+        <source>The PDF was not written: {0} can&apos;t be opened for writing ({1}). Choose another folder, or ask for the right to write there.</source>
+        <translation>No se escribió el PDF: {0} no se puede abrir para escribir ({1}). Elija otra carpeta o pida permiso para escribir ahí.</translation>
+    </message>
+    <message>
+        <source>The PDF was not written to {0} ({1}). Nothing was left behind; free some space or choose another place, and export again.</source>
+        <translation>No se escribió el PDF en {0} ({1}). No quedó nada a medias; libere espacio o elija otro lugar y expórtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The PDF was not written: its pages can&apos;t be painted. Nothing was left at {0}.</source>
+        <translation>No se escribió el PDF: no se pueden pintar sus páginas. No quedó nada en {0}.</translation>
+    </message>
+    <message>
+        <source>There was no file {0}: this is a new, empty record of that name.</source>
+        <translation>No existía el archivo {0}: este es un registro nuevo y vacío con ese nombre.</translation>
+    </message>
+    <message>
+        <source>One check would come a day later than it should.</source>
+        <translation>Una revisión llegaría un día más tarde de lo debido.</translation>
+    </message>
+    <message>
+        <source>One check would come {0} days later than it should.</source>
+        <translation>Una revisión llegaría {0} días más tarde de lo debido.</translation>
+    </message>
+    <message>
+        <source>{0} checks would come later than they should, the worst by {1} days.</source>
+        <translation>{0} revisiones llegarían más tarde de lo debido, la peor por {1} días.</translation>
+    </message>
+</context>
+<context>
+    <name>padside</name>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>For all of this: %1</source>
+        <translation>Para todo lo anterior: %1</translation>
+    </message>
+    <message>
+        <source>Grades, limits and dates are advice: local codes, the maker&apos;s instructions and a licensed technician come first.</source>
+        <translation>Los grados, límites y fechas son orientativos: mandan las normas locales, las instrucciones del fabricante y un técnico autorizado.</translation>
+    </message>
+    <message>
+        <source>serial %1</source>
+        <translation>n.º de serie %1</translation>
+    </message>
+    <message>
+        <source>charge %1</source>
+        <translation>carga %1</translation>
+    </message>
+</context>
+<context>
+    <name>padside::CautionLine</name>
+    <message>
+        <source>Cautions: %1</source>
+        <translation>Precauciones: %1</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ChargePanel</name>
+    <message>
+        <source>Refrigerant</source>
+        <translation>Refrigerante</translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation>Cilindro</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Enter this amount</source>
+        <translation>Anotar esta cantidad</translation>
+    </message>
+    <message>
+        <source>Refrigerant %1</source>
+        <translation>Refrigerante %1</translation>
+    </message>
+    <message>
+        <source>Mass of refrigerant</source>
+        <translation>Masa de refrigerante</translation>
+    </message>
+    <message>
+        <source>leak, repair, first charge</source>
+        <translation>fuga, reparación, primera carga</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masa</translation>
+    </message>
+    <message>
+        <source>Recover refrigerant, never vent it; certified people only.</source>
+        <translation>Recupere el refrigerante, no lo libere nunca; solo personas certificadas.</translation>
+    </message>
+    <message>
+        <source>cylinder %1</source>
+        <translation>cilindro %1</translation>
+    </message>
+    <message>
+        <source>Type how much refrigerant it was, like 200 g.</source>
+        <translation>Escriba cuánto refrigerante fue, por ejemplo 200 g.</translation>
+    </message>
+    <message>
+        <source>A mass can&apos;t be below zero. Choose “recovered” for what was taken out.</source>
+        <translation>Una masa no puede ser menor que cero. Elija «recuperado» para lo que se sacó.</translation>
+    </message>
+    <message>
+        <source>Type which refrigerant it was, like R-410A.</source>
+        <translation>Escriba qué refrigerante fue, por ejemplo R-410A.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ClosingPanel</name>
+    <message>
+        <source>Go to the next of them</source>
+        <translation>Ir a la siguiente</translation>
+    </message>
+    <message>
+        <source>Close the visit</source>
+        <translation>Cerrar la visita</translation>
+    </message>
+    <message>
+        <source>Close it now</source>
+        <translation>Cerrarla ahora</translation>
+    </message>
+    <message>
+        <source>Keep it open</source>
+        <translation>Dejarla abierta</translation>
+    </message>
+    <message>
+        <source>Correct an entry</source>
+        <translation>Corregir una anotación</translation>
+    </message>
+    <message>
+        <source>Note on the whole visit</source>
+        <translation>Nota sobre toda la visita</translation>
+    </message>
+    <message>
+        <source>Why an entry is corrected</source>
+        <translation>Por qué se corrige una anotación</translation>
+    </message>
+    <message>
+        <source>Why? (needed)</source>
+        <translation>¿Por qué? (necesario)</translation>
+    </message>
+    <message>
+        <source>This visit is closed. An entry can be corrected with a reason; the old one stays in the record.</source>
+        <translation>Esta visita está cerrada. Una anotación se puede corregir con un motivo; la antigua queda en el registro.</translation>
+    </message>
+    <message>
+        <source>What changed</source>
+        <translation>Qué ha cambiado</translation>
+    </message>
+    <message>
+        <source>Done correcting</source>
+        <translation>Corrección terminada</translation>
+    </message>
+    <message>
+        <source>Zones seen for the first time: %1.</source>
+        <translation>Zonas vistas por primera vez: %1.</translation>
+    </message>
+    <message>
+        <source>Zones the same as before: %1.</source>
+        <translation>Zonas igual que antes: %1.</translation>
+    </message>
+    <message>
+        <source>Readings taken: %1.</source>
+        <translation>Lecturas tomadas: %1.</translation>
+    </message>
+    <message>
+        <source>Work done: %1.</source>
+        <translation>Trabajo realizado: %1.</translation>
+    </message>
+    <message>
+        <source>Refrigerant entries: %1.</source>
+        <translation>Anotaciones de refrigerante: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing has been entered yet.</source>
+        <translation>Todavía no se ha anotado nada.</translation>
+    </message>
+    <message>
+        <source>Every zone was looked at.</source>
+        <translation>Se miraron todas las zonas.</translation>
+    </message>
+    <message>
+        <source>Not looked at yet (%1):</source>
+        <translation>Aún sin mirar (%1):</translation>
+    </message>
+    <message>
+        <source>Not looked at (%1):</source>
+        <translation>Sin mirar (%1):</translation>
+    </message>
+    <message>
+        <source>Not entered yet: %1. Enter or clear it first, so that nothing is lost.</source>
+        <translation>Aún sin anotar: %1. Anótelo o bórrelo antes, para que no se pierda nada.</translation>
+    </message>
+    <message>
+        <source>Zones not looked at: %1. Once closed, the visit can only be corrected with a reason. Close it?</source>
+        <translation>Zonas sin mirar: %1. Una vez cerrada, la visita solo se puede corregir con un motivo. ¿Cerrarla?</translation>
+    </message>
+    <message>
+        <source>Once closed, the visit can only be corrected with a reason. Close it?</source>
+        <translation>Una vez cerrada, la visita solo se puede corregir con un motivo. ¿Cerrarla?</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ConditionsBar</name>
+    <message>
+        <source>Reason of the visit</source>
+        <translation>Motivo de la visita</translation>
+    </message>
+    <message>
+        <source>Sky</source>
+        <translation>Cielo</translation>
+    </message>
+    <message>
+        <source>Running state of the unit</source>
+        <translation>Estado de marcha de la unidad</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <translation>Temperatura del aire</translation>
+    </message>
+    <message>
+        <source>Relative humidity</source>
+        <translation>Humedad relativa</translation>
+    </message>
+    <message>
+        <source>Back to the unit</source>
+        <translation>Volver a la unidad</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Aire</translation>
+    </message>
+    <message>
+        <source>Humidity</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>Unit is</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1, closed</source>
+        <translation>%1, cerrada</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <translation>%1 «%2»</translation>
+    </message>
+</context>
+<context>
+    <name>padside::CutawayView</name>
+    <message>
+        <source>Drawing of the opened unit</source>
+        <translation>Dibujo de la unidad abierta</translation>
+    </message>
+    <message>
+        <source>Point at a part, or walk there with the arrow keys, to read what was last found of it.</source>
+        <translation>Señale una pieza, o llegue a ella con las flechas, para leer lo último que se halló en ella.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::CutawayWords</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>numeral and word of a grade</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, position</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, zone</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>spring %1</source>
+        <translation>primavera %1</translation>
+    </message>
+    <message>
+        <source>fall %1</source>
+        <translation>otoño %1</translation>
+    </message>
+    <message>
+        <source>%1: not seen on %2 (%3).</source>
+        <translation>%1: sin ver el %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1: nothing recorded yet.</source>
+        <translation>%1: nada anotado todavía.</translation>
+    </message>
+    <message>
+        <source>%1: %2 on %3</source>
+        <translation>%1: %2 el %3</translation>
+    </message>
+    <message>
+        <source>worse by one since %1</source>
+        <translation>un grado peor desde el %1</translation>
+    </message>
+    <message>
+        <source>worse by %1 since %2</source>
+        <translation>%1 grados peor desde el %2</translation>
+    </message>
+    <message>
+        <source>better by one since %1</source>
+        <translation>un grado mejor desde el %1</translation>
+    </message>
+    <message>
+        <source>better by %1 since %2</source>
+        <translation>%1 grados mejor desde el %2</translation>
+    </message>
+    <message>
+        <source>left as %1</source>
+        <translation>se dejó en %1</translation>
+    </message>
+    <message>
+        <source>not seen since</source>
+        <translation>sin ver desde entonces</translation>
+    </message>
+    <message>
+        <source>not seen since (%1)</source>
+        <translation>sin ver desde entonces (%1)</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>ends a sentence</comment>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 zones looked at</source>
+        <translation>miradas %1 de %2 zonas</translation>
+    </message>
+    <message>
+        <source>%1: %2 at this visit; %3.</source>
+        <translation>%1: %2 en esta visita; %3.</translation>
+    </message>
+    <message>
+        <source>%1: not seen at this visit (%2); %3.</source>
+        <translation>%1: sin ver en esta visita (%2); %3.</translation>
+    </message>
+    <message>
+        <source>%1: not looked at yet at this visit.</source>
+        <translation>%1: aún sin mirar en esta visita.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::EntryLines</name>
+    <message>
+        <source>Take back</source>
+        <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Retirar: %1</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FindingTreeModel</name>
+    <message>
+        <source>same</source>
+        <translation>igual</translation>
+    </message>
+    <message>
+        <source>%1 worse</source>
+        <translation>%1 peor</translation>
+    </message>
+    <message>
+        <source>%1 better</source>
+        <translation>%1 mejor</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>date, note</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, position</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>fitted %1</source>
+        <translation>montada el %1</translation>
+    </message>
+    <message>
+        <source>never looked at</source>
+        <translation>nunca mirada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n times since %1</source>
+        <translation>
+            <numerusform>%n vez desde el %1</numerusform>
+            <numerusform>%n veces desde el %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>el %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>since when, reason</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, zone</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 since %3</source>
+        <comment>numeral, word, date</comment>
+        <translation>%1 %2 desde el %3</translation>
+    </message>
+    <message>
+        <source>not seen %1</source>
+        <translation>sin ver %1</translation>
+    </message>
+    <message>
+        <source>%1, worst grade %2</source>
+        <translation>%1, peor grado %2</translation>
+    </message>
+    <message>
+        <source>Part and zone</source>
+        <translation>Pieza y zona</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Grado</translation>
+    </message>
+    <message>
+        <source>Since</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambio</translation>
+    </message>
+    <message>
+        <source>Wet or dry</source>
+        <translation>Seco o mojado</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Sin ver</translation>
+    </message>
+    <message>
+        <source>Last note</source>
+        <translation>Última nota</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FindingView</name>
+    <message>
+        <source>No parts have been written down for this unit.</source>
+        <translation>No se ha anotado ninguna pieza de esta unidad.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FollowUpPanel</name>
+    <message>
+        <source>Why to look again</source>
+        <translation>Por qué volver a mirar</translation>
+    </message>
+    <message>
+        <source>Look again from</source>
+        <translation>Volver a mirar desde</translation>
+    </message>
+    <message>
+        <source>Look again until</source>
+        <translation>Volver a mirar hasta</translation>
+    </message>
+    <message>
+        <source>Promise to look again</source>
+        <translation>Prometer volver a mirar</translation>
+    </message>
+    <message>
+        <source>like: bottom was wet, see it dry</source>
+        <translation>p. ej.: el fondo estaba mojado, verlo seco</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Hasta</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Volver a mirar</translation>
+    </message>
+    <message>
+        <source>A promise for this zone, beside the checks that are worked out.</source>
+        <translation>Una promesa para esta zona, además de las revisiones calculadas.</translation>
+    </message>
+    <message>
+        <source>%1 to %2: %3</source>
+        <translation>del %1 al %2: %3</translation>
+    </message>
+    <message>
+        <source>Say why it should be looked at again.</source>
+        <translation>Diga por qué hay que volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>The last day to look again is before the first. Change one of them.</source>
+        <translation>El último día para volver a mirar es anterior al primero. Cambie uno de los dos.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::GradeButton</name>
+    <message>
+        <source>last time</source>
+        <translation>última vez</translation>
+    </message>
+</context>
+<context>
+    <name>padside::GradeChoice</name>
+    <message>
+        <source>Not seen, because …</source>
+        <translation>Sin ver, porque …</translation>
+    </message>
+    <message>
+        <source>Not seen: %1</source>
+        <translation>Sin ver: %1</translation>
+    </message>
+    <message>
+        <source>Esc   back to the grades</source>
+        <translation>Esc   volver a los grados</translation>
+    </message>
+    <message>
+        <source>Back to the grades</source>
+        <translation>Volver a los grados</translation>
+    </message>
+    <message>
+        <source>Not seen</source>
+        <translation>Sin ver</translation>
+    </message>
+    <message>
+        <source>N, then the number of the reason</source>
+        <translation>N, y luego el número del motivo</translation>
+    </message>
+</context>
+<context>
+    <name>padside::HistoryPage</name>
+    <message>
+        <source>&amp;Back to the unit</source>
+        <translation>&amp;Volver a la unidad</translation>
+    </message>
+    <message>
+        <source>Export as &amp;PDF…</source>
+        <translation>Exportar como &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>Export the timeline</source>
+        <translation>Exportar la línea de tiempo</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Pa&amp;per</source>
+        <translation>Pap&amp;el</translation>
+    </message>
+    <message>
+        <source>Exported to %1</source>
+        <translation>Exportado a %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>The timeline was not printed: the printer gave up. Check the printer, or export a PDF instead.</source>
+        <translation>No se imprimió la línea de tiempo: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::HistoryPanel</name>
+    <message>
+        <source>Prin&amp;t timeline</source>
+        <translation>&amp;Imprimir línea de tiempo</translation>
+    </message>
+    <message>
+        <source>The timeline on paper, to be printed or exported as PDF</source>
+        <translation>La línea de tiempo en papel, para imprimir o exportar como PDF</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, zone</comment>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>padside::HistoryPaper</name>
+    <message>
+        <source>serial %1</source>
+        <translation>n.º de serie %1</translation>
+    </message>
+    <message>
+        <source>installed %1</source>
+        <translation>instalada el %1</translation>
+    </message>
+    <message>
+        <source>visits: %1</source>
+        <translation>visitas: %1</translation>
+    </message>
+    <message>
+        <source>%1, history %2 to %3</source>
+        <translation>%1, historial del %2 al %3</translation>
+    </message>
+    <message>
+        <source>%1, %2: history</source>
+        <comment>tag, site</comment>
+        <translation>%1, %2: historial</translation>
+    </message>
+    <message>
+        <source>As of %1. Padside</source>
+        <translation>A fecha de %1. Padside</translation>
+    </message>
+    <message>
+        <source>%1 history</source>
+        <translation>%1 historial</translation>
+    </message>
+</context>
+<context>
+    <name>padside::LookPanel</name>
+    <message>
+        <source>As this computer is set</source>
+        <translation>Como esté el equipo</translation>
+    </message>
+    <message>
+        <source>%1 (its translation is missing)</source>
+        <translation>%1 (falta su traducción)</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Takes effect when you choose OK. What you have written down stays as it was written. The command line speaks English.</source>
+        <translation>Vale desde que elija Aceptar. Lo que ya está escrito queda como se escribió. La línea de órdenes habla inglés.</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>C&amp;olours</source>
+        <translation>C&amp;olores</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Colores</translation>
+    </message>
+</context>
+<context>
+    <name>padside::MainWindow</name>
+    <message>
+        <source>%1[*] – Padside</source>
+        <translation>%1[*] – Padside</translation>
+    </message>
+    <message>
+        <source>&lt;h2&gt;This file has no units yet.&lt;/h2&gt;&lt;p&gt;Open another file with Ctrl+O, or make the sample of an invented harbour town:&lt;/p&gt;&lt;p&gt;&lt;code&gt;padside demo --out sample.padside&lt;/code&gt;&lt;/p&gt;</source>
+        <translation>&lt;h2&gt;Este archivo todavía no tiene unidades.&lt;/h2&gt;&lt;p&gt;Abra otro archivo con Ctrl+O, o haga la muestra de un puerto inventado:&lt;/p&gt;&lt;p&gt;&lt;code&gt;padside demo --out sample.padside&lt;/code&gt;&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&amp;File</source>
+        <translation>&amp;Archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Abrir…</translation>
+    </message>
+    <message>
+        <source>&amp;Back up to…</source>
+        <translation>&amp;Copia de seguridad…</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>&amp;Salir</translation>
+    </message>
+    <message>
+        <source>&amp;Visit</source>
+        <translation>&amp;Visita</translation>
+    </message>
+    <message>
+        <source>Start a &amp;spring visit</source>
+        <translation>Empezar una visita de &amp;primavera</translation>
+    </message>
+    <message>
+        <source>Start a &amp;fall visit</source>
+        <translation>Empezar una visita de &amp;otoño</translation>
+    </message>
+    <message>
+        <source>Start a &amp;call-out</source>
+        <translation>Empezar una visita por &amp;llamada</translation>
+    </message>
+    <message>
+        <source>Vie&amp;w</source>
+        <translation>V&amp;er</translation>
+    </message>
+    <message>
+        <source>&amp;Find a unit</source>
+        <translation>&amp;Buscar una unidad</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Oscuro</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>E&amp;dición</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Preferencias…</translation>
+    </message>
+    <message>
+        <source>%1: done.</source>
+        <translation>%1: hecho.</translation>
+    </message>
+    <message>
+        <source>%1: cancelled; nothing was left behind.</source>
+        <translation>%1: cancelado; no quedó nada a medias.</translation>
+    </message>
+    <message>
+        <source>%1 is still going on: wait for its end, or cancel it.</source>
+        <translation>%1 sigue en curso: espere a que termine, o cancélelo.</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the season</source>
+        <translation>&amp;Volver a la temporada</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation>&amp;Unidad</translation>
+    </message>
+    <message>
+        <source>Ctrl+1</source>
+        <translation>Ctrl+1</translation>
+    </message>
+    <message>
+        <source>&amp;Season</source>
+        <translation>&amp;Temporada</translation>
+    </message>
+    <message>
+        <source>Ctrl+2</source>
+        <translation>Ctrl+2</translation>
+    </message>
+</context>
+<context>
+    <name>padside::MeasureField</name>
+    <message>
+        <source>%1. Is that right? Usual here: %2 to %3.</source>
+        <translation>%1. ¿Es correcto? Aquí lo usual: de %2 a %3.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::MessageLine</name>
+    <message>
+        <source>Dismiss</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Dismiss the message</source>
+        <translation>Quitar el mensaje</translation>
+    </message>
+</context>
+<context>
+    <name>padside::NextModel</name>
+    <message>
+        <source>Clears: %1</source>
+        <translation>Se resuelve: %1</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <translation>vencida desde el %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>antes del %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Needs: %1. %2</source>
+        <comment>conditions, reason</comment>
+        <translation>Necesita: %1. %2</translation>
+    </message>
+    <message>
+        <source>Flags: %1</source>
+        <translation>Avisos: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is known of this unit yet: the first visit will tell.</source>
+        <translation>Todavía no se sabe nada de esta unidad: la primera visita lo dirá.</translation>
+    </message>
+    <message>
+        <source>Nothing in the record gives a reason to worry.</source>
+        <translation>Nada en el registro da motivo de preocupación.</translation>
+    </message>
+    <message>
+        <source>Next checks: %1</source>
+        <translation>Próximas revisiones: %1</translation>
+    </message>
+    <message>
+        <source>No check is due.</source>
+        <translation>No toca ninguna revisión.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::OwnCatalogueModel</name>
+    <message>
+        <source>(nothing)</source>
+        <translation>(nada)</translation>
+    </message>
+    <message>
+        <source>differs from ours</source>
+        <translation>distinto del nuestro</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Ours</source>
+        <translation>Lo nuestro</translation>
+    </message>
+    <message>
+        <source>Yours</source>
+        <translation>Lo suyo</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Observación</translation>
+    </message>
+</context>
+<context>
+    <name>padside::OwnCataloguePanel</name>
+    <message>
+        <source>Write your own words or figures beside ours; an empty field means ours. Your changes are kept in this file, and an update of ours leaves them alone.</source>
+        <translation>Escriba sus propias palabras o cifras junto a las nuestras; un campo vacío significa lo nuestro. Sus cambios se guardan en este archivo, y una actualización de lo nuestro no los toca.</translation>
+    </message>
+    <message>
+        <source>Put &amp;ours back here</source>
+        <translation>Re&amp;poner lo nuestro aquí</translation>
+    </message>
+    <message>
+        <source>For the chosen line</source>
+        <translation>Para la línea elegida</translation>
+    </message>
+    <message>
+        <source>Put ours back for the &amp;whole part</source>
+        <translation>Reponer lo nuestro en &amp;toda la pieza</translation>
+    </message>
+    <message>
+        <source>Part kinds</source>
+        <translation>Clases de pieza</translation>
+    </message>
+    <message>
+        <source>Texts and figures of the part kind</source>
+        <translation>Textos y cifras de la clase de pieza</translation>
+    </message>
+    <message>
+        <source>Once spent, it means</source>
+        <translation>Una vez agotada, supone</translation>
+    </message>
+    <message>
+        <source>%1 (yours)</source>
+        <translation>%1 (suyo)</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PagePreview</name>
+    <message>
+        <source>%1. Pages: %2</source>
+        <translation>%1. Páginas: %2</translation>
+    </message>
+    <message>
+        <source>Pages as they will be printed</source>
+        <translation>Páginas tal como se imprimirán</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PersonPanel</name>
+    <message>
+        <source>Signs every visit that is begun here</source>
+        <translation>Firma toda visita que se empiece aquí</translation>
+    </message>
+    <message>
+        <source>Stands at the head of each page</source>
+        <translation>Va en la cabecera de cada página</translation>
+    </message>
+    <message>
+        <source>As usual where this computer is</source>
+        <translation>Lo usual donde está el equipo</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>&amp;Technician</source>
+        <translation>&amp;Técnico</translation>
+    </message>
+    <message>
+        <source>&amp;Contractor on paper</source>
+        <translation>&amp;Empresa en el papel</translation>
+    </message>
+    <message>
+        <source>&amp;Paper size</source>
+        <translation>Tamaño del pape&amp;l</translation>
+    </message>
+    <message>
+        <source>Technician</source>
+        <translation>Técnico</translation>
+    </message>
+    <message>
+        <source>Contractor on paper</source>
+        <translation>Empresa en el papel</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Tamaño del papel</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PhotoStrip</name>
+    <message>
+        <source>Add photos</source>
+        <translation>Añadir fotos</translation>
+    </message>
+    <message>
+        <source>Photos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.gif);;All files (*)</source>
+        <translation>Fotos (*.jpg *.jpeg *.png *.webp *.tif *.tiff *.gif);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Today&apos;s photos of this zone</source>
+        <translation>Fotos de hoy de esta zona</translation>
+    </message>
+    <message>
+        <source>%1, %2 photo</source>
+        <translation>%1, foto %2</translation>
+    </message>
+    <message>
+        <source>There is no photo on the clipboard. Copy one first, then paste it here.</source>
+        <translation>No hay ninguna foto en el portapapeles. Copie una antes y péguela aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PhotoViewer</name>
+    <message>
+        <source>Photograph</source>
+        <translation>Fotografía</translation>
+    </message>
+    <message>
+        <source>Photograph, enlarged</source>
+        <translation>Fotografía, ampliada</translation>
+    </message>
+    <message>
+        <source>%1. Photograph %2 of %3</source>
+        <translation>%1. Fotografía %2 de %3</translation>
+    </message>
+    <message>
+        <source>This photograph can&apos;t be read. Its file may be missing or damaged: padside verify says which.</source>
+        <translation>No se puede leer esta fotografía. Puede que falte su archivo o esté dañado: padside verify lo dice.</translation>
+    </message>
+    <message>
+        <source>Loading…</source>
+        <translation>Cargando…</translation>
+    </message>
+    <message>
+        <source>%1 of %2   ← before, → after, Esc closes</source>
+        <translation>%1 de %2   ← anterior, → siguiente, Esc cierra</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PhotoYears</name>
+    <message>
+        <source>can&apos;t be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>loading…</source>
+        <translation>cargando…</translation>
+    </message>
+    <message>
+        <source>No photographs of this zone yet.</source>
+        <translation>Todavía no hay fotografías de esta zona.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Close the photographs</source>
+        <translation>Cerrar las fotografías</translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation>al irse</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>al llegar</translation>
+    </message>
+    <message>
+        <source>new part, %1</source>
+        <translation>pieza nueva, %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>phase, caption</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>numeral and word of a grade</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>not seen (%1)</source>
+        <translation>sin ver (%1)</translation>
+    </message>
+    <message>
+        <source>no grade</source>
+        <translation>sin grado</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3, %4</source>
+        <comment>zone, date: grade, phase</comment>
+        <translation>%1, %2: %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 photographs</source>
+        <comment>zone, count</comment>
+        <translation>%1: %2 fotografías</translation>
+    </message>
+    <message>
+        <source>Photographs of %1 through the years</source>
+        <translation>Fotografías de %1 a lo largo de los años</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PreferencesDialog</name>
+    <message>
+        <source>Preferences</source>
+        <translation>Preferencias</translation>
+    </message>
+    <message>
+        <source>&amp;You and paper</source>
+        <translation>&amp;Usted y el papel</translation>
+    </message>
+    <message>
+        <source>U&amp;nits</source>
+        <translation>U&amp;nidades</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage and colours</source>
+        <translation>Idio&amp;ma y colores</translation>
+    </message>
+    <message>
+        <source>&amp;Seasons in this file</source>
+        <translation>Tempo&amp;radas en este archivo</translation>
+    </message>
+    <message>
+        <source>Your c&amp;atalogue in this file</source>
+        <translation>&amp;Su catálogo en este archivo</translation>
+    </message>
+    <message>
+        <source>Kinds of preferences</source>
+        <translation>Clases de preferencias</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ReadingsPanel</name>
+    <message>
+        <source>Find another reading</source>
+        <translation>Buscar otra lectura</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>last %1, %2</source>
+        <translation>última %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 “%2”</source>
+        <translation>%1 «%2»</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SeasonBoardView</name>
+    <message>
+        <source>Trips by site and week</source>
+        <translation>Viajes por emplazamiento y semana</translation>
+    </message>
+    <message>
+        <source>Trips by site and week, board</source>
+        <translation>Viajes por emplazamiento y semana, tablero</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>Semana desde</translation>
+    </message>
+    <message>
+        <source>Trips</source>
+        <translation>Viajes</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SeasonPage</name>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>&amp;Detener</translation>
+    </message>
+    <message>
+        <source>&amp;Day&apos;s sheet</source>
+        <translation>&amp;Hoja del día</translation>
+    </message>
+    <message>
+        <source>Back to the day &amp;worked out</source>
+        <translation>Volver al día &amp;calculado</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;This trip is no longer needed.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;Este viaje ya no hace falta.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;p&gt;Choose a trip to see what is to be looked at, and why.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;Elija un viaje para ver qué hay que mirar y por qué.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>Move trip to %1</source>
+        <translation>Mover el viaje al %1</translation>
+    </message>
+    <message>
+        <source>Find a site</source>
+        <translation>Buscar un emplazamiento</translation>
+    </message>
+    <message>
+        <source>Units reviewed</source>
+        <translation>Unidades revisadas</translation>
+    </message>
+    <message>
+        <source>The chosen trip</source>
+        <translation>El viaje elegido</translation>
+    </message>
+    <message>
+        <source>Number: checks of the trip · dark: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
+        <translation>Número: revisiones del viaje · oscuro: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento · Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
+    </message>
+    <message>
+        <source>Reading the record…</source>
+        <translation>Leyendo el registro…</translation>
+    </message>
+    <message>
+        <source>%1 of %2 units reviewed, %3 trips so far.</source>
+        <translation>%1 de %2 unidades revisadas, %3 viajes hasta ahora.</translation>
+    </message>
+    <message>
+        <source>Stopped: %1 of %2 units are reviewed. Trips of the others are missing here.</source>
+        <translation>Detenido: %1 de %2 unidades revisadas. Faltan aquí los viajes de las demás.</translation>
+    </message>
+    <message>
+        <source>One trip in the coming year.</source>
+        <translation>Un viaje en el próximo año.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n trips in the coming year.</source>
+        <translation>
+            <numerusform>%n viaje en el próximo año.</numerusform>
+            <numerusform>%n viajes en el próximo año.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Could not be read: %1 (%2).</source>
+        <translation>No se pudo leer: %1 (%2).</translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>&amp;Go on</source>
+        <translation>&amp;Seguir</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;This file has no units yet.&lt;/h3&gt;&lt;p&gt;Trips will stand here once there are units.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;Este archivo todavía no tiene unidades.&lt;/h3&gt;&lt;p&gt;Aquí habrá viajes cuando haya unidades.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&lt;h3&gt;Nothing is due in the coming year.&lt;/h3&gt;&lt;p&gt;Checks follow from visits: log one, and what is to be looked at again will stand here.&lt;/p&gt;</source>
+        <translation>&lt;h3&gt;No toca nada en el próximo año.&lt;/h3&gt;&lt;p&gt;Las revisiones salen de las visitas: anote una, y aquí estará lo que hay que volver a mirar.&lt;/p&gt;</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SeasonPanel</name>
+    <message>
+        <source>Site</source>
+        <translation>Emplazamiento</translation>
+    </message>
+    <message>
+        <source>Spring from</source>
+        <translation>Primavera desde</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>Fall from</source>
+        <translation>Otoño desde</translation>
+    </message>
+    <message>
+        <source>Weeks of the year (ISO 8601) in which the sites in this file are visited. South of the equator spring comes late in the year.</source>
+        <translation>Semanas del año (ISO 8601) en que se visitan los emplazamientos de este archivo. Al sur del ecuador la primavera llega al final del año.</translation>
+    </message>
+    <message>
+        <source>This file has no sites yet.</source>
+        <translation>Este archivo todavía no tiene emplazamientos.</translation>
+    </message>
+    <message>
+        <source>%1: first week of spring</source>
+        <translation>%1: primera semana de primavera</translation>
+    </message>
+    <message>
+        <source>%1: last week of spring</source>
+        <translation>%1: última semana de primavera</translation>
+    </message>
+    <message>
+        <source>%1: first week of fall</source>
+        <translation>%1: primera semana de otoño</translation>
+    </message>
+    <message>
+        <source>%1: last week of fall</source>
+        <translation>%1: última semana de otoño</translation>
+    </message>
+    <message>
+        <source>Swap spring and fall</source>
+        <translation>Intercambiar primavera y otoño</translation>
+    </message>
+    <message>
+        <source>%1: swap spring and fall</source>
+        <translation>%1: intercambiar primavera y otoño</translation>
+    </message>
+    <message>
+        <source>Spring would end before it begins. Put its first week before its last.</source>
+        <translation>La primavera terminaría antes de empezar. Ponga su primera semana antes de la última.</translation>
+    </message>
+    <message>
+        <source>Fall would end before it begins. Put its first week before its last.</source>
+        <translation>El otoño terminaría antes de empezar. Ponga su primera semana antes de la última.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>site, what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>Spring %1, fall %2</source>
+        <translation>Primavera %1, otoño %2</translation>
+    </message>
+    <message>
+        <source>Spring and fall would overlap. Move one of them.</source>
+        <translation>Primavera y otoño se solaparían. Mueva una de las dos.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SeasonWords</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>weekday and date</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>No check needs this day any more.</source>
+        <translation>Ninguna revisión necesita ya este día.</translation>
+    </message>
+    <message>
+        <source>One check should have been done before today.</source>
+        <translation>Una revisión debería haberse hecho antes de hoy.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks should have been done before today.</source>
+        <translation>
+            <numerusform>%n revisión debería haberse hecho antes de hoy.</numerusform>
+            <numerusform>%n revisiones deberían haberse hecho antes de hoy.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One check comes after its latest day.</source>
+        <translation>Una revisión llega después de su último día.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks come after their latest day.</source>
+        <translation>
+            <numerusform>%n revisión llega después de su último día.</numerusform>
+            <numerusform>%n revisiones llegan después de su último día.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Day chosen by hand; worked out was %1.</source>
+        <translation>Día elegido a mano; el calculado era %1.</translation>
+    </message>
+    <message>
+        <source>This is not a working day.</source>
+        <translation>No es un día laborable.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 at %4.</source>
+        <translation>%1, %2: %3 en %4.</translation>
+    </message>
+    <message>
+        <source>one check</source>
+        <translation>una revisión</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks</source>
+        <translation>
+            <numerusform>%n revisión</numerusform>
+            <numerusform>%n revisiones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>one unit</source>
+        <translation>una unidad</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units</source>
+        <translation>
+            <numerusform>%n unidad</numerusform>
+            <numerusform>%n unidades</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 instead of %2.</source>
+        <translation>%1 en vez de %2.</translation>
+    </message>
+    <message>
+        <source>Hit hardest: %1, %2 (%3).</source>
+        <translation>Lo más afectado: %1, %2 (%3).</translation>
+    </message>
+    <message>
+        <source>It is not a working day.</source>
+        <translation>No es un día laborable.</translation>
+    </message>
+    <message>
+        <source>overdue since %1</source>
+        <translation>vencida desde el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>%1, &lt;b&gt;a day late&lt;/b&gt;</source>
+        <translation>%1, &lt;b&gt;un día tarde&lt;/b&gt;</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, &lt;b&gt;%n days late&lt;/b&gt;</source>
+        <translation>
+            <numerusform>%1, &lt;b&gt;%n día tarde&lt;/b&gt;</numerusform>
+            <numerusform>%1, &lt;b&gt;%n días tarde&lt;/b&gt;</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source> · needs: %1</source>
+        <translation> · necesita: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Start spring visit</source>
+        <translation>Visita de primavera</translation>
+    </message>
+    <message>
+        <source>Start fall visit</source>
+        <translation>Visita de otoño</translation>
+    </message>
+    <message>
+        <source>Start call-out</source>
+        <translation>Visita por llamada</translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation>Historial</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Hoja de campo</translation>
+    </message>
+    <message>
+        <source>Bring</source>
+        <translation>Llevar</translation>
+    </message>
+    <message>
+        <source>Spares to order or ask for</source>
+        <translation>Repuestos que pedir o consultar</translation>
+    </message>
+    <message>
+        <source>How long a spare takes to come is not in the record.</source>
+        <translation>Cuánto tarda en llegar un repuesto no consta en el registro.</translation>
+    </message>
+    <message>
+        <source>Can wait least: %1, %2 (%3).</source>
+        <translation>Lo que menos puede esperar: %1, %2 (%3).</translation>
+    </message>
+    <message>
+        <source>What to bring</source>
+        <translation>Qué llevar</translation>
+    </message>
+    <message>
+        <source>Spares</source>
+        <translation>Repuestos</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SummaryPage</name>
+    <message>
+        <source>&amp;Back to the unit</source>
+        <translation>&amp;Volver a la unidad</translation>
+    </message>
+    <message>
+        <source>Export as &amp;PDF…</source>
+        <translation>Exportar como &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Name at the head of the page</source>
+        <translation>Nombre en la cabecera de la página</translation>
+    </message>
+    <message>
+        <source>Pa&amp;per</source>
+        <translation>Pap&amp;el</translation>
+    </message>
+    <message>
+        <source>&amp;Contractor</source>
+        <translation>&amp;Empresa</translation>
+    </message>
+    <message>
+        <source>Exported to %1</source>
+        <translation>Exportado a %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>Export as PDF</source>
+        <translation>Exportar como PDF</translation>
+    </message>
+    <message>
+        <source>Visit summary</source>
+        <translation>Resumen de la visita</translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
+        <translation>No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::TimelineLegend</name>
+    <message>
+        <source>not seen, and since then</source>
+        <translation>sin ver, y desde entonces</translation>
+    </message>
+    <message>
+        <source>new part fitted</source>
+        <translation>pieza nueva montada</translation>
+    </message>
+    <message>
+        <source>with photo</source>
+        <translation>con foto</translation>
+    </message>
+    <message>
+        <source>corrected</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>call-out</source>
+        <translation>llamada</translation>
+    </message>
+    <message>
+        <source>as found, as left</source>
+        <translation>al llegar, al irse</translation>
+    </message>
+    <message>
+        <source>Meaning of the signs</source>
+        <translation>Significado de los signos</translation>
+    </message>
+    <message>
+        <source>the same, looked at again</source>
+        <translation>lo mismo, mirado otra vez</translation>
+    </message>
+    <message>
+        <source>more close by</source>
+        <translation>más muy cerca</translation>
+    </message>
+    <message>
+        <source>refrigerant added</source>
+        <translation>refrigerante añadido</translation>
+    </message>
+    <message>
+        <source>recovered or lost</source>
+        <translation>recuperado o perdido</translation>
+    </message>
+</context>
+<context>
+    <name>padside::TimelineView</name>
+    <message>
+        <source>History timeline</source>
+        <translation>Línea de tiempo del historial</translation>
+    </message>
+    <message>
+        <source>History timeline, lanes</source>
+        <translation>Línea de tiempo del historial, carriles</translation>
+    </message>
+    <message>
+        <source>No visits yet. What is seen at the first visit will stand here.</source>
+        <translation>Todavía no hay visitas. Lo que se vea en la primera aparecerá aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::TimelineWords</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, position</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>numeral and word of a grade</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>not seen (%1)</source>
+        <translation>sin ver (%1)</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <comment>treatment, product</comment>
+        <translation>%1 con %2</translation>
+    </message>
+    <message>
+        <source>new part fitted</source>
+        <translation>pieza nueva montada</translation>
+    </message>
+    <message>
+        <source>left as %1</source>
+        <translation>se dejó en %1</translation>
+    </message>
+    <message>
+        <source>1 photo</source>
+        <translation>1 foto</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos</source>
+        <translation>
+            <numerusform>%n foto</numerusform>
+            <numerusform>%n fotos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>zones seen: %1</source>
+        <translation>zonas vistas: %1</translation>
+    </message>
+    <message>
+        <source>not seen: %1</source>
+        <translation>sin ver: %1</translation>
+    </message>
+    <message>
+        <source>still open</source>
+        <translation>sigue abierta</translation>
+    </message>
+    <message>
+        <source>%1 of %2 %3</source>
+        <comment>mass, refrigerant, added or recovered</comment>
+        <translation>%1 de %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 because of %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>visit</source>
+        <translation>visita</translation>
+    </message>
+    <message>
+        <source>refrigerant</source>
+        <translation>refrigerante</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>part, zone</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2: %3.</source>
+        <comment>date and reason, where, what</comment>
+        <translation>%1: %2: %3.</translation>
+    </message>
+    <message>
+        <source> “%1”</source>
+        <comment>a note, after a sentence</comment>
+        <translation> «%1»</translation>
+    </message>
+    <message>
+        <source> Corrected: %1</source>
+        <translation> Corregido: %1</translation>
+    </message>
+    <message>
+        <source>No visits yet.</source>
+        <translation>Todavía no hay visitas.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>grade, count of zones</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Visits from %1 to %2: %3. Zones followed: %4. </source>
+        <translation>Visitas del %1 al %2: %3. Zonas seguidas: %4. </translation>
+    </message>
+    <message>
+        <source>No grades yet.</source>
+        <translation>Todavía no hay grados.</translation>
+    </message>
+    <message>
+        <source>Zones now at each grade: %1.</source>
+        <translation>Zonas ahora en cada grado: %1.</translation>
+    </message>
+    <message>
+        <source>last known %1</source>
+        <translation>último conocido %1</translation>
+    </message>
+    <message>
+        <source>last known %1 on %2</source>
+        <comment>grade, date</comment>
+        <translation>último conocido %1 el %2</translation>
+    </message>
+    <message>
+        <source>as before</source>
+        <translation>como antes</translation>
+    </message>
+    <message>
+        <source>as on %1</source>
+        <translation>como el %1</translation>
+    </message>
+    <message>
+        <source>was %1</source>
+        <translation>era %1</translation>
+    </message>
+    <message>
+        <source>was %1 on %2</source>
+        <comment>grade, date</comment>
+        <translation>era %1 el %2</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>treatment, note</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, dry by %2 %3</source>
+        <comment>treatment, date, clock</comment>
+        <translation>%1, seco para el %2 %3</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>grade, zone</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>zones not seen: %1</source>
+        <translation>zonas sin ver: %1</translation>
+    </message>
+    <message>
+        <source>new part fitted because of: %1</source>
+        <translation>pieza nueva montada por: %1</translation>
+    </message>
+    <message>
+        <source>zones: %1</source>
+        <translation>zonas: %1</translation>
+    </message>
+    <message>
+        <source>worst now %1, since %2</source>
+        <translation>el peor ahora %1, desde el %2</translation>
+    </message>
+    <message>
+        <source>now %1, since %2</source>
+        <translation>ahora %1, desde el %2</translation>
+    </message>
+    <message>
+        <source>last known %1; not seen since %2</source>
+        <translation>último conocido %1; sin ver desde el %2</translation>
+    </message>
+    <message>
+        <source>no grade yet</source>
+        <translation>sin grado todavía</translation>
+    </message>
+    <message>
+        <source>removed</source>
+        <translation>retirada</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>where, what</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Enter folds or unfolds its lanes.</source>
+        <translation>Intro pliega o despliega sus carriles.</translation>
+    </message>
+    <message>
+        <source>Enter shows its photographs through the years.</source>
+        <translation>Intro muestra sus fotografías a lo largo de los años.</translation>
+    </message>
+    <message>
+        <source>Another entry lies close by: zoom in to see it.</source>
+        <translation>Hay otra anotación muy cerca: acérquese para verla.</translation>
+    </message>
+    <message>
+        <source>%1 more entries lie close by: zoom in to see them.</source>
+        <translation>Hay %1 anotaciones más muy cerca: acérquese para verlas.</translation>
+    </message>
+    <message>
+        <source> Flag: %1</source>
+        <translation> Aviso: %1</translation>
+    </message>
+    <message>
+        <source> More flags of it: %1.</source>
+        <translation> Más avisos suyos: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::TreatmentPanel</name>
+    <message>
+        <source>on the whole part</source>
+        <translation>en toda la pieza</translation>
+    </message>
+    <message>
+        <source>Product used</source>
+        <translation>Producto usado</translation>
+    </message>
+    <message>
+        <source>Maker of the new part</source>
+        <translation>Fabricante de la pieza nueva</translation>
+    </message>
+    <message>
+        <source>Model of the new part</source>
+        <translation>Modelo de la pieza nueva</translation>
+    </message>
+    <message>
+        <source>Note on the work</source>
+        <translation>Nota sobre el trabajo</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>Enter this work</source>
+        <translation>Anotar este trabajo</translation>
+    </message>
+    <message>
+        <source>Work: %1</source>
+        <translation>Trabajo: %1</translation>
+    </message>
+    <message>
+        <source>Dry in how many hours</source>
+        <translation>En cuántas horas seca</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>horas</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation>Fabricante</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modelo</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Dry in</source>
+        <translation>Seca en</translation>
+    </message>
+    <message>
+        <source>Keep it dry and the unit off until %1.</source>
+        <translation>Manténgalo seco y la unidad apagada hasta %1.</translation>
+    </message>
+    <message>
+        <source>Work on %1</source>
+        <translation>Trabajo en %1</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Fit a new part in its place</source>
+        <translation>Montar una pieza nueva en su lugar</translation>
+    </message>
+    <message>
+        <source>A cost can&apos;t be below zero. Type what was paid.</source>
+        <translation>Un coste no puede ser menor que cero. Escriba lo que se pagó.</translation>
+    </message>
+    <message>
+        <source>Choose what kind of work it was: clean, brush and coat, …</source>
+        <translation>Elija qué clase de trabajo fue: limpieza, cepillado y recubrimiento, …</translation>
+    </message>
+    <message>
+        <source>whole part</source>
+        <translation>toda la pieza</translation>
+    </message>
+    <message>
+        <source>dry by %1</source>
+        <translation>seco para %1</translation>
+    </message>
+    <message>
+        <source>cost %1</source>
+        <translation>coste %1</translation>
+    </message>
+    <message>
+        <source>on the whole part:
+%1</source>
+        <translation>en toda la pieza:
+%1</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitHeader</name>
+    <message>
+        <source>&amp;Nameplate</source>
+        <translation>Placa de &amp;datos</translation>
+    </message>
+    <message>
+        <source>Show the nameplate</source>
+        <translation>Mostrar la placa de datos</translation>
+    </message>
+    <message>
+        <source>Show or hide what the nameplate says (Alt+N)</source>
+        <translation>Mostrar u ocultar lo que dice la placa de datos (Alt+D)</translation>
+    </message>
+    <message>
+        <source>less than a year old</source>
+        <translation>menos de un año</translation>
+    </message>
+    <message>
+        <source>1 year old</source>
+        <translation>1 año</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n years old</source>
+        <translation>
+            <numerusform>%n año</numerusform>
+            <numerusform>%n años</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>age unknown</source>
+        <translation>edad desconocida</translation>
+    </message>
+    <message>
+        <source>no visit yet</source>
+        <translation>ninguna visita todavía</translation>
+    </message>
+    <message>
+        <source>last visit %1, %2</source>
+        <comment>date, reason</comment>
+        <translation>última visita %1, %2</translation>
+    </message>
+    <message>
+        <source>retired %1</source>
+        <translation>retirada el %1</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricante</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modelo</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>número de serie</translation>
+    </message>
+    <message>
+        <source>installed</source>
+        <translation>instalada</translation>
+    </message>
+    <message>
+        <source>metering</source>
+        <translation>expansión</translation>
+    </message>
+    <message>
+        <source>Nothing of the nameplate has been written down.</source>
+        <translation>No se ha anotado nada de la placa de datos.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitListModel</name>
+    <message>
+        <source>retired · %1</source>
+        <translation>retirada · %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>, worst grade %1</source>
+        <translation>, peor grado %1</translation>
+    </message>
+    <message>
+        <source>, nothing seen yet</source>
+        <translation>, nada visto todavía</translation>
+    </message>
+    <message>
+        <source>, visit open</source>
+        <translation>, visita abierta</translation>
+    </message>
+    <message>
+        <source>, retired</source>
+        <translation>, retirada</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitListPanel</name>
+    <message>
+        <source>Find a unit (Ctrl+F)</source>
+        <translation>Buscar una unidad (Ctrl+F)</translation>
+    </message>
+    <message>
+        <source>Find a unit</source>
+        <translation>Buscar una unidad</translation>
+    </message>
+    <message>
+        <source>Units by site</source>
+        <translation>Unidades por emplazamiento</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitPage</name>
+    <message>
+        <source>No unit is shown.</source>
+        <translation>No se muestra ninguna unidad.</translation>
+    </message>
+    <message>
+        <source>What goes next and why</source>
+        <translation>Qué viene ahora y por qué</translation>
+    </message>
+    <message>
+        <source>What goes ne&amp;xt and why</source>
+        <translation>Qué vie&amp;ne ahora y por qué</translation>
+    </message>
+    <message>
+        <source>Findings by part and zone</source>
+        <translation>Hallazgos por pieza y zona</translation>
+    </message>
+    <message>
+        <source>Findin&amp;gs by part and zone</source>
+        <translation>Halla&amp;zgos por pieza y zona</translation>
+    </message>
+    <message>
+        <source>Histor&amp;y</source>
+        <translation>His&amp;torial</translation>
+    </message>
+    <message>
+        <source>This unit could not be read.</source>
+        <translation>No se pudo leer esta unidad.</translation>
+    </message>
+    <message>
+        <source>What the record holds</source>
+        <translation>Lo que contiene el registro</translation>
+    </message>
+    <message>
+        <source>The uni&amp;t, opened</source>
+        <translation>La &amp;unidad, abierta</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitsPanel</name>
+    <message>
+        <source>As usual where this computer is</source>
+        <translation>Lo usual donde está el equipo</translation>
+    </message>
+    <message>
+        <source>Metric</source>
+        <translation>Métrico</translation>
+    </message>
+    <message>
+        <source>US customary</source>
+        <translation>Usual en EE. UU.</translation>
+    </message>
+    <message>
+        <source>Units of all quantities</source>
+        <translation>Unidades de todas las magnitudes</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Unidad de %1</translation>
+    </message>
+    <message>
+        <source>A number typed without a unit is taken to be in the unit shown in its field. What was entered before keeps the unit it was entered in.</source>
+        <translation>Un número escrito sin unidad se toma en la unidad que muestra su campo. Lo anotado antes conserva la unidad con que se anotó.</translation>
+    </message>
+    <message>
+        <source>As above: %1</source>
+        <translation>Como arriba: %1</translation>
+    </message>
+    <message>
+        <source>All &amp;quantities</source>
+        <translation>Todas las ma&amp;gnitudes</translation>
+    </message>
+</context>
+<context>
+    <name>padside::VisitActions</name>
+    <message>
+        <source>Start &amp;spring visit</source>
+        <translation>Visita de &amp;primavera</translation>
+    </message>
+    <message>
+        <source>Start a spring visit today</source>
+        <translation>Empezar hoy una visita de primavera</translation>
+    </message>
+    <message>
+        <source>Start fa&amp;ll visit</source>
+        <translation>Visita de &amp;otoño</translation>
+    </message>
+    <message>
+        <source>Start a fall visit today</source>
+        <translation>Empezar hoy una visita de otoño</translation>
+    </message>
+    <message>
+        <source>Start &amp;call-out</source>
+        <translation>Visita por &amp;llamada</translation>
+    </message>
+    <message>
+        <source>Start a call-out today</source>
+        <translation>Empezar hoy una visita por llamada</translation>
+    </message>
+    <message>
+        <source>&amp;Resume open visit</source>
+        <translation>&amp;Seguir la visita abierta</translation>
+    </message>
+    <message>
+        <source>Go on with the visit that is still open</source>
+        <translation>Seguir con la visita que aún está abierta</translation>
+    </message>
+    <message>
+        <source>Visit s&amp;ummary</source>
+        <translation>Res&amp;umen de la visita</translation>
+    </message>
+    <message>
+        <source>Show the summary of the last visit, for print or PDF</source>
+        <translation>Mostrar el resumen de la última visita, para imprimir o PDF</translation>
+    </message>
+    <message>
+        <source>&amp;Resume open visit of %1 (%2)</source>
+        <translation>&amp;Seguir la visita abierta del %1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>padside::VisitPage</name>
+    <message>
+        <source>last time</source>
+        <translation>última vez</translation>
+    </message>
+    <message>
+        <source>1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   C cautions   Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish</source>
+        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que la última vez   T nota   F foto   D al llegar o al irse   P precauciones   Intro siguiente   ↑ atrás   F2 zona   F3 lecturas   F4 trabajo   F5 carga   F6 cierre</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Lecturas</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Refrigerant</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Finish</source>
+        <translation>Cierre</translation>
+    </message>
+    <message>
+        <source>Beside the zone</source>
+        <translation>Junto a la zona</translation>
+    </message>
+    <message>
+        <source>%1 of %2 zones</source>
+        <translation>%1 de %2 zonas</translation>
+    </message>
+    <message>
+        <source>zone %1 of %2</source>
+        <translation>zona %1 de %2</translation>
+    </message>
+    <message>
+        <source>an amount of refrigerant</source>
+        <translation>una cantidad de refrigerante</translation>
+    </message>
+    <message>
+        <source>a note on %1</source>
+        <translation>una nota sobre %1</translation>
+    </message>
+    <message>
+        <source>a note on %1, which has no grade yet</source>
+        <translation>una nota sobre %1, que aún no tiene grado</translation>
+    </message>
+    <message>
+        <source>wet or dry of %1, which has no grade yet</source>
+        <translation>seco o mojado de %1, que aún no tiene grado</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>key: not seen</comment>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <comment>key: dry</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <comment>key: damp</comment>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>key: wet</comment>
+        <translation>M</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <comment>key: same as last time</comment>
+        <translation>I</translation>
+    </message>
+    <message>
+        <source>P</source>
+        <comment>key: photo</comment>
+        <translation>F</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <comment>key: note</comment>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <comment>key: cautions</comment>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <comment>key: as found or as left</comment>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WetnessChoice</name>
+    <message>
+        <source>D</source>
+        <comment>key: dry</comment>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <comment>key: damp</comment>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <comment>key: wet</comment>
+        <translation>M</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WindowProgram</name>
+    <message>
+        <source>Open a record file</source>
+        <translation>Abrir un archivo de registro</translation>
+    </message>
+    <message>
+        <source>Padside records (*.padside);;All files (*)</source>
+        <translation>Registros de Padside (*.padside);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Back up to a new file</source>
+        <translation>Copia de seguridad en un archivo nuevo</translation>
+    </message>
+    <message>
+        <source>Padside records (*.padside)</source>
+        <translation>Registros de Padside (*.padside)</translation>
+    </message>
+    <message>
+        <source>Backup to %1</source>
+        <translation>Copia de seguridad en %1</translation>
+    </message>
+    <message>
+        <source>%1, the file used last, was not opened. Shown here is %2.</source>
+        <translation>%1, el último archivo usado, no se abrió. Aquí se muestra %2.</translation>
+    </message>
+    <message>
+        <source>%1, the file used last, is not there any more: it was moved, renamed or deleted, or its disk is not connected. Open it where it is now with Ctrl+O. Shown here is %2.</source>
+        <translation>%1, el último archivo usado, ya no está: se movió, se renombró o se borró, o su disco no está conectado. Ábralo donde esté ahora con Ctrl+O. Aquí se muestra %2.</translation>
+    </message>
+    <message>
+        <source>
+
+If you are sure that no Padside there has it open any more, you can open it all the same.</source>
+        <translation>
+
+Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de todos modos.</translation>
+    </message>
+    <message>
+        <source>Open it all the same</source>
+        <translation>Abrirlo de todos modos</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorkLine</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ZoneList</name>
+    <message>
+        <source>Zones of the unit</source>
+        <translation>Zonas de la unidad</translation>
+    </message>
+    <message>
+        <source> (new today)</source>
+        <translation> (nuevo hoy)</translation>
+    </message>
+    <message>
+        <source>not looked at yet</source>
+        <translation>aún sin mirar</translation>
+    </message>
+    <message>
+        <source>never seen</source>
+        <translation>nunca vista</translation>
+    </message>
+    <message>
+        <source>%1, %2: today %3; last time %4</source>
+        <translation>%1, %2: hoy %3; última vez %4</translation>
+    </message>
+    <message>
+        <source>Today: %1
+Last time: %2</source>
+        <translation>Hoy: %1
+Última vez: %2</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ZonePanel</name>
+    <message>
+        <source>As found</source>
+        <translation>Al llegar</translation>
+    </message>
+    <message>
+        <source>As left  L</source>
+        <translation>Al irse  D</translation>
+    </message>
+    <message>
+        <source>Add photo  P</source>
+        <translation>Añadir foto  F</translation>
+    </message>
+    <message>
+        <source>Same as last time  S</source>
+        <translation>Igual que la última vez  I</translation>
+    </message>
+    <message>
+        <source>The zone at hand</source>
+        <translation>La zona presente</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Al irse</translation>
+    </message>
+    <message>
+        <source>Same as last time</source>
+        <translation>Igual que la última vez</translation>
+    </message>
+    <message>
+        <source>Add a photo</source>
+        <translation>Añadir una foto</translation>
+    </message>
+    <message>
+        <source>Note on this zone</source>
+        <translation>Nota sobre esta zona</translation>
+    </message>
+    <message>
+        <source>Note (T to write, Esc when done)</source>
+        <translation>Nota (T para escribir, Esc al terminar)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>This unit has no parts in the record.</source>
+        <translation>Esta unidad no tiene piezas en el registro.</translation>
+    </message>
+    <message>
+        <source>Last seen %1:  %2</source>
+        <translation>Vista por última vez el %1:  %2</translation>
+    </message>
+    <message>
+        <source>It was %1.</source>
+        <translation>Estaba %1.</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <translation>«%1»</translation>
+    </message>
+    <message>
+        <source>Never seen before</source>
+        <translation>Nunca vista antes</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The photo file is missing.</source>
+        <translation>Falta el archivo de la foto.</translation>
+    </message>
+    <message>
+        <source>No earlier photo</source>
+        <translation>Ninguna foto anterior</translation>
+    </message>
+    <message>
+        <source>Photo of %1</source>
+        <translation>Foto del %1</translation>
+    </message>
+    <message>
+        <source>This visit, as found</source>
+        <translation>Esta visita, al llegar</translation>
+    </message>
+    <message>
+        <source>This visit, as left</source>
+        <translation>Esta visita, al irse</translation>
+    </message>
+    <message>
+        <source>Drop or paste a photo here, or press P</source>
+        <translation>Suelte o pegue aquí una foto, o pulse F</translation>
+    </message>
+    <message>
+        <source>No photo of this visit</source>
+        <translation>Ninguna foto de esta visita</translation>
+    </message>
+    <message>
+        <source>The newest photo of this visit</source>
+        <translation>La foto más reciente de esta visita</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/schedule/move_cost.h"
+#include "tests/support/record_builder.h"
+
+#include <gmock/gmock.h>
+
+namespace padside {
+
+namespace {
+
+using test::day;
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+const Date today = day("2026-03-01");
+
+Window window(const std::string& earliest, const std::string& latest)
+{
+    return {day(earliest), day(latest)};
+}
+
+/// What moving the first trip costs, as it is said.
+std::vector<std::string> said(const std::vector<Window>& windows, const std::string& to)
+{
+    const auto trips = plannedTrips(windows, {}, today);
+    std::vector<std::string> sentences;
+    for (const Sentence& sentence : costSentences(costOfMove(windows, {}, today, trips.front(), day(to))))
+        sentences.push_back(say(sentence));
+    return sentences;
+}
+
+const std::vector springAndSummer{window("2026-04-01", "2026-05-10"), window("2026-04-20", "2026-06-20")};
+
+} // namespace
+
+TEST(MoveCost, WithinEveryWindowItCostsNothing)
+{
+    EXPECT_THAT(said(springAndSummer, "2026-05-01"),
+                ElementsAre("Costs nothing: every check stays within its window."));
+}
+
+TEST(MoveCost, AfterALatestDayItSaysHowManyAreHowLate)
+{
+    EXPECT_THAT(said(springAndSummer, "2026-05-11"), ElementsAre("One check would come a day later than it should."));
+    EXPECT_THAT(said(springAndSummer, "2026-05-20"), ElementsAre("One check would come 10 days later than it should."));
+    EXPECT_THAT(said(springAndSummer, "2026-06-30"),
+                ElementsAre("2 checks would come later than they should, the worst by 51 days."));
+}
+
+TEST(MoveCost, BeforeAnEarliestDayItNamesTheTripItWouldNeed)
+{
+    EXPECT_THAT(said(springAndSummer, "2026-04-10"),
+                ElementsAre("For one check it would be too early; it waits for another trip.",
+                            "It needs one more trip, on 2026-06-20."));
+}
+
+TEST(MoveCost, OntoADayThatServesAnotherTripTooItSavesOne)
+{
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-12", "2026-06-20")};
+    EXPECT_THAT(said(windows, "2026-05-12"),
+                ElementsAre("One check would come 2 days later than it should.", "It saves a trip."));
+}
+
+TEST(MoveCost, WhichChecksAreLateIsKnownTheLatestFirst)
+{
+    const auto trips = plannedTrips(springAndSummer, {}, today);
+    const MoveCost cost = costOfMove(springAndSummer, {}, today, trips.front(), day("2026-06-30"));
+    EXPECT_THAT(cost.late, ElementsAre(MoveCost::Late{0, 51}, MoveCost::Late{1, 10}));
+}
+
+TEST(MovedTrips, ATripMovedAgainKeepsTheDayItWasMovedFromFirst)
+{
+    const auto once = withMove({}, day("2026-05-10"), day("2026-05-20"));
+    EXPECT_THAT(once, ElementsAre(MovedTrip{day("2026-05-10"), day("2026-05-20")}));
+    const auto twice = withMove(once, day("2026-05-20"), day("2026-05-25"));
+    EXPECT_THAT(twice, ElementsAre(MovedTrip{day("2026-05-10"), day("2026-05-25")}));
+    EXPECT_THAT(withMove(twice, day("2026-05-25"), day("2026-05-10")), IsEmpty()) << "back where it was";
+}
+
+} // namespace padside

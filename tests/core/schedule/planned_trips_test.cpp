@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/schedule/planned_trips.h"
+#include "tests/support/record_builder.h"
+
+#include <gmock/gmock.h>
+#include <random>
+
+namespace padside {
+
+namespace {
+
+using test::day;
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+const Date today = day("2026-03-01");
+
+Window window(const std::string& earliest, const std::string& latest)
+{
+    return {day(earliest), day(latest)};
+}
+
+MovedTrip move(const std::string& insteadOf, const std::string& to)
+{
+    return {day(insteadOf), day(to)};
+}
+
+/// "2026-05-10 moved: 0 1late".
+std::vector<std::string> told(const std::vector<PlannedTrip>& trips)
+{
+    std::vector<std::string> lines;
+    for (const PlannedTrip& trip : trips) {
+        std::string line = isoText(trip.on) + (trip.moved ? " moved:" : ":");
+        for (const std::size_t index : trip.windows) {
+            const bool late = std::ranges::find(trip.late, index) != trip.late.end();
+            line += " " + std::to_string(index) + (late ? "late" : "");
+        }
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+std::vector<std::string> plan(const std::vector<Window>& windows, const std::vector<MovedTrip>& moves)
+{
+    return told(plannedTrips(windows, moves, today));
+}
+
+} // namespace
+
+TEST(PlannedTrips, WithoutChosenDaysTheyAreTheFewestTrips)
+{
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-01", "2026-06-20"),
+                              window("2026-06-01", "2026-07-10")};
+    EXPECT_THAT(plan(windows, {}), ElementsAre("2026-05-10: 0 1", "2026-07-10: 2"));
+}
+
+TEST(PlannedTrips, AChosenDayServesEveryWindowThatHoldsIt)
+{
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-04-20", "2026-06-20")};
+    EXPECT_THAT(plan(windows, {move("2026-05-10", "2026-04-25")}), ElementsAre("2026-04-25 moved: 0 1"));
+}
+
+TEST(PlannedTrips, MovedTooEarlyForAWindowItNeedsAFurtherTrip)
+{
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-01", "2026-06-20")};
+    EXPECT_THAT(plan(windows, {move("2026-05-10", "2026-04-15")}), ElementsAre("2026-04-15 moved: 0", "2026-06-20: 1"));
+}
+
+TEST(PlannedTrips, MovedTooLateForAWindowItTakesTheWindowAlongLate)
+{
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-01", "2026-06-20")};
+    EXPECT_THAT(plan(windows, {move("2026-05-10", "2026-05-20")}), ElementsAre("2026-05-20 moved: 0late 1"));
+}
+
+TEST(PlannedTrips, AWindowThatAnotherTripMeetsInTimeIsNotLeftLate)
+{
+    // 2 is met on 2026-05-08 only, so there is a trip on that day, and it serves 0 as well.
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-11", "2026-06-20"),
+                              window("2026-05-08", "2026-05-08")};
+    EXPECT_THAT(plan(windows, {move("2026-05-10", "2026-05-20")}),
+                ElementsAre("2026-05-08: 0 2", "2026-05-20 moved: 1"));
+}
+
+TEST(PlannedTrips, WhatBecameDueSinceTheMoveIsNotPutOffWithIt)
+{
+    // Ends before the day the trip was moved from, so that trip was never for it.
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-03-05", "2026-03-20")};
+    EXPECT_THAT(plan(windows, {move("2026-05-10", "2026-05-20")}),
+                ElementsAre("2026-03-20: 1", "2026-05-20 moved: 0late"));
+}
+
+TEST(PlannedTrips, WhatWasDueTodayStaysWithTheTripItWasMovedToOnTheDaysAfter)
+{
+    // Moved from yesterday; overdue windows are given as due today.
+    EXPECT_THAT(plan({window("2026-03-01", "2026-03-01")}, {move("2026-02-28", "2026-03-09")}),
+                ElementsAre("2026-03-09 moved: 0late"));
+}
+
+TEST(PlannedTrips, AChosenDayThatIsOverPlaysNoPart)
+{
+    EXPECT_THAT(plan({window("2026-03-01", "2026-03-08")}, {move("2026-02-20", "2026-02-28")}),
+                ElementsAre("2026-03-08: 0"));
+}
+
+TEST(PlannedTrips, AChosenDayThatNothingNeedsAnyMoreStillStands)
+{
+    EXPECT_THAT(plan({}, {move("2026-05-10", "2026-05-20")}), ElementsAre("2026-05-20 moved:"));
+    EXPECT_THAT(plan({}, {}), IsEmpty());
+}
+
+TEST(PlannedTrips, TwoTripsMovedToOneDayAreOne)
+{
+    const std::vector windows{window("2026-04-01", "2026-05-10"), window("2026-05-11", "2026-06-20")};
+    EXPECT_THAT(plan(windows, {move("2026-05-10", "2026-05-20"), move("2026-06-20", "2026-05-20")}),
+                ElementsAre("2026-05-20 moved: 0late 1"));
+}
+
+TEST(PlannedTrips, TheWindowThatCanWaitLeastIsNamed)
+{
+    const std::vector windows{window("2026-04-01", "2026-06-10"), window("2026-04-01", "2026-05-10")};
+    const auto trips = plannedTrips(windows, std::vector{move("2026-05-10", "2026-05-01")}, today);
+    ASSERT_EQ(trips.size(), 1);
+    EXPECT_EQ(trips.front().forcedBy, 1);
+}
+
+TEST(PlannedTrips, EveryWindowIsServedOnceAndOnlyMovedTripsAreLateWhateverIsMoved)
+{
+    std::mt19937 dice(4); // NOLINT(cert-msc51-cpp): the same every time
+    const auto within = [&](int most) { return std::chrono::days(std::uniform_int_distribution(0, most)(dice)); };
+    for (int round = 0; round < 300; ++round) {
+        std::vector<Window> windows;
+        for (int i = 0; i < 8; ++i) {
+            const Date first = today + within(60);
+            windows.push_back({first, first + within(40)});
+        }
+        std::vector<MovedTrip> moves;
+        for (int i = 0; i < 2; ++i)
+            moves.push_back({today + within(90), today + within(90)});
+        std::vector<int> served(windows.size());
+        for (const PlannedTrip& trip : plannedTrips(windows, moves, today)) {
+            for (const std::size_t index : trip.windows) {
+                ++served[index];
+                const bool late = std::ranges::find(trip.late, index) != trip.late.end();
+                EXPECT_EQ(late, trip.on > windows[index].latest);
+                EXPECT_GE(trip.on, windows[index].earliest);
+                EXPECT_TRUE(!late || trip.moved);
+            }
+        }
+        EXPECT_THAT(served, testing::Each(1)) << "round " << round;
+    }
+}
+
+} // namespace padside

@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/backup.h"
+#include "core/store/visit_book.h"
+#include "tests/ui/shell/window_fixture.h"
+#include "ui/drawing/theme.h"
+#include "ui/shell/main_window.h"
+
+#include <QAbstractEventDispatcher>
+#include <QEventLoop>
+#include <QTimer>
+
+#include <algorithm>
+#include <atomic>
+#include <ctime>
+#include <functional>
+#include <iostream>
+
+namespace padside::test {
+
+namespace {
+
+/// The longest the window may go without answering.
+constexpr double longestPause = 50; // ms
+
+/// Speed is judged where the program is built as people get it.
+#if defined(NDEBUG) && !defined(__SANITIZE_ADDRESS__)
+constexpr bool judged = true;
+#else
+constexpr bool judged = false;
+#endif
+
+/// Processor time this thread has used, in ms: unlike the clock on the wall it does not count what other programs do.
+double threadTime()
+{
+    timespec time{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &time);
+    return 1e3 * static_cast<double>(time.tv_sec) + 1e-6 * static_cast<double>(time.tv_nsec);
+}
+
+/// The longest the event loop works between two waits for the person, while `action` and all that follows from it is
+/// done.
+double longestStretch(const std::function<void()>& action, const std::function<bool()>& over = {})
+{
+    QEventLoop loop;
+    QAbstractEventDispatcher* dispatcher = QAbstractEventDispatcher::instance();
+    double began = threadTime();
+    double longest = 0;
+    QObject context;
+    const auto turn = [&] {
+        const double now = threadTime();
+        longest = std::max(longest, now - began);
+        began = now;
+    };
+    // Dispatchers differ in when they say which; the time between two such signals is one turn of the loop (waiting
+    // uses no processor time).
+    QObject::connect(dispatcher, &QAbstractEventDispatcher::awake, &context, turn);
+    QObject::connect(dispatcher, &QAbstractEventDispatcher::aboutToBlock, &context, turn);
+    QTimer::singleShot(0, &context, action);
+    QTimer watch;
+    int quiet = 0;
+    QObject::connect(&watch, &QTimer::timeout, &context, [&] {
+        if (!over || over())
+            ++quiet;
+        if (quiet == 5)
+            loop.quit();
+    });
+    watch.start(20);
+    loop.exec();
+    return longest;
+}
+
+void judge(const char* what, double stretch)
+{
+    std::cout << what << ": the window paused for " << stretch << " ms at most\n";
+    EXPECT_TRUE(!judged || stretch <= longestPause) << what << ": " << stretch << " ms";
+}
+
+} // namespace
+
+/// What a person does, on a real window; each may keep it from answering for 50 ms of processor time at most.
+class EventLoopTest : public WindowFixture
+{
+protected:
+    EventLoopTest()
+        : m_window(*m_book, Theme::light())
+    {
+        m_window.resize(1280, 800);
+        longestStretch([this] { m_window.show(); });
+    }
+
+    MainWindow m_window;
+};
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileUnitsAreLookedAt)
+{
+    for (const UnitId& unit : units())
+        judge("showing a unit", longestStretch([&] { m_window.showUnit(unit); }));
+}
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileAVisitBeginsAndItsSummaryIsShown)
+{
+    const UnitId unit = units().front();
+    judge("starting a visit", longestStretch([&] { m_window.startVisit(unit, VisitReason::spring); }));
+    const VisitId visit = m_store->visits().openVisitOf(unit).value().id;
+    judge("showing the visit summary", longestStretch([&] { m_window.showSummary(unit, visit); }));
+}
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileABackupGoesOn)
+{
+    std::atomic<bool> ended = false;
+    judge("backing up",
+          longestStretch(
+              [&] {
+                  m_window.doLongWork(QStringLiteral("Backup"), [&](const LongWork::Tell& tell) {
+                      const auto store = Store::open(m_store->path(), Store::Access::readOnly);
+                      const bool done = backup(*store, m_folder.filePath(QStringLiteral("spare.padside")), tell);
+                      ended = true;
+                      return done;
+                  });
+              },
+              [&] { return ended.load(); }));
+}
+
+} // namespace padside::test

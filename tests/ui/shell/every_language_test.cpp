@@ -1,0 +1,169 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// The window in languages longer than English: nothing on its pages may be cut, and what it says must be in the
+// translation files.
+
+#include "core/store/visit_book.h"
+#include "resources/resources.h"
+#include "tests/support/clipped_text.h"
+#include "tests/support/pseudo_language.h"
+#include "tests/support/translation_file.h"
+#include "tests/ui/shell/window_fixture.h"
+#include "ui/drawing/theme.h"
+#include "ui/models/language.h"
+#include "ui/pages/preferences/preferences_dialog.h"
+#include "ui/shell/appearance.h"
+#include "ui/shell/main_window.h"
+
+#include <QAbstractItemModel>
+#include <QApplication>
+#include <QTabWidget>
+#include <QToolButton>
+#include <QTreeView>
+
+namespace padside::test {
+
+using Qt::Literals::StringLiterals::operator""_s;
+
+namespace {
+
+constexpr QSize smallScreen{1280, 800};
+
+} // namespace
+
+/// Opens one page after the other.
+class EveryPage : public WindowFixture
+{
+protected:
+    EveryPage()
+        : m_appearance(*qApp)
+    {
+        m_appearance.wear({});
+    }
+    ~EveryPage() override { speak({u"en"_s, u"English"_s, {}}); }
+
+    /// What can't be read whole, on each page.
+    void expectNothingIsCut()
+    {
+        MainWindow window(*m_book, Theme::light());
+        window.resize(smallScreen);
+        window.show();
+        lookAt(window, "the unit's page");
+        if (auto* nameplate = window.findChild<QToolButton*>(u"unfoldNameplate"_s)) {
+            nameplate->setChecked(true);
+            lookAt(window, "the unit's page with its nameplate");
+        }
+        lookAtVisit(window);
+        const VisitId last = closedVisit(units().front());
+        window.showUnit(units().front());
+        window.showSummary(units().front(), last);
+        lookAt(window, "the visit summary");
+        lookAtPreferences();
+    }
+
+private:
+    Appearance m_appearance;
+
+    static void lookAt(const QWidget& window, const char* where)
+    {
+        QApplication::processEvents();
+        EXPECT_LE(window.width(), smallScreen.width()) << where << " does not fit on a small screen";
+        EXPECT_LE(window.height(), smallScreen.height()) << where << " does not fit on a small screen";
+        for (const QString& text : clippedTexts(window))
+            ADD_FAILURE() << where << ": " << text.toStdString();
+    }
+
+    void lookAtVisit(MainWindow& window)
+    {
+        window.startVisit(units().front(), VisitReason::fall);
+        lookAt(window, "the visit, readings");
+        for (auto* side : window.findChildren<QTabWidget*>()) {
+            for (int tab = 0; tab < side->count() && side->isVisible(); ++tab) {
+                side->setCurrentIndex(tab);
+                lookAt(window, "the visit, beside the zone");
+            }
+        }
+    }
+
+    void lookAtPreferences()
+    {
+        PreferencesDialog dialog(*m_book, {}, {languagesIn({}), UnitSystem::metric, shippedCatalogue()});
+        dialog.show();
+        auto* tabs = dialog.findChild<QTabWidget*>(u"preference-tabs"_s);
+        for (int tab = 0; tab < tabs->count(); ++tab) {
+            tabs->setCurrentIndex(tab);
+            lookAt(dialog, "the preferences");
+        }
+    }
+
+    [[nodiscard]] VisitId closedVisit(UnitId unit) const
+    {
+        const UnitRecord record = m_book->record(unit);
+        for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit) {
+            if (visit->closedAt)
+                return visit->id;
+        }
+        return {};
+    }
+};
+
+TEST_F(EveryPage, InEnglishNothingIsCut)
+{
+    expectNothingIsCut();
+}
+
+TEST_F(EveryPage, InSpanishNothingIsCut)
+{
+    const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
+    ASSERT_TRUE(speak(chosenLanguage(u"es"_s, {}, there)));
+    expectNothingIsCut();
+}
+
+TEST_F(EveryPage, InALanguageFortyPercentLongerNothingIsCutAndEveryTextIsInTheTranslations)
+{
+    PseudoLanguage pseudo;
+    QCoreApplication::installTranslator(&pseudo);
+    expectNothingIsCut();
+    QCoreApplication::removeTranslator(&pseudo);
+
+    std::set<PseudoLanguage::Asked> known;
+    for (const Translated& entry : readTranslationFile(translationFiles().front()))
+        known.insert({entry.context, entry.source, entry.comment});
+    EXPECT_GT(pseudo.asked().size(), 200U) << "the pages were not opened";
+    for (const auto& [context, text, comment] : pseudo.asked()) {
+        if (context == u"core"_s || context == u"catalogue"_s) // either; a person's own words are in neither
+            continue;
+        EXPECT_TRUE(known.contains({context, text, comment}))
+            << context.toStdString() << ": “" << text.toStdString() << "” is not in "
+            << translationFiles().front().toStdString();
+    }
+}
+
+TEST_F(EveryPage, EveryWordOfTheCatalogueAndOfCoreThatIsShownIsTranslated)
+{
+    PseudoLanguage pseudo;
+    QCoreApplication::installTranslator(&pseudo);
+    {
+        MainWindow window(*m_book, Theme::light());
+        window.show();
+        window.startVisit(units().front(), VisitReason::fall);
+        QApplication::processEvents();
+    }
+    QCoreApplication::removeTranslator(&pseudo);
+    std::set<QString> known;
+    for (const Translated& entry : readTranslationFile(translationFiles().front())) {
+        if (entry.context == u"core"_s || entry.context == u"catalogue"_s)
+            known.insert(entry.source);
+    }
+    QStringList missing;
+    for (const auto& [context, text, comment] : pseudo.asked()) {
+        if (context == u"core"_s && !known.contains(text))
+            missing << text;
+    }
+    // What the sample's people named themselves.
+    const QStringList theirs{};
+    EXPECT_EQ(missing, theirs);
+}
+
+} // namespace padside::test

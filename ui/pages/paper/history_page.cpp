@@ -1,0 +1,161 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/paper/history_page.h"
+
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/paper/page_preview.h"
+#include "ui/paper/history_paper.h"
+#include "ui/paper/visit_summary.h"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace padside {
+
+namespace {
+
+const QString sizeKey = QStringLiteral("paper/size"); ///< the same paper as for summaries
+const QString folderKey = QStringLiteral("paper/folder");
+const QString letter = QStringLiteral("letter");
+const QString a4 = QStringLiteral("a4");
+
+} // namespace
+
+HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_theme(theme)
+    , m_bar(new QWidget)
+    , m_back(new QPushButton(tr("&Back to the unit")))
+    , m_export(new QPushButton(tr("Export as &PDF…")))
+    , m_print(new QPushButton(tr("P&rint…")))
+    , m_size(new QComboBox)
+    , m_said(new QLabel)
+    , m_preview(new PagePreview(theme))
+{
+    m_chooseFile = [this](const QString& suggested) {
+        return QFileDialog::getSaveFileName(this, tr("Export the timeline"), suggested, tr("PDF files (*.pdf)"));
+    };
+    m_choosePrinter = [this](QPrinter& printer) { return QPrintDialog(&printer, this).exec() == QDialog::Accepted; };
+    makeBar();
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_bar);
+    layout->addWidget(m_said);
+    layout->addWidget(m_preview, 1);
+    connect(m_back, &QPushButton::clicked, this, &HistoryPage::left);
+    connect(m_export, &QPushButton::clicked, this, &HistoryPage::exportPdf);
+    connect(m_print, &QPushButton::clicked, this, &HistoryPage::print);
+    connect(m_size, &QComboBox::activated, this, [this] {
+        QSettings().setValue(sizeKey, m_size->currentData());
+        layPages();
+    });
+}
+
+void HistoryPage::makeBar()
+{
+    m_back->setObjectName(QStringLiteral("backToUnit"));
+    m_export->setObjectName(QStringLiteral("exportPdf"));
+    m_print->setObjectName(QStringLiteral("print"));
+    m_size->setObjectName(QStringLiteral("paperSize"));
+    m_said->setObjectName(QStringLiteral("said"));
+    m_preview->setObjectName(QStringLiteral("pages"));
+    m_size->addItem(tr("A4"), a4);
+    m_size->addItem(tr("Letter"), letter);
+    m_said->setWordWrap(true);
+    m_said->setMargin(8);
+    m_said->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_said->hide();
+    auto* sizeLabel = new QLabel(tr("Pa&per"));
+    sizeLabel->setBuddy(m_size);
+    auto* layout = new QHBoxLayout(m_bar);
+    layout->addWidget(m_back);
+    layout->addStretch(1);
+    layout->addWidget(sizeLabel);
+    layout->addWidget(m_size);
+    layout->addWidget(m_print);
+    layout->addWidget(m_export);
+    m_export->setDefault(true);
+}
+
+void HistoryPage::showUnit(UnitId unit)
+{
+    m_said->hide();
+    const bool american = m_book.surroundings().locale.measurementSystem() == QLocale::ImperialUSSystem;
+    m_size->setCurrentIndex(std::max(0, m_size->findData(QSettings().value(sizeKey, american ? letter : a4))));
+    m_record.reset();
+    m_book.attempt([&] { m_record = m_book.record(unit); });
+    m_export->setEnabled(m_record.has_value());
+    m_print->setEnabled(m_record.has_value());
+    layPages();
+}
+
+PaperDocument HistoryPage::document() const
+{
+    const PaperSize size = m_size->currentData().toString() == letter ? PaperSize::letter : PaperSize::a4;
+    return layHistory(HistoryInput{*m_record, m_book.catalogue(), m_book.speaker(), size, m_book.today()});
+}
+
+void HistoryPage::layPages()
+{
+    m_preview->setDocument(m_record ? document() : PaperDocument{}, {});
+}
+
+void HistoryPage::exportPdf()
+{
+    const QString usual = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QDir folder(QSettings().value(folderKey, usual).toString());
+    const QString chosen = m_chooseFile(folder.filePath(historyFileName(*m_record)));
+    if (chosen.isEmpty())
+        return;
+    const auto written = writePdf(document(), {}, chosen);
+    if (!written) {
+        say(m_book.speaker().said(written.error().what), true);
+        return;
+    }
+    QSettings().setValue(folderKey, QFileInfo(chosen).absolutePath());
+    say(tr("Exported to %1").arg(QDir::toNativeSeparators(chosen)), false);
+}
+
+void HistoryPage::print()
+{
+    const PaperDocument pages = document();
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(QPageSize(pages.size == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+    printer.setPageOrientation(QPageLayout::Landscape);
+    printer.setDocName(historyFileName(*m_record));
+    if (!m_choosePrinter(printer))
+        return;
+    if (printDocument(pages, {}, printer))
+        say(tr("Sent to the printer."), false);
+    else
+        say(tr("The timeline was not printed: the printer gave up. Check the printer, or export a PDF instead."), true);
+}
+
+void HistoryPage::say(const QString& sentence, bool problem)
+{
+    m_said->setForegroundRole(problem ? QPalette::WindowText : QPalette::PlaceholderText); // in every theme
+    QFont font = m_said->font();
+    font.setBold(problem);
+    m_said->setFont(font);
+    m_said->setText(sentence);
+    m_said->show();
+}
+
+} // namespace padside

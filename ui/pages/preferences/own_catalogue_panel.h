@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/catalogue/own_changes.h"
+
+#include <QWidget>
+
+#include <map>
+#include <string>
+#include <vector>
+
+class QCheckBox;
+class QLabel;
+class QListWidget;
+class QTableView;
+
+namespace padside {
+
+class OwnCatalogueModel;
+class RecordBook;
+
+/// The person's own catalogue, kept in their file: part kinds at the left, the texts and figures of one of them in a
+/// table beside ours, and what takes what with it below.
+class OwnCataloguePanel : public QWidget
+{
+    Q_OBJECT
+public:
+    OwnCataloguePanel(RecordBook& book, const std::vector<std::string>& shipped, QWidget* parent = nullptr);
+
+    [[nodiscard]] QString problem() const; ///< what stands in the way of keeping the changes; empty if nothing does
+    [[nodiscard]] bool differs() const; ///< from what the file keeps
+    /// Writes the changes into the file. False: the store refused, as RecordBook::failed says.
+    bool keep();
+
+private:
+    void makeList();
+    void makeTable();
+    [[nodiscard]] QWidget* makeConsequences();
+    void showPartKind();
+    void markList();
+    void setConsequences();
+    void putBackSelected();
+    [[nodiscard]] std::string shownPartKind() const;
+
+    RecordBook& m_book;
+    QString m_unreadable; ///< why the changes in the file can't be read; they are then left alone
+    OwnChanges m_changes;
+    std::string m_kept; ///< the patch as it is in the file
+    OwnCatalogueModel* m_model;
+    QListWidget* m_list;
+    QTableView* m_table;
+    QLabel* m_said;
+    std::map<Consequence, QCheckBox*> m_consequences;
+};
+
+} // namespace padside

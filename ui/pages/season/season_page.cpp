@@ -1,0 +1,233 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/season/season_page.h"
+
+#include "ui/drawing/theme.h"
+#include "ui/models/fleet_reviewer.h"
+#include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
+#include "ui/pages/season/move_trip_command.h"
+#include "ui/pages/season/season_board_view.h"
+#include "ui/pages/season/season_sheets.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QTextBrowser>
+#include <QUrl>
+
+#include <algorithm>
+
+namespace padside {
+
+SeasonPage::SeasonPage(RecordBook& book, FleetReviewer& fleet, QUndoStack& undo, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_fleet(fleet)
+    , m_theme(theme)
+    , m_moved(book)
+    , m_plan(m_moved)
+    , m_words(book.speaker(), book.surroundings().locale)
+    , m_undo(&undo)
+    , m_search(new QLineEdit)
+    , m_state(new QLabel)
+    , m_progress(new QProgressBar)
+    , m_stop(new QPushButton(tr("&Stop")))
+    , m_board(new SeasonBoardView(theme, book.surroundings().locale))
+    , m_empty(new QLabel)
+    , m_cost(new QLabel)
+    , m_trip(new QTextBrowser)
+    , m_daySheet(new QPushButton(tr("&Day's sheet")))
+    , m_back(new QPushButton(tr("Back to the day &worked out")))
+{
+    makeLayout();
+    connectParts();
+}
+
+SeasonPage::~SeasonPage()
+{
+    if (m_undo)
+        m_undo->clear();
+}
+
+void SeasonPage::connectParts()
+{
+    connect(&m_fleet, &FleetReviewer::changed, this, &SeasonPage::takeFleet);
+    connect(&m_fleet, &FleetReviewer::started, this, &SeasonPage::sayState);
+    connect(&m_fleet, &FleetReviewer::finished, this, &SeasonPage::sayState);
+    connect(m_stop, &QPushButton::clicked, this, [this] { m_fleet.isRunning() ? m_fleet.cancel() : m_fleet.start(); });
+    connect(m_search, &QLineEdit::textChanged, this, &SeasonPage::showBoard);
+    connect(m_board, &SeasonBoardView::tripSelected, this, &SeasonPage::choose);
+    connect(m_board, &SeasonBoardView::tripActivated, this, [this] { m_trip->setFocus(Qt::OtherFocusReason); });
+    connect(m_board, &SeasonBoardView::moveProposed, this, &SeasonPage::sayCost);
+    connect(m_board, &SeasonBoardView::movePutDown, this, &SeasonPage::moveTrip);
+    connect(m_board, &SeasonBoardView::moveGivenUp, m_cost, &QLabel::clear);
+    m_board->setWords([this](const BoardPlace& place) { return m_words.trip(siteIn(place.row), place.trip); });
+    connect(m_trip, &QTextBrowser::anchorClicked, this, &SeasonPage::followLink);
+    connect(m_daySheet, &QPushButton::clicked, this, &SeasonPage::requestDaySheet);
+    connect(m_back, &QPushButton::clicked, this, &SeasonPage::moveBack);
+}
+
+void SeasonPage::refresh()
+{
+    m_fleet.startIfStale();
+    takeFleet();
+}
+
+void SeasonPage::takeFleet()
+{
+    if (!isVisible()) // brought up to date when it is shown
+        return;
+    if (m_board->move()) // not under the person's hand
+        return;
+    m_plan.take(*m_fleet.fleet());
+    showBoard();
+    sayState();
+}
+
+const SiteSeason& SeasonPage::siteIn(std::size_t row) const
+{
+    return m_plan.sites()[m_rows[row]];
+}
+
+const SiteSeason* SeasonPage::chosenSite() const
+{
+    return m_chosen ? m_plan.site(m_chosen->site) : nullptr;
+}
+
+std::optional<std::size_t> SeasonPage::chosenTrip() const
+{
+    const SiteSeason* site = chosenSite();
+    return site != nullptr ? SeasonPlan::tripOn(*site, m_chosen->on) : std::nullopt;
+}
+
+void SeasonPage::showBoard()
+{
+    const QString wanted = m_search->text().trimmed();
+    SeasonBoard board;
+    board.today = m_fleet.fleet()->today;
+    m_rows.clear();
+    std::optional<BoardPlace> chosen;
+    for (std::size_t i = 0; i < m_plan.sites().size(); ++i) {
+        const SiteSeason& site = m_plan.sites()[i];
+        if (!shown(site.site.name).contains(wanted, Qt::CaseInsensitive))
+            continue;
+        if (m_chosen && m_chosen->site == site.site.id) {
+            if (const auto trip = SeasonPlan::tripOn(site, m_chosen->on))
+                chosen = BoardPlace{m_rows.size(), *trip};
+        }
+        board.rows.push_back(boardRow(site));
+        m_rows.push_back(i);
+    }
+    m_board->setBoard(std::move(board), chosen);
+    showTrip();
+}
+
+void SeasonPage::choose(const BoardPlace& place)
+{
+    m_chosen = Chosen{siteIn(place.row).site.id, siteIn(place.row).trips[place.trip].on};
+    showTrip();
+}
+
+void SeasonPage::showTrip()
+{
+    const auto trip = chosenTrip();
+    const SiteSeason* site = chosenSite();
+    m_daySheet->setEnabled(trip && !site->trips[*trip].checks.empty());
+    m_back->setVisible(trip && site->trips[*trip].moved);
+    const QString html = trip
+        ? m_words.tripHtml(*site, *trip, tripNeeds(site->trips[*trip], m_book.catalogue()), m_theme)
+        : m_chosen ? tr("<p>This trip is no longer needed.</p>")
+                   : tr("<p>Choose a trip to see what is to be looked at, and why.</p>");
+    if (html == m_shownHtml) // a reader's place in it stays
+        return;
+    m_shownHtml = html;
+    m_trip->setHtml(html);
+}
+
+void SeasonPage::sayCost(const BoardPlace& place, Date to)
+{
+    const SiteSeason& site = siteIn(place.row);
+    const MoveCost cost = site.costOfMove(place.trip, to);
+    const QString said = m_words.cost(site, place.trip, to, cost);
+    m_cost->setText(said);
+    m_board->sayCost(said, !cost.isNothing());
+}
+
+void SeasonPage::moveTrip(const BoardPlace& place, Date to)
+{
+    const SiteSeason& site = siteIn(place.row);
+    pushMove(site, site.trips[place.trip].on, to);
+}
+
+void SeasonPage::moveBack()
+{
+    const auto trip = chosenTrip();
+    if (trip && chosenSite()->trips[*trip].moved)
+        pushMove(*chosenSite(), m_chosen->on, chosenSite()->trips[*trip].moved->insteadOf);
+}
+
+void SeasonPage::pushMove(const SiteSeason& site, Date from, Date to)
+{
+    const TripMove move{site.site.id, site.moves, withMove(site.moves, from, to), from, to};
+    m_undo->push(new MoveTripCommand(
+        tr("Move trip to %1").arg(shown(site.site.name)), move,
+        [this](SiteId id, const std::vector<MovedTrip>& moves, Date on) { return applyMoves(id, moves, on); }));
+}
+
+bool SeasonPage::applyMoves(SiteId site, const std::vector<MovedTrip>& moves, Date on)
+{
+    const bool isKept = m_moved.keep(site, moves);
+    if (isKept) {
+        m_plan.replan(site);
+        m_chosen = Chosen{site, on};
+    }
+    m_cost->clear();
+    m_plan.take(*m_fleet.fleet()); // what came in while the trip was under the hand
+    showBoard();
+    if (isKept && m_board->selected())
+        m_board->select(*m_board->selected()); // into view
+    return isKept;
+}
+
+void SeasonPage::followLink(const QUrl& url)
+{
+    if (url.hasFragment())
+        return m_trip->scrollToAnchor(url.fragment());
+    const auto bytes = parseUuid(url.path().toStdString());
+    const auto trip = chosenTrip();
+    if (!bytes || !trip)
+        return;
+    const UnitId unit(*bytes);
+    const SeasonTrip& day = chosenSite()->trips[*trip];
+    const auto units = day.units();
+    const auto one = std::ranges::find(units, unit, [](const auto& each) { return each->unit.id; });
+    if (one == units.end())
+        return;
+    if (url.scheme() == QStringLiteral("start"))
+        Q_EMIT startVisitRequested(unit, reasonOnTrip(day, **one));
+    else if (url.scheme() == QStringLiteral("unit"))
+        Q_EMIT unitRequested(unit);
+    else
+        requestFieldSheet(unit);
+}
+
+void SeasonPage::requestDaySheet()
+{
+    if (const auto trip = chosenTrip()) {
+        if (const auto sheet = daySheet(m_book, *chosenSite(), *trip))
+            Q_EMIT sheetRequested(*sheet);
+    }
+}
+
+void SeasonPage::requestFieldSheet(UnitId unit)
+{
+    if (const auto trip = chosenTrip()) {
+        if (const auto sheet = fieldSheet(m_book, chosenSite()->trips[*trip], unit))
+            Q_EMIT sheetRequested(*sheet);
+    }
+}
+
+} // namespace padside

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/review/trip_needs.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QString>
+#include <QStringList>
+
+namespace padside {
+
+class LocalSpeaker;
+struct Theme;
+
+/// Trips in words.
+class SeasonWords
+{
+    Q_DECLARE_TR_FUNCTIONS(padside::SeasonWords)
+public:
+    SeasonWords(const LocalSpeaker& speaker, const QLocale& locale);
+
+    /// "Friday 2026-05-08".
+    [[nodiscard]] QString day(Date date) const;
+    /// "Harbour Lane, Friday 2026-05-08: 7 checks at 3 units. …"
+    [[nodiscard]] QString trip(const SiteSeason& site, std::size_t trip) const;
+    /// Where a trip would go and what that costs, the check it hits hardest named.
+    [[nodiscard]] QString cost(const SiteSeason& site, std::size_t trip, Date to, const MoveCost& cost) const;
+    /// What stands beside the board: units with their checks, what to bring and to order. Links go to "start:", "unit:"
+    /// and "sheet:" with a unit's key.
+    [[nodiscard]] QString tripHtml(const SiteSeason& site, std::size_t trip, const TripNeeds& needs,
+                                   const Theme& theme) const;
+
+    [[nodiscard]] QString said(const Sentence& sentence) const;
+
+private:
+    [[nodiscard]] QString html(const QString& text) const { return text.toHtmlEscaped(); }
+    [[nodiscard]] QString word(std::string_view english) const;
+    [[nodiscard]] QString window(const Check& check, Date today) const;
+    [[nodiscard]] QString checkHtml(const SeasonCheck& check, const QString& soft) const;
+    [[nodiscard]] QString unitHtml(const SeasonTrip& trip, const ReviewedUnit& unit, const QString& soft) const;
+    [[nodiscard]] QString needsHtml(const TripNeeds& needs) const;
+    [[nodiscard]] QStringList remarks(const SiteSeason& site, const SeasonTrip& trip) const;
+
+    const LocalSpeaker& m_speaker;
+    QLocale m_locale;
+};
+
+} // namespace padside

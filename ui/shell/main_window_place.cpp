@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/store.h"
+#include "core/store/visit_book.h"
+#include "ui/models/record_book.h"
+#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/visit/visit_page.h"
+#include "ui/shell/main_window.h"
+#include "ui/shell/unit_list_panel.h"
+
+#include <QStackedWidget>
+
+namespace padside {
+
+QString MainWindow::file() const
+{
+    return m_book.store().path();
+}
+
+std::optional<Place> MainWindow::place() const
+{
+    const auto unit = m_units->selected();
+    if (!unit)
+        return std::nullopt;
+    if (m_pages->currentWidget() == m_visitPage)
+        return Place{Place::Page::visit, *unit, m_visitPage->sheet().visit.id};
+    if (m_pages->currentWidget() == m_summaryPage)
+        return Place{Place::Page::summary, *unit, m_summaryPage->visit()};
+    return Place{Place::Page::unit, *unit, {}};
+}
+
+void MainWindow::goTo(const Place& place)
+{
+    if (!m_units->holds(place.unit)) // another file of the same name, perhaps
+        return;
+    showUnit(place.unit);
+    if (place.page == Place::Page::unit)
+        return;
+    std::optional<Visit> visit;
+    m_book.attempt([&] { visit = m_book.store().visits().visit(place.visit); });
+    if (!visit || visit->unitId != place.unit) // the open visit was discarded since
+        return;
+    if (place.page == Place::Page::visit)
+        showVisit(place.visit);
+    else
+        showSummary(place.unit, place.visit);
+}
+
+} // namespace padside

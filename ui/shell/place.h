@@ -1,0 +1,32 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/record/visit.h"
+
+#include <QString>
+
+#include <optional>
+
+namespace padside {
+
+/// Where in the window the person is: a unit's page, or one of its visits, or that visit's summary.
+struct Place
+{
+    enum class Page { unit, visit, summary };
+
+    Page page = Page::unit;
+    UnitId unit;
+    VisitId visit; ///< null on the unit's page
+
+    friend bool operator==(const Place&, const Place&) = default;
+};
+
+/// One word for the settings file: "visit/<unit>/<visit>".
+[[nodiscard]] QString placeText(const Place& place);
+
+/// Reads what placeText writes; anything else is empty.
+[[nodiscard]] std::optional<Place> parsePlace(const QString& text);
+
+} // namespace padside
