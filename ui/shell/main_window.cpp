@@ -156,8 +156,9 @@ void MainWindow::makeMenus()
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
     m_edit = new EditMenu(this);
-    m_edit->follow(*m_visitPage, {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
-                                  [this] { return m_visitPage->isClosed(); }});
+    m_edit->follow(*m_visitPage,
+                   {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
+                    [this] { return m_visitPage->isClosed(); }});
     m_edit->addSeparator();
     // Ctrl+comma everywhere: not every platform has a usual key for it.
     m_edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,

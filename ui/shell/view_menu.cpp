@@ -22,7 +22,7 @@ ViewMenu::ViewMenu(const Theme& worn, QWidget* parent)
     };
     add(ThemeKind::light, tr("&Light"));
     add(ThemeKind::dark, tr("&Dark"));
-    add(ThemeKind::sunlight, tr("&Sunlight (strong contrast)"));
+    add(ThemeKind::sunlight, tr("Sunli&ght (strong contrast)"));
     addSeparator();
     m_fieldSize = addAction(tr("Field si&ze (touch and gloves)"), this, &ViewMenu::ask);
     m_fieldSize->setObjectName(u"fieldSize"_s);

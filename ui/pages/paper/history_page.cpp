@@ -39,7 +39,6 @@ const QString a4 = QStringLiteral("a4");
 HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
-    , m_theme(theme)
     , m_bar(new QWidget)
     , m_back(new QPushButton(tr("&Back to the unit")))
     , m_export(new QPushButton(tr("Export as &PDF…")))

@@ -179,7 +179,8 @@ QWidget* VisitPage::makeSide()
     workLayout->addWidget(m_followUps);
     workLayout->addStretch(1);
     const auto add = [this](QWidget* part, const QString& name, const QString& key) {
-        m_side->setTabToolTip(m_side->addTab(part, name + u"  "_s + key), tr("%1 (%2)").arg(name, key));
+        const QString text = name + u"  "_s + key;
+        m_side->setTabToolTip(m_side->addTab(part, text), text);
     };
     add(m_readings, tr("Readings"), u"F3"_s);
     add(scrolling(work), tr("Work"), u"F4"_s);
