@@ -156,6 +156,23 @@ TEST_F(VisitByKeysTest, UndoAndRedoFromTheKeyboardShowThePlaceThatChanged)
     EXPECT_EQ(record(), after) << "only the typing was taken back";
 }
 
+TEST_F(VisitByKeysTest, UndoIsThatOfThePageInFront)
+{
+    m_window.startVisit(m_unit, VisitReason::spring);
+    const VisitId visit = page().sheet().visit.id;
+    const auto undo = m_window.findChild<QAction*>(QStringLiteral("undo"));
+    press(Qt::Key_3);
+    EXPECT_TRUE(undo->isEnabled());
+    const UnitRecord graded = record();
+    m_window.showSeason();
+    EXPECT_FALSE(undo->isEnabled()) << "no trip was moved";
+    m_window.showUnit(m_unit);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(record(), graded) << "a visit that is not in sight stays as it is";
+    m_window.showVisit(visit);
+    EXPECT_TRUE(undo->isEnabled());
+}
+
 TEST_F(VisitByKeysTest, AClosedVisitIsNotUndoneAndTheMenuSaysWhy)
 {
     m_window.startVisit(m_unit, VisitReason::spring);

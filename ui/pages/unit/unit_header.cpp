@@ -5,6 +5,8 @@
 
 #include "ui/models/speaker.h"
 
+#include <QApplication>
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QStringList>
@@ -29,6 +31,7 @@ QLabel* softLabel()
     return label;
 }
 
+constexpr double tagSize = 1.7; ///< of the letters
 constexpr int nameplateColumns = 3; ///< pairs of name and value side by side
 
 } // namespace
@@ -44,10 +47,7 @@ UnitHeader::UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, 
     , m_nameplate(new QWidget)
     , m_lines(new QGridLayout(m_nameplate))
 {
-    QFont large = font();
-    large.setPointSizeF(large.pointSizeF() * 1.7);
-    large.setBold(true);
-    m_tag->setFont(large);
+    fitTag();
     m_tag->setTextFormat(Qt::PlainText);
     m_tag->setObjectName(u"unitTag"_s);
     m_where->setObjectName(u"unitWhere"_s);
@@ -173,6 +173,21 @@ void UnitHeader::setSnapshot(const UnitSnapshot& snapshot)
     m_where->setText(whereText(snapshot));
     m_facts->setText(factsText(snapshot));
     fillNameplate(snapshot);
+}
+
+void UnitHeader::fitTag()
+{
+    QFont large = QApplication::font();
+    large.setPointSizeF(large.pointSizeF() * tagSize);
+    large.setBold(true);
+    m_tag->setFont(large);
+}
+
+void UnitHeader::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::ApplicationFontChange)
+        fitTag();
+    QWidget::changeEvent(event);
 }
 
 } // namespace padside

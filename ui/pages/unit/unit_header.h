@@ -26,7 +26,11 @@ public:
     void setSnapshot(const UnitSnapshot& snapshot);
     [[nodiscard]] QToolButton* nameplateButton() const { return m_unfold; }
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    void fitTag(); ///< to the size of the program's letters
     [[nodiscard]] QString whereText(const UnitSnapshot& snapshot) const;
     [[nodiscard]] QString factsText(const UnitSnapshot& snapshot) const;
     void fillNameplate(const UnitSnapshot& snapshot);

@@ -191,7 +191,8 @@ void ClosingPanel::askToClose()
         text = tr("Not entered yet: %1. Enter or clear it first, so that nothing is lost.")
                    .arg(m_unfinished.join(u"; "_s));
     else if (m_left > 0)
-        text = tr("Zones not looked at: %1. Once closed, entries can no longer be undone, only corrected with a reason. Close it?")
+        text = tr("Zones not looked at: %1. Once closed, entries can no longer be undone, only corrected with a "
+                  "reason. Close it?")
                    .arg(m_left);
     else
         text = tr("Once closed, entries can no longer be undone, only corrected with a reason. Close it?");

@@ -80,7 +80,8 @@ TEST_F(VisitPageTest, WhatAScreenReaderTogglesIsEnteredAsIfItWerePressed)
     const auto toggle = [this](const char* name) {
         QAccessibleInterface* face = QAccessible::queryAccessibleInterface(find(name));
         ASSERT_TRUE(face && face->actionInterface()) << name;
-        ASSERT_TRUE(face->actionInterface()->actionNames().contains(QAccessibleActionInterface::toggleAction())) << name;
+        ASSERT_TRUE(face->actionInterface()->actionNames().contains(QAccessibleActionInterface::toggleAction()))
+            << name;
         face->actionInterface()->doAction(QAccessibleActionInterface::toggleAction());
         EXPECT_TRUE(face->state().checked) << name;
     };
