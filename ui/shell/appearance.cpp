@@ -56,6 +56,12 @@ Appearance::Appearance(QApplication& application)
 {
 }
 
+Appearance::~Appearance()
+{
+    QApplication::setFont(m_desktopFont);
+    QApplication::setPalette(QPalette());
+}
+
 void Appearance::wear(const Look& look)
 {
     if (look == m_look)

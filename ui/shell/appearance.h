@@ -33,6 +33,9 @@ class Appearance
 {
 public:
     explicit Appearance(QApplication& application);
+    ~Appearance(); ///< gives letters and colours of the computer back
+    Appearance(const Appearance&) = delete;
+    Appearance& operator=(const Appearance&) = delete;
 
     void wear(const Look& look);
     [[nodiscard]] Look look() const { return m_look.value_or(Look{}); }

@@ -8,6 +8,7 @@
 #include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
+#include <QAbstractButton>
 #include <QAbstractItemView>
 #include <QAbstractSpinBox>
 #include <QApplication>
@@ -66,12 +67,6 @@ protected:
                 m_unit = unit;
         }
     }
-    ~AppearanceTest() override
-    {
-        m_window.reset();
-        m_appearance.wear({}); // for the tests that follow
-    }
-
     void choose(const char* entry)
     {
         for (QAction* action : m_window->findChildren<QAction*>()) {
