@@ -12,6 +12,7 @@
 #include "ui/shell/main_window.h"
 
 #include <QApplication>
+#include <QDialog>
 #include <QMenuBar>
 #include <QTest>
 
