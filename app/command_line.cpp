@@ -71,6 +71,7 @@ CommandOutcome runCommandLine(const std::vector<std::string>& arguments, const C
     addChecksCommand(app, chosen);
     addVerifyCommand(app, chosen);
     addBackupCommand(app, chosen);
+    addImportCommand(app, chosen);
     addCalcCommand(app, chosen);
 
     try {

@@ -23,6 +23,7 @@ void addFlagsCommand(CLI::App& app, Command& chosen);
 void addChecksCommand(CLI::App& app, Command& chosen);
 void addVerifyCommand(CLI::App& app, Command& chosen);
 void addBackupCommand(CLI::App& app, Command& chosen);
+void addImportCommand(CLI::App& app, Command& chosen);
 void addCalcCommand(CLI::App& app, Command& chosen);
 
 } // namespace padside

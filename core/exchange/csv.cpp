@@ -62,6 +62,47 @@ std::optional<Problem> headingProblem(const CsvRow& heading, const std::vector<s
     return std::nullopt;
 }
 
+/// The line of column names; its own faults are those of the whole file.
+Result<std::vector<std::string>> readHeading(CsvReader& reader, const std::string& name)
+{
+    reader.skipEmptyLines();
+    if (reader.atEnd())
+        return problem(ProblemKind::badInput, PADSIDE_SAY("{0} is empty. Its first line must name the columns."),
+                       {name});
+    const Result<CsvRow> row = reader.next();
+    if (!row)
+        return tl::unexpected(row.error());
+    std::vector<std::string> columns;
+    std::ranges::transform(row->cells, std::back_inserter(columns), withoutBlanks);
+    if (const auto bad = headingProblem(*row, columns, name))
+        return tl::unexpected(*bad);
+    return columns;
+}
+
+/// Nothing where the row has as many cells as the table has columns.
+std::optional<Problem> lengthProblem(const CsvRow& row, const CsvTable& table)
+{
+    if (row.cells.size() == table.columns.size())
+        return std::nullopt;
+    return Problem{
+        ProblemKind::badInput,
+        {PADSIDE_SAY("{0}, line {1}: values in this line: {2}, but columns: {3}. Make them agree."),
+         {table.name, lineNumber(row.line), lineNumber(row.cells.size()), lineNumber(table.columns.size())}}};
+}
+
+/// Nothing where all cells are UTF-8.
+std::optional<Problem> cellEncodingProblem(const CsvRow& row, const std::string& name)
+{
+    for (const std::string& cell : row.cells) {
+        if (utf8Length(cell) != cell.size())
+            return Problem{ProblemKind::badInput,
+                           {PADSIDE_SAY("{0}, line {1}: this is not UTF-8 text. Save the file as “CSV UTF-8” and try "
+                                        "again."),
+                            {name, lineNumber(row.line)}}};
+    }
+    return std::nullopt;
+}
+
 bool isNumber(std::string_view text)
 {
     if (text.starts_with('+'))
@@ -87,27 +128,49 @@ Result<CsvTable> readCsv(std::string_view text, std::string name)
         return tl::unexpected(*bad);
     CsvTable table{std::move(name), {}, {}};
     CsvReader reader(text, table.name);
+    Result<std::vector<std::string>> columns = readHeading(reader, table.name);
+    if (!columns)
+        return tl::unexpected(columns.error());
+    table.columns = std::move(*columns);
     for (reader.skipEmptyLines(); !reader.atEnd(); reader.skipEmptyLines()) {
         Result<CsvRow> row = reader.next();
         if (!row)
             return tl::unexpected(row.error());
-        if (table.columns.empty()) {
-            std::ranges::transform(row->cells, std::back_inserter(table.columns), withoutBlanks);
-            if (const auto bad = headingProblem(*row, table.columns, table.name))
-                return tl::unexpected(*bad);
-            continue;
-        }
-        if (row->cells.size() != table.columns.size())
-            return problem(
-                ProblemKind::badInput,
-                PADSIDE_SAY("{0}, line {1}: values in this line: {2}, but columns: {3}. Make them agree."),
-                {table.name, lineNumber(row->line), lineNumber(row->cells.size()), lineNumber(table.columns.size())});
+        if (const auto bad = lengthProblem(*row, table))
+            return tl::unexpected(*bad);
         table.rows.push_back(std::move(*row));
     }
-    if (table.columns.empty())
-        return problem(ProblemKind::badInput, PADSIDE_SAY("{0} is empty. Its first line must name the columns."),
-                       {table.name});
     return table;
+}
+
+Result<CsvSalvage> salvageCsv(std::string_view text, std::string name)
+{
+    CsvSalvage salvage{CsvTable{std::move(name), {}, {}}, {}};
+    CsvTable& table = salvage.table;
+    CsvReader reader(text, table.name);
+    Result<std::vector<std::string>> columns = readHeading(reader, table.name);
+    if (!columns)
+        return tl::unexpected(columns.error());
+    table.columns = std::move(*columns);
+    for (const std::string& column : table.columns) {
+        if (utf8Length(column) != column.size())
+            return tl::unexpected(*encodingProblem(text, table.name));
+    }
+    for (reader.skipEmptyLines(); !reader.atEnd(); reader.skipEmptyLines()) {
+        const std::size_t line = reader.line();
+        Result<CsvRow> row = reader.next();
+        if (!row) {
+            salvage.faults.push_back({line, row.error().what});
+            reader.passBadRow();
+        } else if (auto bad = cellEncodingProblem(*row, table.name)) {
+            salvage.faults.push_back({line, std::move(bad->what)});
+        } else if (bad = lengthProblem(*row, table); bad) {
+            salvage.faults.push_back({line, std::move(bad->what)});
+        } else {
+            table.rows.push_back(std::move(*row));
+        }
+    }
+    return salvage;
 }
 
 std::string csvLine(std::span<const std::string> cells)

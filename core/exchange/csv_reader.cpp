@@ -23,6 +23,8 @@ void CsvReader::skipEmptyLines()
 Result<CsvRow> CsvReader::next()
 {
     CsvRow row{m_line, {}};
+    m_rowPlace = m_place;
+    m_rowLine = m_line;
     while (true) {
         Result<std::string> one = cell();
         if (!one)
@@ -34,6 +36,15 @@ Result<CsvRow> CsvReader::next()
     }
     passLineEnd();
     return row;
+}
+
+void CsvReader::passBadRow()
+{
+    m_place = m_rowPlace;
+    m_line = m_rowLine;
+    while (!atEnd() && !atLineEnd())
+        ++m_place;
+    passLineEnd();
 }
 
 Result<std::string> CsvReader::cell()

@@ -13,8 +13,11 @@ public:
     CsvReader(std::string_view text, std::string_view name);
 
     [[nodiscard]] bool atEnd() const { return m_place >= m_text.size(); }
+    [[nodiscard]] std::size_t line() const { return m_line; } ///< of the file, counted from 1
     void skipEmptyLines();
     [[nodiscard]] Result<CsvRow> next();
+    /// After a row that could not be read: goes on behind the line on which it began.
+    void passBadRow();
 
 private:
     [[nodiscard]] Result<std::string> cell();
@@ -27,6 +30,8 @@ private:
     std::string_view m_name;
     std::size_t m_place = 0;
     std::size_t m_line = 1;
+    std::size_t m_rowPlace = 0; ///< where the last row began
+    std::size_t m_rowLine = 1;
 };
 
 } // namespace padside

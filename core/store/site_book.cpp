@@ -19,6 +19,7 @@ namespace padside {
 namespace {
 
 const std::string allSites = selectText(siteColumns, "site ORDER BY name, id");
+const std::string oneSite = selectText(siteColumns, "site WHERE id = ?");
 const std::string allUnits
     = selectText("unit.id, unit.site_id, unit.tag, unit.kind, unit.maker, unit.model, unit.serial, "
                  "unit.place, unit.refrigerant, unit.metering, unit.installed_on, unit.retired_on, "
@@ -134,6 +135,15 @@ std::vector<Site> SiteBook::sites() const
     while (row.next())
         sites.push_back(readSite(row));
     return sites;
+}
+
+std::optional<Site> SiteBook::site(SiteId id) const
+{
+    Cursor row(m_connection, oneSite);
+    row.bind(1, id);
+    if (!row.next())
+        return std::nullopt;
+    return readSite(row);
 }
 
 std::vector<Unit> SiteBook::units() const

@@ -2,10 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/record/fitted_unit.h"
 #include "core/record/site.h"
-#include "core/record/unit.h"
 
+#include <functional>
 #include <optional>
+#include <set>
 #include <vector>
 
 namespace padside {
@@ -19,8 +21,11 @@ public:
     explicit SiteBook(Connection& connection);
 
     [[nodiscard]] std::vector<Site> sites() const; ///< by name
+    [[nodiscard]] std::optional<Site> site(SiteId id) const;
     [[nodiscard]] std::vector<Unit> units() const; ///< by site name, then tag; with nameplates
     [[nodiscard]] std::optional<Unit> unitByTag(const std::string& tag) const;
+
+    [[nodiscard]] std::set<std::string> tags() const; ///< of all units, retired ones too
 
     void addSite(const Site& site);
     void changeSite(const Site& site);
@@ -32,6 +37,16 @@ public:
     void changePart(const Part& part);
     /// Closes `old` on `on` and fits `fresh` in its position, in one transaction.
     void replacePart(PartId old, Date on, const std::string& because, const Part& fresh);
+
+    /// Adds sites, units and their parts in one transaction. `tell` gets 0..1 now and then and answers false to stop:
+    /// then nothing was added and the answer is false.
+    [[nodiscard]] bool addAll(const std::vector<Site>& sites, const std::vector<FittedUnit>& units,
+                              const std::function<bool(double)>& tell);
+
+    /// Takes back a unit that was added by mistake, with its parts. One that was ever visited stays (refused).
+    void removeUnit(UnitId id);
+    /// Takes back a site that was added by mistake. One with units stays (refused).
+    void removeSite(SiteId id);
 
 private:
     Connection& m_connection;
