@@ -116,7 +116,8 @@ std::vector<UnitLine> linesWithoutGrades(Connection& connection)
                "SELECT unit.id, unit.site_id, site.name, unit.tag, unit.kind, unit.place, "
                "unit.retired_on IS NOT NULL, "
                "(SELECT count(*) FROM visit WHERE visit.unit_id = unit.id AND closed_at IS NULL), "
-               "(SELECT max(visited_on) FROM visit WHERE visit.unit_id = unit.id AND closed_at IS NOT NULL) "
+               "(SELECT max(visited_on) FROM visit WHERE visit.unit_id = unit.id AND closed_at IS NOT NULL), "
+               "unit.installed_on "
                "FROM unit JOIN site ON site.id = unit.site_id ORDER BY site.name, site.id, unit.tag");
     while (row.next()) {
         UnitLine line;
@@ -129,6 +130,7 @@ std::vector<UnitLine> linesWithoutGrades(Connection& connection)
         line.retired = row.integer(6) != 0;
         line.hasOpenVisit = row.integer(7) != 0;
         line.lastVisitOn = row.optionalDate(8);
+        line.installedOn = row.optionalDate(9);
         lines.push_back(std::move(line));
     }
     return lines;

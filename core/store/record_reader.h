@@ -31,6 +31,7 @@ struct UnitLine
     std::string tag;
     std::string kind;
     std::string place;
+    std::optional<Date> installedOn;
     bool retired = false;
     bool hasOpenVisit = false;
     std::optional<Date> lastVisitOn; ///< closed visits
