@@ -255,6 +255,44 @@
     </message>
 </context>
 <context>
+    <name>SetupLog</name>
+    <message>
+        <source>adding %1</source>
+        <translation>añadir %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>adding %n units</source>
+        <translation>
+            <numerusform>añadir %n unidad</numerusform>
+            <numerusform>añadir %n unidades</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changing %1</source>
+        <translation>cambiar %1</translation>
+    </message>
+    <message>
+        <source>Retired %1: %2</source>
+        <translation>Retirada el %1: %2</translation>
+    </message>
+    <message>
+        <source>retiring %1</source>
+        <translation>retirar %1</translation>
+    </message>
+    <message>
+        <source>Brought back %1</source>
+        <translation>Puesta de nuevo en servicio el %1</translation>
+    </message>
+    <message>
+        <source>bringing back %1</source>
+        <translation>recuperar %1</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>quitar %1</translation>
+    </message>
+</context>
+<context>
     <name>Visit</name>
     <message>
         <source>not seen: %1</source>
@@ -4182,6 +4220,154 @@
         <source>{0} checks would come later than they should, the worst by {1} days.</source>
         <translation>{0} revisiones llegarían más tarde de lo debido, la peor por {1} días.</translation>
     </message>
+    <message>
+        <source>site</source>
+        <translation>emplazamiento</translation>
+    </message>
+    <message>
+        <source>address</source>
+        <translation>dirección</translation>
+    </message>
+    <message>
+        <source>tag</source>
+        <translation>etiqueta</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>clase</translation>
+    </message>
+    <message>
+        <source>maker</source>
+        <translation>fabricante</translation>
+    </message>
+    <message>
+        <source>model</source>
+        <translation>modelo</translation>
+    </message>
+    <message>
+        <source>serial number</source>
+        <translation>número de serie</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>metering</source>
+        <translation>expansión</translation>
+    </message>
+    <message>
+        <source>installed</source>
+        <translation>instalada</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>Row {0}: no site is named.</source>
+        <translation>Fila {0}: no se nombra ningún emplazamiento.</translation>
+    </message>
+    <message>
+        <source>Row {0}: there is no tag.</source>
+        <translation>Fila {0}: falta la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the tag {1} is taken by a unit in the record.</source>
+        <translation>Fila {0}: la etiqueta {1} la tiene una unidad del registro.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the tag {1} is in row {2} already.</source>
+        <translation>Fila {0}: la etiqueta {1} ya está en la fila {2}.</translation>
+    </message>
+    <message>
+        <source>Row {0}: there is no kind. Known are: {1}.</source>
+        <translation>Fila {0}: falta la clase. Se conocen: {1}.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the kind “{1}” is not known. Known are: {2}.</source>
+        <translation>Fila {0}: la clase «{1}» no se conoce. Se conocen: {2}.</translation>
+    </message>
+    <message>
+        <source>Row {0}: the metering “{1}” is not known. Known are: {2}.</source>
+        <translation>Fila {0}: la expansión «{1}» no se conoce. Se conocen: {2}.</translation>
+    </message>
+    <message>
+        <source>Row {0}, installed: “{1}” can&apos;t be the day. Write it like 2008-06-14, 2008-06 or 2008, from 1900 to today.</source>
+        <translation>Fila {0}, instalada: «{1}» no puede ser el día. Escríbalo como 2008-06-14, 2008-06 o 2008, desde 1900 hasta hoy.</translation>
+    </message>
+    <message>
+        <source>“{0}” is not a date that can be read: write it like 2008-06-14, 2008-06 or 2008.</source>
+        <translation>«{0}» no es una fecha legible: escríbala como 2008-06-14, 2008-06 o 2008.</translation>
+    </message>
+    <message>
+        <source>{0} lies in the future: check the date.</source>
+        <translation>{0} está en el futuro: revise la fecha.</translation>
+    </message>
+    <message>
+        <source>“{0}” lies before 1900: check the year.</source>
+        <translation>«{0}» es anterior a 1900: revise el año.</translation>
+    </message>
+    <message>
+        <source>This unit was visited, so it stays in the record: retire it instead.</source>
+        <translation>Esta unidad se visitó, así que queda en el registro: retírela en su lugar.</translation>
+    </message>
+    <message>
+        <source>This unit is not in the file any more.</source>
+        <translation>Esta unidad ya no está en el archivo.</translation>
+    </message>
+    <message>
+        <source>This site has units: move or remove them first.</source>
+        <translation>Este emplazamiento tiene unidades: trasládelas o quítelas antes.</translation>
+    </message>
+    <message>
+        <source>This site is not in the file any more.</source>
+        <translation>Este emplazamiento ya no está en el archivo.</translation>
+    </message>
+    <message>
+        <source>Give the first tag.</source>
+        <translation>Dé la primera etiqueta.</translation>
+    </message>
+    <message>
+        <source>“{0}” has no number to count up from: write one, like {0}-1.</source>
+        <translation>«{0}» no tiene un número desde el que contar: escriba uno, como {0}-1.</translation>
+    </message>
+    <message>
+        <source>A site needs a name.</source>
+        <translation>Un emplazamiento necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>This must lie between {0} and {1}.</source>
+        <translation>Debe estar entre {0} y {1}.</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be less than nothing.</source>
+        <translation>No puede ser menos que cero.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no week: write a number from 1 to 53, as calendars number them (ISO 8601).</source>
+        <translation>«{0}» no es una semana: escriba un número de 1 a 53, como las numeran los calendarios (ISO 8601).</translation>
+    </message>
+    <message>
+        <source>The last week comes before the first, week {0}.</source>
+        <translation>La última semana es anterior a la primera, la semana {0}.</translation>
+    </message>
+    <message>
+        <source>A unit needs a tag: what you call it, like RT-1.</source>
+        <translation>Una unidad necesita una etiqueta: cómo la llama usted, como RT-1.</translation>
+    </message>
+    <message>
+        <source>Choose what kind of unit it is.</source>
+        <translation>Elija qué clase de unidad es.</translation>
+    </message>
+    <message>
+        <source>A visit is open at {0}: close it, then retire the unit.</source>
+        <translation>Hay una visita abierta en {0}: ciérrela y después retire la unidad.</translation>
+    </message>
+    <message>
+        <source>The sample could not be put at {0}: is the disk full, or the folder closed to you?</source>
+        <translation>La muestra no se pudo poner en {0}: ¿está lleno el disco o no tiene acceso a la carpeta?</translation>
+    </message>
 </context>
 <context>
     <name>padside</name>
@@ -4634,6 +4820,17 @@
     </message>
 </context>
 <context>
+    <name>padside::FittedPartsList</name>
+    <message>
+        <source>Parts it has</source>
+        <translation>Piezas que tiene</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
     <name>padside::FollowUpPanel</name>
     <message>
         <source>Why to look again</source>
@@ -4861,10 +5058,6 @@
     <message>
         <source>%1[*] – Padside</source>
         <translation>%1[*] – Padside</translation>
-    </message>
-    <message>
-        <source>&lt;h2&gt;This file has no units yet.&lt;/h2&gt;&lt;p&gt;Open another file with Ctrl+O, or make the sample of an invented harbour town:&lt;/p&gt;&lt;p&gt;&lt;code&gt;padside demo --out sample.padside&lt;/code&gt;&lt;/p&gt;</source>
-        <translation>&lt;h2&gt;Este archivo todavía no tiene unidades.&lt;/h2&gt;&lt;p&gt;Abra otro archivo con Ctrl+O, o haga la muestra de un puerto inventado:&lt;/p&gt;&lt;p&gt;&lt;code&gt;padside demo --out sample.padside&lt;/code&gt;&lt;/p&gt;</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -5310,6 +5503,37 @@
     </message>
 </context>
 <context>
+    <name>padside::RetireDialog</name>
+    <message>
+        <source>Retire %1</source>
+        <translation>Retirar %1</translation>
+    </message>
+    <message>
+        <source>Replaced, scrapped, given up</source>
+        <translation>Sustituida, desguazada, abandonada</translation>
+    </message>
+    <message>
+        <source>A retired unit keeps its record, but is no longer planned for visits. It can be brought back.</source>
+        <translation>Una unidad retirada conserva su registro, pero ya no se le planean visitas. Se puede recuperar.</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Día</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Motivo</translation>
+    </message>
+    <message>
+        <source>Retire it</source>
+        <translation>Retirarla</translation>
+    </message>
+    <message>
+        <source>Say in a few words why: the next person will ask.</source>
+        <translation>Diga en pocas palabras por qué: quien venga después lo preguntará.</translation>
+    </message>
+</context>
+<context>
     <name>padside::SeasonBoardView</name>
     <message>
         <source>Trips by site and week</source>
@@ -5642,6 +5866,167 @@
     <message>
         <source>Spares</source>
         <translation>Repuestos</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SetupMenu</name>
+    <message>
+        <source>Set &amp;up</source>
+        <translation>&amp;Preparar</translation>
+    </message>
+    <message>
+        <source>Add a &amp;unit…</source>
+        <translation>Añadir una &amp;unidad…</translation>
+    </message>
+    <message>
+        <source>One &amp;like this…</source>
+        <translation>Una &amp;como esta…</translation>
+    </message>
+    <message>
+        <source>&amp;Change this unit…</source>
+        <translation>Ca&amp;mbiar esta unidad…</translation>
+    </message>
+    <message>
+        <source>&amp;Retire this unit…</source>
+        <translation>&amp;Retirar esta unidad…</translation>
+    </message>
+    <message>
+        <source>&amp;Bring this unit back</source>
+        <translation>Recu&amp;perar esta unidad</translation>
+    </message>
+    <message>
+        <source>Remove this unit: added by &amp;mistake</source>
+        <translation>&amp;Quitar esta unidad: añadida por error</translation>
+    </message>
+    <message>
+        <source>Add a &amp;site…</source>
+        <translation>Añadir un &amp;emplazamiento…</translation>
+    </message>
+    <message>
+        <source>Change this unit&apos;s s&amp;ite…</source>
+        <translation>Cambiar el empla&amp;zamiento de esta unidad…</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SiteDialog</name>
+    <message>
+        <source>Site %1</source>
+        <translation>Emplazamiento %1</translation>
+    </message>
+    <message>
+        <source>New site</source>
+        <translation>Emplazamiento nuevo</translation>
+    </message>
+    <message>
+        <source>Add the site</source>
+        <translation>Añadir el emplazamiento</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SiteForm</name>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Needed; the rest may wait</source>
+        <translation>Hace falta; lo demás puede esperar</translation>
+    </message>
+    <message>
+        <source>A&amp;ddress</source>
+        <translation>&amp;Dirección</translation>
+    </message>
+    <message>
+        <source>&amp;Contact</source>
+        <translation>&amp;Contacto</translation>
+    </message>
+    <message>
+        <source>Who opens, and how to reach them</source>
+        <translation>Quién abre y cómo avisarle</translation>
+    </message>
+    <message>
+        <source>Acce&amp;ss</source>
+        <translation>Acce&amp;so</translation>
+    </message>
+    <message>
+        <source>Gate, ladder, dog</source>
+        <translation>Portón, escalera, perro</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>Air, as means of the year</source>
+        <translation>Aire, medias del año</translation>
+    </message>
+    <message>
+        <source>A&amp;ltitude</source>
+        <translation>A&amp;ltitud</translation>
+    </message>
+    <message>
+        <source>In metres</source>
+        <translation>En metros</translation>
+    </message>
+    <message>
+        <source>In feet</source>
+        <translation>En pies</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatura</translation>
+    </message>
+    <message>
+        <source>In %1</source>
+        <translation>En %1</translation>
+    </message>
+    <message>
+        <source>Relative &amp;humidity</source>
+        <translation>&amp;Humedad relativa</translation>
+    </message>
+    <message>
+        <source>In %</source>
+        <translation>En %</translation>
+    </message>
+    <message>
+        <source>Sulphur dio&amp;xide</source>
+        <translation>Dió&amp;xido de azufre</translation>
+    </message>
+    <message>
+        <source>Deposition in mg/(m²·d)</source>
+        <translation>Depósito en mg/(m²·d)</translation>
+    </message>
+    <message>
+        <source>Chlo&amp;ride</source>
+        <translation>Clo&amp;ruro</translation>
+    </message>
+    <message>
+        <source>Deposition in mg/(m²·d); salt air</source>
+        <translation>Depósito en mg/(m²·d); aire salino</translation>
+    </message>
+    <message>
+        <source>Weeks for visits, as calendars number them</source>
+        <translation>Semanas de visita, como las numeran los calendarios</translation>
+    </message>
+    <message>
+        <source>S&amp;pring from week</source>
+        <translation>&amp;Primavera desde la semana</translation>
+    </message>
+    <message>
+        <source>Spring to &amp;week</source>
+        <translation>Prima&amp;vera hasta la semana</translation>
+    </message>
+    <message>
+        <source>&amp;Fall from week</source>
+        <translation>Otoño d&amp;esde la semana</translation>
+    </message>
+    <message>
+        <source>Fall to w&amp;eek</source>
+        <translation>Otoño h&amp;asta la semana</translation>
     </message>
 </context>
 <context>
@@ -6083,6 +6468,108 @@
     </message>
 </context>
 <context>
+    <name>padside::UnitDialog</name>
+    <message>
+        <source>New unit</source>
+        <translation>Unidad nueva</translation>
+    </message>
+    <message>
+        <source>Unit %1</source>
+        <translation>Unidad %1</translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation>Añadirla</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
+    </message>
+    <message>
+        <source>&amp;How many of them</source>
+        <translation>C&amp;uántas</translation>
+    </message>
+    <message>
+        <source>Parts it has; &amp;untick what it lacks</source>
+        <translation>&amp;Piezas que tiene; desmarque las que no</translation>
+    </message>
+    <message>
+        <source>%1 to %2; serial numbers come later</source>
+        <translation>%1 a %2; los números de serie, más tarde</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitForm</name>
+    <message>
+        <source>&amp;Site</source>
+        <translation>Empla&amp;zamiento</translation>
+    </message>
+    <message>
+        <source>&amp;Tag</source>
+        <translation>&amp;Etiqueta</translation>
+    </message>
+    <message>
+        <source>What you call it, like RT-1</source>
+        <translation>Cómo la llama usted, como RT-1</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Lugar</translation>
+    </message>
+    <message>
+        <source>North wall, roof by the hatch</source>
+        <translation>Muro norte, azotea junto a la trampilla</translation>
+    </message>
+    <message>
+        <source>M&amp;aker</source>
+        <translation>&amp;Fabricante</translation>
+    </message>
+    <message>
+        <source>Mo&amp;del</source>
+        <translation>&amp;Modelo</translation>
+    </message>
+    <message>
+        <source>Se&amp;rial number</source>
+        <translation>Número de &amp;serie</translation>
+    </message>
+    <message>
+        <source>Re&amp;frigerant</source>
+        <translation>&amp;Refrigerante</translation>
+    </message>
+    <message>
+        <source>As on the nameplate, like R-410A</source>
+        <translation>Como en la placa, p. ej. R-410A</translation>
+    </message>
+    <message>
+        <source>&amp;Installed</source>
+        <translation>&amp;Instalada</translation>
+    </message>
+    <message>
+        <source>2008-06-14, or only 2008</source>
+        <translation>2008-06-14, o solo 2008</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Clase</translation>
+    </message>
+    <message>
+        <source>M&amp;etering</source>
+        <translation>E&amp;xpansión</translation>
+    </message>
+    <message>
+        <source>A unit keeps its kind: its parts and what was found on them stand on it.</source>
+        <translation>Una unidad conserva su clase: en ella se apoyan sus piezas y lo que se halló en ellas.</translation>
+    </message>
+</context>
+<context>
     <name>padside::UnitHeader</name>
     <message>
         <source>&amp;Nameplate</source>
@@ -6421,6 +6908,37 @@
     </message>
 </context>
 <context>
+    <name>padside::WelcomePage</name>
+    <message>
+        <source>This file has no units yet</source>
+        <translation>Este archivo aún no tiene unidades</translation>
+    </message>
+    <message>
+        <source>&amp;Add your first site and unit…</source>
+        <translation>&amp;Añadir el primer emplazamiento y la primera unidad…</translation>
+    </message>
+    <message>
+        <source>Where it stands, what it is called and what kind it is; everything else can be filled in later. Then its first visit can begin.</source>
+        <translation>Dónde está, cómo se llama y de qué clase es; todo lo demás puede completarse después. Entonces puede empezar su primera visita.</translation>
+    </message>
+    <message>
+        <source>&amp;Look at a sample</source>
+        <translation>&amp;Ver una muestra</translation>
+    </message>
+    <message>
+        <source>Fourteen units of an invented harbour town with eight years of visits, in a file of its own beside yours: try everything there, nothing of yours changes.</source>
+        <translation>Catorce unidades de un pueblo portuario inventado con ocho años de visitas, en un archivo propio junto al suyo: pruébelo todo allí, nada de lo suyo cambia.</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file…</source>
+        <translation>A&amp;brir un archivo…</translation>
+    </message>
+    <message>
+        <source>A record that is already on this computer.</source>
+        <translation>Un registro que ya está en este ordenador.</translation>
+    </message>
+</context>
+<context>
     <name>padside::WetnessChoice</name>
     <message>
         <source>D</source>
@@ -6483,6 +7001,10 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
     <message>
         <source>Leave it</source>
         <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Making the sample</source>
+        <translation>Preparar la muestra</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 #include "ui/models/setup_input.h"
 
 #include "core/record/installed_day.h"
+#include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 
 #include <charconv>
@@ -21,7 +22,7 @@ constexpr int weeksInAYear = 53; // ISO 8601
 /// Lengths are usually shown in millimetres or inches: not how high a town lies.
 const MeasuringUnit& altitudeUnit(const InputStyle& style)
 {
-    return *unitByCode(style.units == UnitSystem::metric ? "m" : "ft");
+    return *unitByCode(style.units.system == UnitSystem::metric ? "m" : "ft");
 }
 
 /// Reads one form and gathers what is wrong.
@@ -177,6 +178,11 @@ std::string valueIn(const UnitInput& input, UnitField field, const std::string& 
 }
 
 } // namespace
+
+InputStyle inputStyleOf(const RecordBook& book)
+{
+    return {book.numberStyle(), book.surroundings().units};
+}
 
 SiteInput inputOf(const Site& site, const InputStyle& style)
 {

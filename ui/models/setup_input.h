@@ -5,8 +5,9 @@
 
 #include "core/exchange/unit_columns.h"
 #include "core/quantity/measure.h"
+#include "core/quantity/unit_choice.h"
 #include "core/record/site.h"
-#include "core/record/unit.h" // before id.h, for moc
+#include "core/record/unit.h"
 
 #include <QString>
 
@@ -40,8 +41,11 @@ using UnitInput = std::map<UnitField, QString>;
 struct InputStyle
 {
     NumberStyle numbers;
-    UnitSystem units = UnitSystem::metric;
+    UnitChoice units;
 };
+
+class RecordBook;
+[[nodiscard]] InputStyle inputStyleOf(const RecordBook& book);
 
 /// A site as typed: what could be understood, and what is wrong beside which field.
 struct CheckedSite

@@ -25,8 +25,9 @@ void addLine(std::string& note, const QString& line)
 
 } // namespace
 
-SetupLog::SetupLog(RecordBook& book)
+SetupLog::SetupLog(RecordBook& book, QUndoStack& stack)
     : m_book(book)
+    , m_stack(stack)
 {
 }
 
@@ -97,17 +98,6 @@ bool SetupLog::bringBack(UnitId id)
     after.retiredOn.reset();
     addLine(after.note, tr("Brought back %1").arg(shown(isoText(m_book.today()))));
     return push(new ChangeUnitCommand(m_book, tr("bringing back %1").arg(shown(after.tag)), *before, after));
-}
-
-bool SetupLog::move(UnitId id, const Site& to)
-{
-    const auto before = unit(id);
-    if (!before || before->siteId == to.id)
-        return before.has_value();
-    Unit after = *before;
-    after.siteId = to.id;
-    return push(
-        new ChangeUnitCommand(m_book, tr("moving %1 to %2").arg(shown(after.tag), shown(to.name)), *before, after));
 }
 
 bool SetupLog::remove(UnitId id)

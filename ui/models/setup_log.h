@@ -21,9 +21,8 @@ class SetupLog
 {
     Q_DECLARE_TR_FUNCTIONS(SetupLog)
 public:
-    explicit SetupLog(RecordBook& book);
-
-    [[nodiscard]] QUndoStack& undoStack() { return m_stack; }
+    /// Both outlive it.
+    SetupLog(RecordBook& book, QUndoStack& stack);
 
     bool add(std::vector<Site> sites, std::vector<FittedUnit> units);
     bool change(const Site& before, const Site& after);
@@ -31,7 +30,6 @@ public:
     /// Retires a unit on a day; the reason is kept in its note. Refused while a visit is open there.
     bool retire(UnitId id, Date on, const QString& because);
     bool bringBack(UnitId id);
-    bool move(UnitId id, const Site& to);
     /// Removes a unit that was added by mistake; one that was visited is refused.
     bool remove(UnitId id);
 
@@ -40,7 +38,7 @@ private:
     [[nodiscard]] std::optional<Unit> unit(UnitId id) const;
 
     RecordBook& m_book;
-    QUndoStack m_stack;
+    QUndoStack& m_stack;
 };
 
 } // namespace padside

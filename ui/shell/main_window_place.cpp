@@ -5,6 +5,7 @@
 #include "core/store/visit_book.h"
 #include "ui/models/record_book.h"
 #include "ui/pages/paper/summary_page.h"
+#include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/unit_list_panel.h"
@@ -45,6 +46,21 @@ void MainWindow::goTo(const Place& place)
         showVisit(place.visit);
     else
         showSummary(place.unit, place.visit);
+}
+
+void MainWindow::followUnits()
+{
+    const QWidget* shown = m_pages->currentWidget();
+    if (m_units->isEmpty()) {
+        m_pages->setCurrentWidget(m_welcomePage);
+        return;
+    }
+    if (shown != m_welcomePage && shown != m_unitPage)
+        return;
+    if (shown == m_welcomePage || !m_units->holds(m_unitPage->unit()))
+        m_units->selectFirst();
+    if (const auto unit = m_units->selected())
+        showUnit(*unit);
 }
 
 } // namespace padside

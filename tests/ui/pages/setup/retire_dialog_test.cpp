@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/site_book.h"
+#include "tests/ui/pages/setup/setup_fixture.h"
+#include "ui/pages/setup/retire_dialog.h"
+
+#include <QDateEdit>
+
+namespace padside::test {
+
+using Qt::Literals::StringLiterals::operator""_s;
+
+TEST_F(SetupFixture, RetiringAsksForTheDayAndWhy)
+{
+    Unit unit;
+    unit.id = m_ids.make<UnitId>();
+    unit.siteId = m_site.id;
+    unit.tag = "RT-1";
+    unit.kind = m_catalogue.unitKinds().front().code;
+    m_store->sites().addUnit(unit);
+    RetireDialog* dialog = show(std::make_unique<RetireDialog>(*m_book, *m_log, unit));
+
+    dialog->accept();
+    EXPECT_FALSE(problem(u"retire-reason"_s).isEmpty());
+    EXPECT_FALSE(units().at(0).retiredOn.has_value());
+
+    find<QDateEdit>(u"retire-day"_s)->setDate(QDate(2026, 5, 1));
+    type(u"retire-reason"_s, u"replaced"_s);
+    dialog->accept();
+    EXPECT_FALSE(dialog->isVisible());
+    EXPECT_EQ(units().at(0).retiredOn, parseDate("2026-05-01"));
+    EXPECT_NE(units().at(0).note.find("replaced"), std::string::npos);
+}
+
+} // namespace padside::test
