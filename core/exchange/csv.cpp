@@ -162,13 +162,15 @@ Result<CsvSalvage> salvageCsv(std::string_view text, std::string name)
         if (!row) {
             salvage.faults.push_back({line, row.error().what});
             reader.passBadRow();
-        } else if (auto bad = cellEncodingProblem(*row, table.name)) {
-            salvage.faults.push_back({line, std::move(bad->what)});
-        } else if (bad = lengthProblem(*row, table); bad) {
-            salvage.faults.push_back({line, std::move(bad->what)});
-        } else {
-            table.rows.push_back(std::move(*row));
+            continue;
         }
+        auto bad = cellEncodingProblem(*row, table.name);
+        if (!bad)
+            bad = lengthProblem(*row, table);
+        if (bad)
+            salvage.faults.push_back({line, std::move(bad->what)});
+        else
+            table.rows.push_back(std::move(*row));
     }
     return salvage;
 }

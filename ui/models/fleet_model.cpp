@@ -126,7 +126,6 @@ QVariant FleetModel::data(const QModelIndex& index, int role) const
     const FleetLine& unit = line(index.row());
     switch (role) {
     case Qt::DisplayRole:
-        return text(unit, index.column());
     case Qt::ToolTipRole: // whole, where the column is narrow
         return text(unit, index.column());
     case Qt::AccessibleTextRole:

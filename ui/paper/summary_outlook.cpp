@@ -26,7 +26,7 @@ QString conditionWords(const SummaryView& view, const Check& check)
 /// The window of a check; one that is over on the day of the review is said to be overdue, not offered as a date.
 QString whenWords(const SummaryView& view, const Check& check)
 {
-    const QString latest = view.words.day(check.latest);
+    QString latest = view.words.day(check.latest);
     if (check.latest < view.input.review.today)
         return SummaryText::tr("Overdue since %1").arg(latest);
     if (check.earliest == check.latest)

@@ -147,8 +147,8 @@ QString FleetPage::countSaid() const
 QString FleetPage::unreadSaid() const
 {
     const auto& unread = m_reviewer.fleet()->unread;
-    const QString first = tr("Could not be read: %1 (%2).")
-                              .arg(shown(unread.front().tag), m_book.speaker().said(unread.front().because));
+    QString first = tr("Could not be read: %1 (%2).")
+                        .arg(shown(unread.front().tag), m_book.speaker().said(unread.front().because));
     if (unread.size() == 1)
         return first;
     return first + QLatin1Char(' ') + tr("And %n more.", nullptr, static_cast<int>(unread.size()) - 1);
