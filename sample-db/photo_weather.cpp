@@ -183,12 +183,12 @@ void moisten(Scene& scene, double wet, const Skin& skin)
         if (fraction(chance) > 0.34 * wet * (film > 0.45F ? 1.0 : 0.4))
             continue;
         const auto size = static_cast<float>(fraction(chance + 1));
-        const float radius = 1.3F + 3.4F * size * size;
+        const float dropRadius = 1.3F + 3.4F * size * size;
         const float dx = texel.u / cell - cellX - 0.5F + 0.55F * (static_cast<float>(fraction(chance + 2)) - 0.5F);
         const float dy = texel.v / cell - cellY - 0.5F + 0.55F * (static_cast<float>(fraction(chance + 3)) - 0.5F);
-        const float away = std::sqrt(dx * dx + dy * dy * 0.7F) * cell / radius;
+        const float away = std::sqrt(dx * dx + dy * dy * 0.7F) * cell / dropRadius;
         if (away < 1) {
-            texel.normal = unitVector(texel.normal + Vec3{dx, dy, 0} * (cell / radius * 0.9F));
+            texel.normal = unitVector(texel.normal + Vec3{dx, dy, 0} * (cell / dropRadius * 0.9F));
             texel.gloss = 1.15F;
             texel.height = 0;
             texel.albedo = texel.albedo * (0.80F + 0.35F * dy);

@@ -78,10 +78,10 @@ void readCircuit(Telling& telling, Gauge& gauge)
     Dice& dice = telling.dice;
     const double outdoor = fahrenheitOf(*telling.visit.conditions.airTemperatureK);
     const double low = life.missingCharge;
-    const bool orifice = life.record.unit.metering == Metering::fixedOrifice;
+    const bool fixedOrifice = life.record.unit.metering == Metering::fixedOrifice;
     const double evaporating = 41 - 26 * low + dice.bell();
     const double condensing = outdoor + 23 + 2.2 * dirtOf(life) - 14 * low + dice.bell();
-    const double superheat = (orifice ? 14 : 10) + 70 * low + 1.2 * dice.bell();
+    const double superheat = (fixedOrifice ? 14 : 10) + 70 * low + 1.2 * dice.bell();
     const double subcooling = std::max(0.5, 10 - 32 * low + 0.9 * dice.bell());
     const std::string& refrigerant = life.record.unit.refrigerant;
     gauge.pressure("suction-pressure", roughSaturationPsig(refrigerant, evaporating));

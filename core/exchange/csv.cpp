@@ -3,6 +3,7 @@
 
 #include "core/exchange/csv.h"
 
+#include "core/exchange/blanks.h"
 #include "core/exchange/csv_reader.h"
 #include "core/exchange/utf8.h"
 
@@ -16,14 +17,6 @@ namespace {
 std::int64_t lineNumber(std::size_t line)
 {
     return static_cast<std::int64_t>(line);
-}
-
-std::string withoutBlanks(std::string_view text)
-{
-    const auto begin = text.find_first_not_of(" \t");
-    if (begin == std::string_view::npos)
-        return {};
-    return std::string(text.substr(begin, text.find_last_not_of(" \t") - begin + 1));
 }
 
 /// Nothing where the text is UTF-8 throughout.
@@ -73,7 +66,8 @@ Result<std::vector<std::string>> readHeading(CsvReader& reader, const std::strin
     if (!row)
         return tl::unexpected(row.error());
     std::vector<std::string> columns;
-    std::ranges::transform(row->cells, std::back_inserter(columns), withoutBlanks);
+    std::ranges::transform(row->cells, std::back_inserter(columns),
+                           [](const std::string& cell) { return std::string(withoutBlanks(cell)); });
     if (const auto bad = headingProblem(*row, columns, name))
         return tl::unexpected(*bad);
     return columns;

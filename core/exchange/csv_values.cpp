@@ -3,21 +3,14 @@
 
 #include "core/exchange/csv_values.h"
 
+#include "core/exchange/blanks.h"
+
 #include <charconv>
 #include <cmath>
 
 namespace padside {
 
 namespace {
-
-std::string_view withoutBlanks(std::string_view text)
-{
-    while (text.starts_with(' ') || text.starts_with('\t'))
-        text.remove_prefix(1);
-    while (text.ends_with(' ') || text.ends_with('\t'))
-        text.remove_suffix(1);
-    return text;
-}
 
 template <typename Value> std::optional<Value> readWhole(std::string_view text)
 {

@@ -3,6 +3,8 @@
 
 #include "core/quantity/number_text.h"
 
+#include "core/quantity/digit.h"
+
 #include <array>
 
 namespace padside {
@@ -11,11 +13,6 @@ namespace {
 
 constexpr std::array<std::string_view, 7> blanks{" ", "\t", "\n", "\r", "\u00a0", "\u202f", "\u2009"};
 constexpr std::string_view minusSign = "\u2212";
-
-bool isDigit(char character)
-{
-    return character >= '0' && character <= '9';
-}
 
 /// Bytes of the blank that stands at the start; 0 if there is none.
 std::size_t blankAtStart(std::string_view text)

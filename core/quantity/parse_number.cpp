@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/quantity/digit.h"
 #include "core/quantity/measure.h"
 #include "core/quantity/number_text.h"
 
@@ -12,11 +13,6 @@
 namespace padside {
 
 namespace {
-
-bool isDigit(char character)
-{
-    return character >= '0' && character <= '9';
-}
 
 bool allDigits(std::string_view text)
 {

@@ -22,7 +22,7 @@ struct FieldSheetText
     Q_DECLARE_TR_FUNCTIONS(FieldSheet)
 };
 
-QString scale(const PartWords& words)
+QString describedScale(const PartWords& words)
 {
     QStringList grades;
     for (int numeral = 1; numeral <= 5; ++numeral)
@@ -52,7 +52,7 @@ TitleBlock title(const FieldSheetInput& input, const PartWords& words, const QSt
         if (!text.empty())
             block.facts.push_back({label, fromCore(text)});
     }
-    block.notice = scale(words);
+    block.notice = describedScale(words);
     return block;
 }
 

@@ -11,7 +11,7 @@ namespace padside {
 
 namespace {
 
-std::string refusalOf(std::string_view text)
+std::string trendRefusal(std::string_view text)
 {
     const auto points = readTrendFile(text, "t.csv");
     if (points)
@@ -31,30 +31,30 @@ TEST(TrendFile, IsReadByTheNamesOfItsColumns)
 
 TEST(TrendFile, ABadRowRefusesTheWholeFileAndIsNamed)
 {
-    EXPECT_EQ(refusalOf("t_days,y\n0,1\n5,abc\n"),
+    EXPECT_EQ(trendRefusal("t_days,y\n0,1\n5,abc\n"),
               "t.csv, line 3: “abc” in the column “y” is not a number. Write it like 12.5.");
-    EXPECT_EQ(refusalOf("t_days,y\n,1\n"),
+    EXPECT_EQ(trendRefusal("t_days,y\n,1\n"),
               "t.csv, line 2: “” in the column “t_days” is not a number. Write it like 12.5.");
     for (const char* number : {"nan", "inf", "-inf", "1e999", "1 000", "12.5x", "0x10", "+1", "1;2"})
-        EXPECT_EQ(refusalOf("t_days,y\n0," + std::string(number) + "\n"),
+        EXPECT_EQ(trendRefusal("t_days,y\n0," + std::string(number) + "\n"),
                   "t.csv, line 2: “" + std::string(number)
                       + "” in the column “y” is not a number. Write it like 12.5.");
-    EXPECT_EQ(refusalOf("t_days,y\n0,12,5\n"),
+    EXPECT_EQ(trendRefusal("t_days,y\n0,12,5\n"),
               "t.csv, line 2: values in this line: 3, but columns: 2. Make them agree.");
 }
 
 TEST(TrendFile, AMissingColumnOrNoValuesAreSaid)
 {
-    EXPECT_EQ(refusalOf("days,y\n0,1\n"),
+    EXPECT_EQ(trendRefusal("days,y\n0,1\n"),
               "t.csv has no column “t_days”; its columns are: days, y. Name it in the first line.");
-    EXPECT_EQ(refusalOf("t_days,Y\n0,1\n"),
+    EXPECT_EQ(trendRefusal("t_days,Y\n0,1\n"),
               "t.csv has no column “y”; its columns are: t_days, Y. Name it in the first line.");
-    EXPECT_EQ(refusalOf("t_days,y\n"), "t.csv has no values below its first line. Add at least one.");
-    EXPECT_EQ(refusalOf(""), "t.csv is empty. Its first line must name the columns.");
+    EXPECT_EQ(trendRefusal("t_days,y\n"), "t.csv has no values below its first line. Add at least one.");
+    EXPECT_EQ(trendRefusal(""), "t.csv is empty. Its first line must name the columns.");
     std::string tooLong = "t_days,y\n";
     for (std::size_t i = 0; i <= mostTrendPoints; ++i)
         tooLong += std::to_string(i) + ",1\n";
-    EXPECT_EQ(refusalOf(tooLong), "t.csv has 5001 values; a trend is worked out for at most 5000.");
+    EXPECT_EQ(trendRefusal(tooLong), "t.csv has 5001 values; a trend is worked out for at most 5000.");
 }
 
 // Source: tests/reference/README.md; the whole way from file to slope.

@@ -10,7 +10,7 @@ namespace padside {
 
 namespace {
 
-std::string refusalOf(std::string_view text)
+std::string windowsRefusal(std::string_view text)
 {
     const auto file = readWindowsFile(text, "w.csv");
     if (file)
@@ -37,19 +37,19 @@ TEST(WindowsFile, IsReadByTheNamesOfItsColumns)
 
 TEST(WindowsFile, ABadRowRefusesTheWholeFileAndIsNamed)
 {
-    EXPECT_EQ(refusalOf("id,unit,lo,hi\na,,1,2\nb,,9,8\n"),
+    EXPECT_EQ(windowsRefusal("id,unit,lo,hi\na,,1,2\nb,,9,8\n"),
               "w.csv, line 3: the window ends on day 8, before it begins on day 9. Swap them.");
     for (const char* number : {"", "x", "1.5", "nan", "1e3", "99999999999999999999", "10000001", "2026-05-04"})
-        EXPECT_EQ(refusalOf("id,unit,lo,hi\na,,1," + std::string(number) + "\n"),
+        EXPECT_EQ(windowsRefusal("id,unit,lo,hi\na,,1," + std::string(number) + "\n"),
                   "w.csv, line 2: “" + std::string(number)
                       + "” in the column “hi” is not a whole number from -10000000 to 10000000.");
 }
 
 TEST(WindowsFile, AMissingColumnIsSaidAndNoWindowsAreNone)
 {
-    EXPECT_EQ(refusalOf("id,lo,hi\na,1,2\n"),
+    EXPECT_EQ(windowsRefusal("id,lo,hi\na,1,2\n"),
               "w.csv has no column “unit”; its columns are: id, lo, hi. Name it in the first line.");
-    EXPECT_EQ(refusalOf("id,unit,lo,hi\n"), "taken, with 0 windows");
+    EXPECT_EQ(windowsRefusal("id,unit,lo,hi\n"), "taken, with 0 windows");
 }
 
 // Source: tests/reference/README.md; the whole way from file to trips.

@@ -14,7 +14,7 @@ using test::raisedBy;
 using testing::ElementsAre;
 
 namespace {
-const std::string rule = "treated-but-worse-again";
+const std::string treatedButWorseAgainRule = "treated-but-worse-again";
 }
 
 TEST(TreatedButWorseAgain, ComparesWithTheGradeTheWorkLeft)
@@ -26,7 +26,7 @@ TEST(TreatedButWorseAgain, ComparesWithTheGradeTheWorkLeft)
                           .graded("bottom", 2, Phase::asLeft)
                           .visit("2026-05-04")
                           .graded("bottom", 3);
-    const auto flag = raisedBy(rule, unit);
+    const auto flag = raisedBy(treatedButWorseAgainRule, unit);
     ASSERT_TRUE(flag) << "as found it is the same as a year ago, but not as it was left";
     EXPECT_EQ(say(flag->sentence),
               "Suction accumulator, bottom: 2 worn after the work of 2025-05-06 (brush and coat), but 3 marked on "
@@ -38,14 +38,14 @@ TEST(TreatedButWorseAgain, ComparesWithTheGradeTheWorkLeft)
 
 TEST(TreatedButWorseAgain, ComparesWithTheGradeFoundWhereNoneWasLeft)
 {
-    EXPECT_TRUE(raisedBy(rule,
+    EXPECT_TRUE(raisedBy(treatedButWorseAgainRule,
                          anAccumulator()
                              .visit("2025-05-06")
                              .graded("bottom", 3)
                              .treated("bottom", TreatmentKind::brushAndCoat)
                              .visit("2026-05-04")
                              .graded("bottom", 4)));
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(raisedBy(treatedButWorseAgainRule,
                           anAccumulator()
                               .visit("2025-05-06")
                               .graded("bottom", 3)
@@ -57,7 +57,7 @@ TEST(TreatedButWorseAgain, ComparesWithTheGradeFoundWhereNoneWasLeft)
 
 TEST(TreatedButWorseAgain, IsActFromPoor)
 {
-    const auto flag = raisedBy(rule,
+    const auto flag = raisedBy(treatedButWorseAgainRule,
                                anAccumulator()
                                    .visit("2025-05-06")
                                    .graded("bottom", 3)
@@ -69,9 +69,10 @@ TEST(TreatedButWorseAgain, IsActFromPoor)
 
 TEST(TreatedButWorseAgain, IsSilentWithoutWorkOrWithWorkOnlyAtTheLastVisit)
 {
-    EXPECT_FALSE(raisedBy(
-        rule, anAccumulator().visit("2025-05-06").graded("bottom", 2).visit("2026-05-04").graded("bottom", 3)));
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(
+        raisedBy(treatedButWorseAgainRule,
+                 anAccumulator().visit("2025-05-06").graded("bottom", 2).visit("2026-05-04").graded("bottom", 3)));
+    EXPECT_FALSE(raisedBy(treatedButWorseAgainRule,
                           anAccumulator()
                               .visit("2025-05-06")
                               .graded("bottom", 2)
@@ -82,7 +83,7 @@ TEST(TreatedButWorseAgain, IsSilentWithoutWorkOrWithWorkOnlyAtTheLastVisit)
 
 TEST(TreatedButWorseAgain, ClearsWhenItIsWorkedOnAgainAndLeftAsGood)
 {
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(raisedBy(treatedButWorseAgainRule,
                           anAccumulator()
                               .visit("2025-05-06")
                               .graded("bottom", 3)
@@ -106,8 +107,8 @@ TEST(TreatedButWorseAgain, DirtThatComesBackAfterWashingIsNoWorryUntilItIsPoor)
             .visit("2026-05-04")
             .graded("face", now);
     };
-    EXPECT_FALSE(raisedBy(rule, washed(3)));
-    EXPECT_TRUE(raisedBy(rule, washed(4)));
+    EXPECT_FALSE(raisedBy(treatedButWorseAgainRule, washed(3)));
+    EXPECT_TRUE(raisedBy(treatedButWorseAgainRule, washed(4)));
 }
 
 } // namespace padside

@@ -13,13 +13,13 @@ using test::raisedBy;
 using testing::ElementsAre;
 
 namespace {
-const std::string rule = "worse-by-a-grade";
+const std::string worseByAGradeRule = "worse-by-a-grade";
 }
 
 TEST(WorseByAGrade, SaysBothGradesTheirDatesAndTheTimeInBetween)
 {
     const auto unit = anAccumulator().visit("2025-05-06").graded("bottom", 2).visit("2026-05-04").graded("bottom", 3);
-    const auto flag = raisedBy(rule, unit);
+    const auto flag = raisedBy(worseByAGradeRule, unit);
     ASSERT_TRUE(flag);
     EXPECT_EQ(say(flag->sentence),
               "Suction accumulator, bottom: 3 marked on 2026-05-04, 2 worn when last seen on 2025-05-06; one grade "
@@ -39,7 +39,7 @@ TEST(WorseByAGrade, CountsFromTheLastSightingAcrossVisitsThatDidNotSeeIt)
                           .notSeen("bottom", NotSeenReason::covered)
                           .visit("2026-05-04")
                           .graded("bottom", 3);
-    const auto flag = raisedBy(rule, unit);
+    const auto flag = raisedBy(worseByAGradeRule, unit);
     ASSERT_TRUE(flag);
     EXPECT_EQ(say(flag->sentence),
               "Suction accumulator, bottom: 3 marked on 2026-05-04, 1 sound when last seen on 2024-05-06; 2 grades "
@@ -50,8 +50,8 @@ TEST(WorseByAGrade, CountsFromTheLastSightingAcrossVisitsThatDidNotSeeIt)
 TEST(WorseByAGrade, TellsAShortStretchInDays)
 {
     const auto flag = raisedBy(
-        rule, anAccumulator().visit("2024-02-15").graded("bottom", 1).visit("2024-03-01").graded("bottom", 2),
-        "2024-03-01");
+        worseByAGradeRule,
+        anAccumulator().visit("2024-02-15").graded("bottom", 1).visit("2024-03-01").graded("bottom", 2), "2024-03-01");
     ASSERT_TRUE(flag);
     // 2024 is a leap year: 15 February to 1 March is 15 days.
     EXPECT_THAT(say(flag->sentence), testing::HasSubstr("one grade worse in 15 days"));
@@ -61,7 +61,7 @@ TEST(WorseByAGrade, GetsMoreSevereWithTheGradeAndTheStep)
 {
     const auto severity = [](int from, int to) {
         return raisedBy(
-                   rule,
+                   worseByAGradeRule,
                    anAccumulator().visit("2025-05-06").graded("bottom", from).visit("2026-05-04").graded("bottom", to))
             ->severity;
     };
@@ -75,16 +75,18 @@ TEST(WorseByAGrade, GetsMoreSevereWithTheGradeAndTheStep)
 
 TEST(WorseByAGrade, IsSilentAtTheSameGradeABetterOneOrOneSighting)
 {
-    EXPECT_FALSE(raisedBy(
-        rule, anAccumulator().visit("2025-05-06").graded("bottom", 3).visit("2026-05-04").graded("bottom", 3)));
-    EXPECT_FALSE(raisedBy(
-        rule, anAccumulator().visit("2025-05-06").graded("bottom", 3).visit("2026-05-04").graded("bottom", 2)));
-    EXPECT_FALSE(raisedBy(rule, anAccumulator().visit("2026-05-04").graded("bottom", 4)));
+    EXPECT_FALSE(
+        raisedBy(worseByAGradeRule,
+                 anAccumulator().visit("2025-05-06").graded("bottom", 3).visit("2026-05-04").graded("bottom", 3)));
+    EXPECT_FALSE(
+        raisedBy(worseByAGradeRule,
+                 anAccumulator().visit("2025-05-06").graded("bottom", 3).visit("2026-05-04").graded("bottom", 2)));
+    EXPECT_FALSE(raisedBy(worseByAGradeRule, anAccumulator().visit("2026-05-04").graded("bottom", 4)));
 }
 
 TEST(WorseByAGrade, StaysWhileTheZoneIsNotSeenAgain)
 {
-    EXPECT_TRUE(raisedBy(rule,
+    EXPECT_TRUE(raisedBy(worseByAGradeRule,
                          anAccumulator()
                              .visit("2024-05-06")
                              .graded("bottom", 2)
@@ -97,8 +99,8 @@ TEST(WorseByAGrade, StaysWhileTheZoneIsNotSeenAgain)
 TEST(WorseByAGrade, ClearsWhenItIsLeftAsGoodAsBefore)
 {
     const auto worse = anAccumulator().visit("2025-05-06").graded("bottom", 2).visit("2026-05-04").graded("bottom", 4);
-    EXPECT_TRUE(raisedBy(rule, test::RecordBuilder(worse).graded("bottom", 3, Phase::asLeft)));
-    EXPECT_FALSE(raisedBy(rule, test::RecordBuilder(worse).graded("bottom", 2, Phase::asLeft)));
+    EXPECT_TRUE(raisedBy(worseByAGradeRule, test::RecordBuilder(worse).graded("bottom", 3, Phase::asLeft)));
+    EXPECT_FALSE(raisedBy(worseByAGradeRule, test::RecordBuilder(worse).graded("bottom", 2, Phase::asLeft)));
 }
 
 TEST(WorseByAGrade, StartsAfreshWithAReplacedPart)
@@ -109,7 +111,7 @@ TEST(WorseByAGrade, StartsAfreshWithAReplacedPart)
                           .replacedPart("suction-accumulator", "2025-05-06")
                           .visit("2026-05-04")
                           .graded("bottom", 3);
-    EXPECT_FALSE(raisedBy(rule, unit));
+    EXPECT_FALSE(raisedBy(worseByAGradeRule, unit));
 }
 
 } // namespace padside

@@ -13,7 +13,7 @@ using test::raisedBy;
 using testing::ElementsAre;
 
 namespace {
-const std::string rule = "worse-faster";
+const std::string worseFasterRule = "worse-faster";
 }
 
 TEST(WorseFaster, ComparesTheLastStepWithTheOneBefore)
@@ -25,7 +25,7 @@ TEST(WorseFaster, ComparesTheLastStepWithTheOneBefore)
                           .graded("bottom", 2)
                           .visit("2026-05-06")
                           .graded("bottom", 3);
-    const auto flag = raisedBy(rule, unit);
+    const auto flag = raisedBy(worseFasterRule, unit);
     ASSERT_TRUE(flag);
     EXPECT_EQ(say(flag->sentence),
               "Suction accumulator, bottom: from 2 worn to 3 marked in 12 months, before that from 1 sound to "
@@ -49,12 +49,12 @@ TEST(WorseFaster, VisitsWithoutAChangeInBetweenDontHideThePace)
                           .graded("bottom", 3)
                           .visit("2026-03-06")
                           .graded("bottom", 4);
-    EXPECT_TRUE(raisedBy(rule, unit)) << "17 months, then 5";
+    EXPECT_TRUE(raisedBy(worseFasterRule, unit)) << "17 months, then 5";
 }
 
 TEST(WorseFaster, ASteadyPaceIsNotFaster)
 {
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(raisedBy(worseFasterRule,
                           anAccumulator()
                               .visit("2024-05-06")
                               .graded("bottom", 1)
@@ -66,7 +66,7 @@ TEST(WorseFaster, ASteadyPaceIsNotFaster)
 
 TEST(WorseFaster, TwoGradesInTheTimeOfOneAreTwiceAsFast)
 {
-    EXPECT_TRUE(raisedBy(rule,
+    EXPECT_TRUE(raisedBy(worseFasterRule,
                          anAccumulator()
                              .visit("2024-05-06")
                              .graded("bottom", 1)
@@ -85,8 +85,9 @@ TEST(WorseFaster, TheFactorIsAnAssumptionThePersonCanChange)
                           .graded("bottom", 2)
                           .visit("2026-05-06")
                           .graded("bottom", 3);
-    EXPECT_TRUE(raisedBy(rule, unit, "2026-06-01", R"({"assumptions": {"faster-factor": {"value": 1.9}}})"));
-    EXPECT_FALSE(raisedBy(rule, unit, "2026-06-01", R"({"assumptions": {"faster-factor": {"value": 2.1}}})"));
+    EXPECT_TRUE(raisedBy(worseFasterRule, unit, "2026-06-01", R"({"assumptions": {"faster-factor": {"value": 1.9}}})"));
+    EXPECT_FALSE(
+        raisedBy(worseFasterRule, unit, "2026-06-01", R"({"assumptions": {"faster-factor": {"value": 2.1}}})"));
 }
 
 TEST(WorseFaster, StepsShorterThanTheMinimumSayNothing)
@@ -100,13 +101,13 @@ TEST(WorseFaster, StepsShorterThanTheMinimumSayNothing)
             .visit(last, VisitReason::callOut)
             .graded("bottom", 3);
     };
-    EXPECT_FALSE(raisedBy(rule, unit("2024-02-29"))) << "59 days";
-    EXPECT_TRUE(raisedBy(rule, unit("2024-03-01"))) << "60 days, over a leap day";
+    EXPECT_FALSE(raisedBy(worseFasterRule, unit("2024-02-29"))) << "59 days";
+    EXPECT_TRUE(raisedBy(worseFasterRule, unit("2024-03-01"))) << "60 days, over a leap day";
 }
 
 TEST(WorseFaster, TheFirstStepAfterASoundStretchHasNothingToCompareWith)
 {
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(raisedBy(worseFasterRule,
                           anAccumulator()
                               .visit("2024-05-06")
                               .graded("bottom", 1)
@@ -125,7 +126,7 @@ TEST(WorseFaster, ALeapOfTwoGradesAfterAHeldGradeIsFaster)
                           .graded("bottom", 1)
                           .visit("2026-05-06")
                           .graded("bottom", 3);
-    const auto flag = raisedBy(rule, unit);
+    const auto flag = raisedBy(worseFasterRule, unit);
     ASSERT_TRUE(flag);
     EXPECT_EQ(say(flag->sentence),
               "Suction accumulator, bottom: held at 1 sound from 2024-05-06 to 2025-05-06, then 2 grades worse "
@@ -134,7 +135,7 @@ TEST(WorseFaster, ALeapOfTwoGradesAfterAHeldGradeIsFaster)
 
 TEST(WorseFaster, AStepAfterWorkMadeItBetterIsNotComparedWithTheTimeBefore)
 {
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(raisedBy(worseFasterRule,
                           anAccumulator()
                               .visit("2020-05-06")
                               .graded("bottom", 1)
@@ -149,7 +150,7 @@ TEST(WorseFaster, AStepAfterWorkMadeItBetterIsNotComparedWithTheTimeBefore)
 
 TEST(WorseFaster, IsOverWhenTheNextSightingIsNoWorse)
 {
-    EXPECT_FALSE(raisedBy(rule,
+    EXPECT_FALSE(raisedBy(worseFasterRule,
                           anAccumulator()
                               .visit("2022-05-06")
                               .graded("bottom", 1)

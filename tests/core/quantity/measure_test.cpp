@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/quantity/measure.h"
+#include "tests/core/quantity/number_styles.h"
 
 #include <gtest/gtest.h>
 
@@ -10,8 +11,6 @@ namespace padside {
 namespace {
 
 using enum QuantityKind;
-
-const NumberStyle german{',', "."};
 
 Measure measureOf(std::string_view text, QuantityKind kind, const NumberStyle& style = {})
 {
@@ -46,7 +45,7 @@ TEST(TypedMeasure, IsUnderstoodAsPeopleWriteIt)
     EXPECT_DOUBLE_EQ(measureOf("20\u202f°C", temperature).si, 293.15);
     EXPECT_DOUBLE_EQ(measureOf("20C", temperature).si, 293.15);
     EXPECT_DOUBLE_EQ(measureOf("−5 °C", temperature).si, 268.15);
-    EXPECT_DOUBLE_EQ(measureOf("-5,5°C", temperature, german).si, 267.65);
+    EXPECT_DOUBLE_EQ(measureOf("-5,5°C", temperature, test::germanNumbers).si, 267.65);
     EXPECT_DOUBLE_EQ(measureOf("1/8 in", length).si, 0.003175);
     EXPECT_DOUBLE_EQ(measureOf("1/8\"", length).si, 0.003175);
     EXPECT_DOUBLE_EQ(measureOf("1 3/16in.", length).si, 0.0254 * 1.1875);
@@ -100,12 +99,13 @@ TEST(TypedMeasure, RubbishBehindOrBeforeIsRefused)
 
 TEST(TypedMeasure, WhatCouldBeAThousandIsRefusedWithItsUnitToo)
 {
-    EXPECT_EQ(refusalOf("1.250 kPa", gaugePressure, german), "“1.250” could mean 1250 or 1,250. Type one of these.");
+    EXPECT_EQ(refusalOf("1.250 kPa", gaugePressure, test::germanNumbers),
+              "“1.250” could mean 1250 or 1,250. Type one of these.");
     EXPECT_EQ(refusalOf("1,250 kPa", gaugePressure), "“1,250” could mean 1250 or 1.250. Type one of these.");
     for (const char* text : {"1 250 kPa", "1\u202f250 kPa", "1\u00a0250 kPa"})
-        EXPECT_EQ(refusalOf(text, gaugePressure, german),
+        EXPECT_EQ(refusalOf(text, gaugePressure, test::germanNumbers),
                   "“1 250” has a thousands separator or two decimal signs. Type the number without separators.");
-    EXPECT_DOUBLE_EQ(measureOf("12.5 kPa", gaugePressure, german).si, 12500);
+    EXPECT_DOUBLE_EQ(measureOf("12.5 kPa", gaugePressure, test::germanNumbers).si, 12500);
     EXPECT_DOUBLE_EQ(measureOf("12,5 kPa", gaugePressure).si, 12500);
 }
 
@@ -130,7 +130,7 @@ TEST(TypedMeasure, IsShownInTheUnitAskedForWithItsDecimals)
 {
     EXPECT_EQ(showMeasure(68 * 6894.757293168, *unitByCode("psig")), "68.0 psig");
     EXPECT_EQ(showMeasure(293.15, *unitByCode("degF")), "68 °F");
-    EXPECT_EQ(showMeasure(293.15, *unitByCode("degC"), german), "20,0 °C");
+    EXPECT_EQ(showMeasure(293.15, *unitByCode("degC"), test::germanNumbers), "20,0 °C");
     EXPECT_EQ(showMeasure(0.003175, *unitByCode("in")), "0.125 in");
     EXPECT_EQ(showMeasure(3, *unitByCode("1")), "3.0");
 }
@@ -141,8 +141,8 @@ TEST(TypedMeasure, WhatIsShownCanBeTypedBackInEveryUnit)
          {temperature, temperatureDifference, gaugePressure, absolutePressure, length, mass, current, voltage,
           resistance, capacitance, duration, ratio, airflow, velocity, power, count}) {
         for (const MeasuringUnit& unit : unitsOf(kind)) {
-            const std::string shown = showMeasure(toSi(12, unit), unit, german);
-            const Measure back = measureOf(shown, kind, german);
+            const std::string shown = showMeasure(toSi(12, unit), unit, test::germanNumbers);
+            const Measure back = measureOf(shown, kind, test::germanNumbers);
             EXPECT_EQ(back.unitCode, unit.code) << shown;
             EXPECT_NEAR(fromSi(back.si, unit), 12, 1e-9) << shown;
         }

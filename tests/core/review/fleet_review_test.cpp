@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/review/fleet_review.h"
+#include "tests/core/review/planned_check.h"
 #include "tests/support/record_builder.h"
 
 #include <gmock/gmock.h>
@@ -10,18 +11,10 @@ namespace padside {
 
 namespace {
 
+using test::check;
 using test::day;
 using testing::ElementsAre;
 using testing::IsEmpty;
-
-Check check(const std::string& what, const std::string& earliest, const std::string& latest)
-{
-    Check made;
-    made.what = Sentence{what, {}};
-    made.earliest = day(earliest);
-    made.latest = day(latest);
-    return made;
-}
 
 UnitReview unitWith(std::vector<Check> checks)
 {

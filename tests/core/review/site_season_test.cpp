@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/review/trip_needs.h"
+#include "tests/core/review/planned_check.h"
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
 
@@ -12,20 +13,12 @@ namespace padside {
 namespace {
 
 using test::aUnit;
+using test::check;
 using test::day;
 using testing::ElementsAre;
 using testing::IsEmpty;
 
 const Date today = day("2026-03-01");
-
-Check check(const std::string& what, const std::string& earliest, const std::string& latest)
-{
-    Check made;
-    made.what = Sentence{what, {}};
-    made.earliest = day(earliest);
-    made.latest = day(latest);
-    return made;
-}
 
 std::shared_ptr<ReviewedUnit> unitWith(const std::string& tag, std::vector<Check> checks)
 {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/schedule/move_cost.h"
+#include "tests/core/schedule/planning_windows.h"
 #include "tests/support/record_builder.h"
 
 #include <gmock/gmock.h>
@@ -11,22 +12,17 @@ namespace padside {
 namespace {
 
 using test::day;
+using test::planningDay;
+using test::window;
 using testing::ElementsAre;
 using testing::IsEmpty;
-
-const Date today = day("2026-03-01");
-
-Window window(const std::string& earliest, const std::string& latest)
-{
-    return {day(earliest), day(latest)};
-}
 
 /// What moving the first trip costs, as it is said.
 std::vector<std::string> said(const std::vector<Window>& windows, const std::string& to)
 {
-    const auto trips = plannedTrips(windows, {}, today);
+    const auto trips = plannedTrips(windows, {}, planningDay);
     std::vector<std::string> sentences;
-    for (const Sentence& sentence : costSentences(costOfMove(windows, {}, today, trips.front(), day(to))))
+    for (const Sentence& sentence : costSentences(costOfMove(windows, {}, planningDay, trips.front(), day(to))))
         sentences.push_back(say(sentence));
     return sentences;
 }
@@ -65,8 +61,8 @@ TEST(MoveCost, OntoADayThatServesAnotherTripTooItSavesOne)
 
 TEST(MoveCost, WhichChecksAreLateIsKnownTheLatestFirst)
 {
-    const auto trips = plannedTrips(springAndSummer, {}, today);
-    const MoveCost cost = costOfMove(springAndSummer, {}, today, trips.front(), day("2026-06-30"));
+    const auto trips = plannedTrips(springAndSummer, {}, planningDay);
+    const MoveCost cost = costOfMove(springAndSummer, {}, planningDay, trips.front(), day("2026-06-30"));
     EXPECT_THAT(cost.late, ElementsAre(MoveCost::Late{0, 51}, MoveCost::Late{1, 10}));
 }
 

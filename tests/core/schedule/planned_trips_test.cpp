@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/schedule/planned_trips.h"
+#include "tests/core/schedule/planning_windows.h"
 #include "tests/support/record_builder.h"
 
 #include <gmock/gmock.h>
@@ -12,15 +13,10 @@ namespace padside {
 namespace {
 
 using test::day;
+using test::planningDay;
+using test::window;
 using testing::ElementsAre;
 using testing::IsEmpty;
-
-const Date today = day("2026-03-01");
-
-Window window(const std::string& earliest, const std::string& latest)
-{
-    return {day(earliest), day(latest)};
-}
 
 MovedTrip move(const std::string& insteadOf, const std::string& to)
 {
@@ -44,7 +40,7 @@ std::vector<std::string> told(const std::vector<PlannedTrip>& trips)
 
 std::vector<std::string> plan(const std::vector<Window>& windows, const std::vector<MovedTrip>& moves)
 {
-    return told(plannedTrips(windows, moves, today));
+    return told(plannedTrips(windows, moves, planningDay));
 }
 
 } // namespace
@@ -93,7 +89,7 @@ TEST(PlannedTrips, WhatBecameDueSinceTheMoveIsNotPutOffWithIt)
 
 TEST(PlannedTrips, WhatWasDueTodayStaysWithTheTripItWasMovedToOnTheDaysAfter)
 {
-    // Moved from yesterday; overdue windows are given as due today.
+    // Moved from yesterday; overdue windows are given as due planningDay.
     EXPECT_THAT(plan({window("2026-03-01", "2026-03-01")}, {move("2026-02-28", "2026-03-09")}),
                 ElementsAre("2026-03-09 moved: 0late"));
 }
@@ -120,7 +116,7 @@ TEST(PlannedTrips, TwoTripsMovedToOneDayAreOne)
 TEST(PlannedTrips, TheWindowThatCanWaitLeastIsNamed)
 {
     const std::vector windows{window("2026-04-01", "2026-06-10"), window("2026-04-01", "2026-05-10")};
-    const auto trips = plannedTrips(windows, std::vector{move("2026-05-10", "2026-05-01")}, today);
+    const auto trips = plannedTrips(windows, std::vector{move("2026-05-10", "2026-05-01")}, planningDay);
     ASSERT_EQ(trips.size(), 1);
     EXPECT_EQ(trips.front().forcedBy, 1);
 }
@@ -132,14 +128,14 @@ TEST(PlannedTrips, EveryWindowIsServedOnceAndOnlyMovedTripsAreLateWhateverIsMove
     for (int round = 0; round < 300; ++round) {
         std::vector<Window> windows;
         for (int i = 0; i < 8; ++i) {
-            const Date first = today + within(60);
+            const Date first = planningDay + within(60);
             windows.push_back({first, first + within(40)});
         }
         std::vector<MovedTrip> moves;
         for (int i = 0; i < 2; ++i)
-            moves.push_back({today + within(90), today + within(90)});
+            moves.push_back({planningDay + within(90), planningDay + within(90)});
         std::vector<int> served(windows.size());
-        for (const PlannedTrip& trip : plannedTrips(windows, moves, today)) {
+        for (const PlannedTrip& trip : plannedTrips(windows, moves, planningDay)) {
             for (const std::size_t index : trip.windows) {
                 ++served[index];
                 const bool late = std::ranges::find(trip.late, index) != trip.late.end();

@@ -13,13 +13,8 @@ namespace padside {
 
 namespace {
 
+using test::expectSame;
 using test::ReferenceSeries;
-
-/// Sixteen digits are given; a few units in the last place may go to the order of adding up.
-void expectSame(double actual, double expected, const std::string& what)
-{
-    EXPECT_NEAR(actual, expected, 1e-13 + 1e-12 * std::abs(expected)) << what;
-}
 
 } // namespace
 

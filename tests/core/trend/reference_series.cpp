@@ -101,4 +101,9 @@ std::vector<ReferenceSeries> allReferenceSeries()
     return all;
 }
 
+void expectSame(double actual, double expected, const std::string& what)
+{
+    EXPECT_NEAR(actual, expected, 1e-13 + 1e-12 * std::abs(expected)) << what;
+}
+
 } // namespace padside::test

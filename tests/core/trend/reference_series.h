@@ -42,4 +42,8 @@ struct ReferenceSeries
 /// Both.
 [[nodiscard]] std::vector<ReferenceSeries> allReferenceSeries();
 
+/// Sixteen digits are given; a few units in the last place may go to the order of adding up. Answers near 0 are
+/// differences of larger numbers: the tolerance is set by the size of the values, not of the answer, there.
+void expectSame(double actual, double expected, const std::string& what);
+
 } // namespace padside::test

@@ -14,14 +14,8 @@ namespace padside {
 
 namespace {
 
+using test::expectSame;
 using test::ReferenceSeries;
-
-/// Sixteen digits are given. The limits near 0 are differences of larger numbers: the tolerance is set by the size of
-/// the values, not of the limit, there.
-void expectSame(double actual, double expected, const std::string& what)
-{
-    EXPECT_NEAR(actual, expected, 1e-13 + 1e-12 * std::abs(expected)) << what;
-}
 
 ReferenceSeries published(const std::string& id)
 {

@@ -16,7 +16,7 @@ using test::smallCatalogue;
 
 namespace {
 
-RecordBuilder accumulator()
+RecordBuilder accumulatorSince2012()
 {
     return aUnit("HB-01").withPart("suction-accumulator", {"crown", "bottom"}, "2012-05-01");
 }
@@ -36,7 +36,7 @@ const TimelineLane& lane(const Timeline& timeline, const std::string& name)
 
 TEST(Timeline, AGradeHoldsUntilTheNextSightingAndIsUnsureOnceNotSeen)
 {
-    auto builder = accumulator();
+    auto builder = accumulatorSince2012();
     builder.visit("2023-04-10").graded("bottom", 2);
     builder.visit("2023-10-10").notSeen("bottom", NotSeenReason::covered);
     builder.visit("2024-04-10").notSeen("bottom", NotSeenReason::noTime);
@@ -51,7 +51,7 @@ TEST(Timeline, AGradeHoldsUntilTheNextSightingAndIsUnsureOnceNotSeen)
 
 TEST(Timeline, TheGradeAsLeftIsWhatHoldsAfterTheWork)
 {
-    auto builder = accumulator();
+    auto builder = accumulatorSince2012();
     builder.visit("2024-04-10").graded("bottom", 4).wet(Wetness::wet).noted("bottom was wet");
     builder.treated("bottom", TreatmentKind::brushAndCoat, "zinc primer").graded("bottom", 2, Phase::asLeft);
     const Timeline timeline = timelineOf(builder.build(), smallCatalogue(), day("2024-12-31"));
@@ -68,7 +68,7 @@ TEST(Timeline, TheGradeAsLeftIsWhatHoldsAfterTheWork)
 
 TEST(Timeline, APartAndItsReplacementShareTheirLanes)
 {
-    auto builder = accumulator();
+    auto builder = accumulatorSince2012();
     builder.visit("2023-04-10").graded("bottom", 5);
     builder.replacedPart("suction-accumulator", "2023-04-10");
     builder.visit("2024-04-10").graded("bottom", 1);
@@ -89,7 +89,7 @@ TEST(Timeline, APartAndItsReplacementShareTheirLanes)
 
 TEST(Timeline, ACorrectedGradeGivesWayAndSaysWhy)
 {
-    auto builder = accumulator();
+    auto builder = accumulatorSince2012();
     builder.visit("2024-04-10").graded("bottom", 4).corrected(2, "graded the wrong vessel");
     const TimelineLane bottom = lane(timelineOf(builder.build(), smallCatalogue(), day("2024-12-31")), "bottom");
     ASSERT_EQ(bottom.marks.size(), 1U);
@@ -124,7 +124,7 @@ TEST(Timeline, PartsStandInTheCataloguesOrderAndPositionsApart)
 
 TEST(Timeline, VisitsAndRefrigerantStandInTheFirstGroup)
 {
-    auto builder = accumulator();
+    auto builder = accumulatorSince2012();
     builder.visit("2024-04-10").graded("bottom", 2).notSeen("crown", NotSeenReason::covered);
     builder.visit("2024-07-20", VisitReason::callOut, false);
     UnitRecord record = builder.build();
@@ -147,7 +147,7 @@ TEST(Timeline, VisitsAndRefrigerantStandInTheFirstGroup)
 
 TEST(Timeline, WhatIsDatedAfterTodayIsNotShown)
 {
-    auto builder = accumulator();
+    auto builder = accumulatorSince2012();
     builder.visit("2024-04-10").graded("bottom", 2);
     builder.visit("2024-10-10").graded("bottom", 3);
     const Timeline timeline = timelineOf(builder.build(), smallCatalogue(), day("2024-06-01"));
@@ -159,7 +159,7 @@ TEST(Timeline, WhatIsDatedAfterTodayIsNotShown)
 
 TEST(Timeline, AUnitWithoutVisitsStillHasItsLanes)
 {
-    const Timeline timeline = timelineOf(accumulator().build(), smallCatalogue(), day("2024-06-01"));
+    const Timeline timeline = timelineOf(accumulatorSince2012().build(), smallCatalogue(), day("2024-06-01"));
     EXPECT_EQ(timeline.groups.size(), 2U);
     EXPECT_LE(timeline.first, day("2023-06-01")) << "at least a year is shown";
 }

@@ -3,6 +3,7 @@
 
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
+#include "tests/ui/drawing/small_timeline.h"
 #include "tests/ui/drawing/twenty_years.h"
 #include "ui/drawing/timeline_thinning.h"
 
@@ -19,14 +20,9 @@ namespace {
 
 using Detail = PlacedMark::Detail;
 
-Timeline timelineFor(const UnitRecord& record)
-{
-    return timelineOf(record, smallCatalogue(), day("2024-12-31"));
-}
-
 const Timeline& longHistory()
 {
-    static const Timeline timeline = timelineFor(test::twentyYears());
+    static const Timeline timeline = test::timelineTo2024(test::twentyYears());
     return timeline;
 }
 
@@ -127,7 +123,7 @@ TEST(TimelineThinning, EqualGradesBecomeARunWithItsNumeralAtTheChanges)
                                       {"2022-10-10", 3},
                                       {"2023-04-10", 3}})
         builder.visit(date).graded("bottom", grade);
-    const Timeline timeline = timelineFor(builder.build());
+    const Timeline timeline = test::timelineTo2024(builder.build());
     EXPECT_EQ(detailsAt(timeline, 30),
               (std::vector{Detail::full, Detail::tick, Detail::tick, Detail::full, Detail::tick, Detail::tick,
                            Detail::full}));
@@ -141,7 +137,7 @@ TEST(TimelineThinning, OfChangesTooCloseTogetherTheWorstStaysAndCountsTheOther)
     builder.visit("2020-04-10").graded("bottom", 4);
     builder.visit("2020-04-20").graded("bottom", 3);
     builder.visit("2024-04-10").graded("bottom", 3);
-    const auto marks = marksAt(timelineFor(builder.build()), 60);
+    const auto marks = marksAt(test::timelineTo2024(builder.build()), 60);
     EXPECT_EQ(marks.at(1).detail, Detail::full);
     EXPECT_EQ(marks.at(1).standsFor, 1);
     EXPECT_EQ(marks.at(2).detail, Detail::hidden);
@@ -154,7 +150,7 @@ TEST(TimelineThinning, NumeralsComeBeforeWhatWasLeftAndSigns)
         builder.visit(year + "-04-10").graded("bottom", 4).treated("bottom", TreatmentKind::brushAndCoat, "primer");
         builder.graded("bottom", 2, Phase::asLeft);
     }
-    const Timeline timeline = timelineFor(builder.build());
+    const Timeline timeline = test::timelineTo2024(builder.build());
     const auto narrow = marksAt(timeline, 22);
     EXPECT_FALSE(narrow.at(0).found.isEmpty());
     EXPECT_TRUE(narrow.at(0).left.isEmpty());
@@ -178,7 +174,7 @@ TEST(TimelineThinning, APictureHasRoomOnlyWhereItRunsIntoNothing)
     photo.on = record.visits[0].on;
     photo.zoneId = record.parts[0].zones[0].id;
     record.photos.push_back(photo);
-    const Timeline timeline = timelineFor(record);
+    const Timeline timeline = test::timelineTo2024(record);
     EXPECT_TRUE(marksAt(timeline, 60).at(0).picture.isEmpty());
     const auto wide = marksAt(timeline, 200);
     EXPECT_FALSE(wide.at(0).picture.isEmpty());
@@ -203,7 +199,7 @@ TEST(TimelineThinning, ARunThatBeganOutOfSightHasItsNumeralAtTheEdge)
     auto builder = aUnit("HB-01").withPart("suction-accumulator", {"bottom"});
     builder.visit("2020-04-10").graded("bottom", 3);
     builder.visit("2024-04-10").graded("bottom", 3);
-    const Timeline timeline = timelineFor(builder.build());
+    const Timeline timeline = test::timelineTo2024(builder.build());
     const DaySpan span{dayNumber(day("2021-01-01")), dayNumber(day("2022-01-01"))};
     const TimelineGeometry geometry = layOut(timeline, TimelineSizes::forText(12, 100, 80), 1000, span);
     ASSERT_EQ(geometry.runs.size(), 1U);

@@ -3,6 +3,7 @@
 
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
+#include "tests/ui/drawing/small_timeline.h"
 #include "ui/drawing/theme.h"
 #include "ui/drawing/timeline_view.h"
 
@@ -32,11 +33,6 @@ UnitRecord threeSprings(bool another = false)
     return builder.build();
 }
 
-Timeline timelineFor(const UnitRecord& record)
-{
-    return timelineOf(record, smallCatalogue(), day("2024-12-31"));
-}
-
 /// The view, shown and focused.
 struct Shown
 {
@@ -47,7 +43,7 @@ struct Shown
     Shown()
     {
         view.resize(900, 300);
-        view.setTimeline(timelineFor(record));
+        view.setTimeline(test::timelineTo2024(record));
         view.show();
         view.setFocus();
     }
@@ -140,7 +136,7 @@ TEST(TimelineView, NewEntriesKeepTheSelection)
 {
     Shown shown;
     shown.view.select(MarkPlace{1, 1, 1});
-    shown.view.setTimeline(timelineFor(threeSprings(true)));
+    shown.view.setTimeline(test::timelineTo2024(threeSprings(true)));
     EXPECT_EQ(shown.view.selected(), (MarkPlace{1, 1, 1}));
 }
 
@@ -165,7 +161,7 @@ TEST(TimelineView, AZoneIsChosenByItsLatestMark)
 TEST(TimelineView, AUnitWithoutVisitsTakesKeysWithoutHarm)
 {
     Shown shown;
-    shown.view.setTimeline(timelineFor(aUnit("HB-02").build()));
+    shown.view.setTimeline(test::timelineTo2024(aUnit("HB-02").build()));
     shown.press({Qt::Key_Left, Qt::Key_Return, Qt::Key_Plus, Qt::Key_Down});
     EXPECT_FALSE(shown.view.selected().has_value());
     EXPECT_EQ(shown.activated.count(), 0);

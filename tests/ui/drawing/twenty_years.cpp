@@ -11,7 +11,7 @@ namespace padside::test {
 
 namespace {
 
-constexpr std::size_t parts = 20;
+constexpr std::size_t partCount = 20;
 constexpr std::size_t zonesPerPart = 2;
 constexpr int firstYear = 2005;
 constexpr int lastYear = 2024;
@@ -23,7 +23,7 @@ public:
     Years()
         : m_builder(aUnit("TY-01"))
     {
-        for (std::size_t i = 0; i < parts; ++i)
+        for (std::size_t i = 0; i < partCount; ++i)
             m_builder.withPart("suction-accumulator", {"crown", "bottom"}, {}, std::to_string(i + 1));
         m_grades.fill(1);
     }
@@ -61,7 +61,7 @@ private:
         const UnitRecord record = m_builder.build();
         const Visit& visit = record.visits.back();
         ++m_count;
-        for (std::size_t part = 0; part < parts; ++part) {
+        for (std::size_t part = 0; part < partCount; ++part) {
             for (std::size_t zone = 0; zone < zonesPerPart; ++zone)
                 look(visit, record.parts[part], zone, part * zonesPerPart + zone);
         }
@@ -108,7 +108,7 @@ private:
 
     RecordBuilder m_builder;
     IdMaker m_ids{[] { return std::int64_t{1'790'000'000'000}; }, 7};
-    std::array<int, parts * zonesPerPart> m_grades{};
+    std::array<int, partCount * zonesPerPart> m_grades{};
     std::size_t m_count = 0;
     std::vector<Finding> m_findings;
     std::vector<Treatment> m_treatments;

@@ -3,10 +3,10 @@
 
 #include "core/catalogue/catalogue.h"
 #include "tests/ui/drawing/twenty_years.h"
+#include "tests/ui/paper/poppler.h"
 #include "tests/ui/paper/summary_fixture.h"
 #include "ui/paper/history_paper.h"
 
-#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
@@ -17,15 +17,6 @@ namespace padside::test {
 namespace {
 
 using Qt::Literals::StringLiterals::operator""_s;
-
-QString poppler(const QString& tool, const QStringList& arguments)
-{
-    QProcess process;
-    process.start(tool, arguments);
-    EXPECT_TRUE(process.waitForFinished(30000)) << tool.toStdString() << " is missing: install poppler-utils";
-    EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
 
 class HistoryPaper : public ::testing::Test
 {

@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "tests/ui/paper/poppler.h"
 #include "tests/ui/paper/summary_fixture.h"
 
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
@@ -20,16 +20,6 @@ namespace padside::test {
 namespace {
 
 using Qt::Literals::StringLiterals::operator""_s;
-
-/// What one of poppler's tools prints about the file.
-QString poppler(const QString& tool, const QStringList& arguments)
-{
-    QProcess process;
-    process.start(tool, arguments);
-    EXPECT_TRUE(process.waitForFinished(30000)) << tool.toStdString() << " is missing: install poppler-utils";
-    EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
-    return QString::fromUtf8(process.readAllStandardOutput());
-}
 
 /// While it lives no file can grow beyond `bytes`: a disk that fills up in the middle of writing.
 class FileSizeLimit

@@ -7,34 +7,21 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/paper/page_preview.h"
+#include "ui/pages/paper/paper_choice.h"
 #include "ui/paper/history_paper.h"
 #include "ui/paper/visit_summary.h"
 
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
-#include <QSettings>
-#include <QStandardPaths>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace padside {
-
-namespace {
-
-const QString sizeKey = QStringLiteral("paper/size"); ///< the same paper as for summaries
-const QString folderKey = QStringLiteral("paper/folder");
-const QString letter = QStringLiteral("letter");
-const QString a4 = QStringLiteral("a4");
-
-} // namespace
 
 HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
@@ -63,7 +50,7 @@ HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_export, &QPushButton::clicked, this, &HistoryPage::exportPdf);
     connect(m_print, &QPushButton::clicked, this, &HistoryPage::print);
     connect(m_size, &QComboBox::activated, this, [this] {
-        QSettings().setValue(sizeKey, m_size->currentData());
+        keepPaperSize(*m_size);
         layPages();
     });
 }
@@ -76,8 +63,8 @@ void HistoryPage::makeBar()
     m_size->setObjectName(QStringLiteral("paperSize"));
     m_said->setObjectName(QStringLiteral("said"));
     m_preview->setObjectName(QStringLiteral("pages"));
-    m_size->addItem(tr("A4"), a4);
-    m_size->addItem(tr("Letter"), letter);
+    m_size->addItem(tr("A4"), QStringLiteral("a4"));
+    m_size->addItem(tr("Letter"), QStringLiteral("letter"));
     m_said->setWordWrap(true);
     m_said->setMargin(8);
     m_said->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -97,8 +84,7 @@ void HistoryPage::makeBar()
 void HistoryPage::showUnit(UnitId unit)
 {
     m_said->hide();
-    const bool american = m_book.surroundings().locale.measurementSystem() == QLocale::ImperialUSSystem;
-    m_size->setCurrentIndex(std::max(0, m_size->findData(QSettings().value(sizeKey, american ? letter : a4))));
+    showPaperSize(*m_size, m_book.surroundings().locale);
     m_record.reset();
     m_book.attempt([&] { m_record = m_book.record(unit); });
     m_export->setEnabled(m_record.has_value());
@@ -108,8 +94,8 @@ void HistoryPage::showUnit(UnitId unit)
 
 PaperDocument HistoryPage::document() const
 {
-    const PaperSize size = m_size->currentData().toString() == letter ? PaperSize::letter : PaperSize::a4;
-    return layHistory(HistoryInput{*m_record, m_book.catalogue(), m_book.speaker(), size, m_book.today()});
+    return layHistory(
+        HistoryInput{*m_record, m_book.catalogue(), m_book.speaker(), paperSize(*m_size), m_book.today()});
 }
 
 void HistoryPage::layPages()
@@ -119,9 +105,7 @@ void HistoryPage::layPages()
 
 void HistoryPage::exportPdf()
 {
-    const QString usual = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QDir folder(QSettings().value(folderKey, usual).toString());
-    const QString chosen = m_chooseFile(folder.filePath(historyFileName(*m_record)));
+    const QString chosen = m_chooseFile(QDir(exportFolder()).filePath(historyFileName(*m_record)));
     if (chosen.isEmpty())
         return;
     const auto written = writePdf(document(), {}, chosen);
@@ -129,7 +113,7 @@ void HistoryPage::exportPdf()
         say(m_book.speaker().said(written.error().what), true);
         return;
     }
-    QSettings().setValue(folderKey, QFileInfo(chosen).absolutePath());
+    keepExportFolder(chosen);
     say(tr("Exported to %1").arg(QDir::toNativeSeparators(chosen)), false);
 }
 

@@ -9,12 +9,12 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/paper/page_preview.h"
+#include "ui/pages/paper/paper_choice.h"
 #include "ui/paper/visit_summary.h"
 
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -22,7 +22,6 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QSettings>
-#include <QStandardPaths>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -32,14 +31,6 @@ namespace padside {
 namespace {
 
 const QString contractorKey = QStringLiteral("paper/contractor");
-const QString sizeKey = QStringLiteral("paper/size");
-const QString folderKey = QStringLiteral("paper/folder");
-
-QString folderForExport()
-{
-    const QString usual = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QSettings().value(folderKey, usual).toString();
-}
 
 } // namespace
 
@@ -72,7 +63,7 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_export, &QPushButton::clicked, this, &SummaryPage::exportPdf);
     connect(m_print, &QPushButton::clicked, this, &SummaryPage::print);
     connect(m_size, &QComboBox::activated, this, [this] {
-        QSettings().setValue(sizeKey, m_size->currentData());
+        keepPaperSize(*m_size);
         layPages();
     });
     connect(m_contractor, &QLineEdit::editingFinished, this, [this] {
@@ -93,9 +84,7 @@ void SummaryPage::makeBar()
 
     m_size->addItem(tr("A4"), QStringLiteral("a4"));
     m_size->addItem(tr("Letter"), QStringLiteral("letter"));
-    const bool american = m_book.surroundings().locale.measurementSystem() == QLocale::ImperialUSSystem;
-    const QString usual = american ? QStringLiteral("letter") : QStringLiteral("a4");
-    m_size->setCurrentIndex(std::max(0, m_size->findData(QSettings().value(sizeKey, usual))));
+    showPaperSize(*m_size, m_book.surroundings().locale);
     m_contractor->setText(QSettings().value(contractorKey).toString());
     m_contractor->setPlaceholderText(tr("Name at the head of the page"));
     m_contractor->setMaximumWidth(320);
@@ -165,7 +154,7 @@ Sheet SummaryPage::sheetOf(UnitRecord read, VisitId visit) const
 
 PaperSize SummaryPage::chosenSize() const
 {
-    return m_size->currentData().toString() == QStringLiteral("letter") ? PaperSize::letter : PaperSize::a4;
+    return paperSize(*m_size);
 }
 
 PaperDocument SummaryPage::document() const
@@ -185,7 +174,7 @@ void SummaryPage::exportPdf()
 {
     if (!m_sheet)
         return;
-    const QString chosen = m_chooseFile(QDir(folderForExport()).filePath(m_sheet->fileName));
+    const QString chosen = m_chooseFile(QDir(exportFolder()).filePath(m_sheet->fileName));
     if (chosen.isEmpty())
         return;
     const auto written = writePdf(document(), m_sheet->photos, chosen);
@@ -193,7 +182,7 @@ void SummaryPage::exportPdf()
         sayProblem(m_book.speaker().said(written.error().what));
         return;
     }
-    QSettings().setValue(folderKey, QFileInfo(chosen).absolutePath());
+    keepExportFolder(chosen);
     sayDone(tr("Exported to %1").arg(QDir::toNativeSeparators(chosen)));
 }
 

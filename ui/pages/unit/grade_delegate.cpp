@@ -12,7 +12,7 @@ namespace padside {
 
 namespace {
 
-constexpr int inset = 3;
+constexpr int markInset = 3;
 
 } // namespace
 
@@ -25,8 +25,8 @@ GradeDelegate::GradeDelegate(const Theme& theme, QObject* parent)
 void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
     QStyledItemDelegate::paint(painter, option, index); // selection and focus
-    const int side = option.rect.height() - 2 * inset;
-    QRectF mark(option.rect.left() + inset, option.rect.top() + inset, side, side);
+    const int side = option.rect.height() - 2 * markInset;
+    QRectF mark(option.rect.left() + markInset, option.rect.top() + markInset, side, side);
     const QVariant numeral = index.data(FindingTreeModel::gradeRole);
     const auto grade = gradeFromNumeral(numeral.toInt());
     const bool isZone = index.parent().isValid();
@@ -40,7 +40,7 @@ void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         paintGrade(*painter, mark, *grade, m_theme);
     if (index.data(FindingTreeModel::notSeenRole).toBool()) {
         if (grade)
-            mark.translate(side + inset, 0);
+            mark.translate(side + markInset, 0);
         paintNotSeen(*painter, mark, m_theme);
     } else if (!grade && isZone) {
         paintNoFinding(*painter, mark, m_theme);
@@ -49,8 +49,8 @@ void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 
 QSize GradeDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const
 {
-    const int height = option.fontMetrics.height() + 2 * inset + 2;
-    return {2 * height + inset, height};
+    const int height = option.fontMetrics.height() + 2 * markInset + 2;
+    return {2 * height + markInset, height};
 }
 
 } // namespace padside

@@ -16,8 +16,8 @@ namespace padside {
 
 namespace {
 
-constexpr int inset = 8;
-constexpr int gap = 3; ///< above and below a paragraph
+constexpr int rowInset = 8;
+constexpr int rowGap = 3; ///< above and below a paragraph
 constexpr int endless = 100'000;
 
 QRect broken(const QFontMetrics& metrics, int width, const QString& text)
@@ -60,20 +60,20 @@ NextDelegate::Setting NextDelegate::set(const QStyleOptionViewItem& option, cons
         = setting.kind == NextModel::Kind::check ? QStringLiteral("to 0000-00-00 .") : QStringLiteral("plan  .");
     const int leadWidth
         = paragraph ? std::max(leadMetrics.horizontalAdvance(widest), leadMetrics.horizontalAdvance(firstWord)) : 0;
-    const int left = inset + (paragraph ? leadWidth + inset : 0);
-    const int textWidth = std::max(60, width - left - inset);
-    const int top = setting.kind == NextModel::Kind::heading ? 2 * gap + 2 : gap + 2;
+    const int left = rowInset + (paragraph ? leadWidth + rowInset : 0);
+    const int textWidth = std::max(60, width - left - rowInset);
+    const int top = setting.kind == NextModel::Kind::heading ? 2 * rowGap + 2 : rowGap + 2;
     const QFontMetrics& mainMetrics = setting.kind == NextModel::Kind::heading ? leadMetrics : metrics;
     setting.main = broken(mainMetrics, textWidth, index.data().toString()).translated(left, top);
     setting.lead
-        = broken(leadMetrics, leadWidth, index.data(NextModel::leadRole).toString()).translated(inset + 4, top);
+        = broken(leadMetrics, leadWidth, index.data(NextModel::leadRole).toString()).translated(rowInset + 4, top);
     const QString reason = index.data(NextModel::reasonRole).toString();
     if (!reason.isEmpty())
         setting.reason = broken(metrics, textWidth, reason).translated(left, setting.main.bottom() + 2);
     int bottom = std::max(setting.main.bottom(), setting.reason.bottom());
     if (paragraph)
         bottom = std::max(bottom, setting.lead.bottom());
-    setting.height = bottom + gap + 4;
+    setting.height = bottom + rowGap + 4;
     return setting;
 }
 
@@ -89,11 +89,12 @@ void NextDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
     painter->fillRect(row, chosen ? mixed(m_theme.accent, m_theme.panel, 0.16) : m_theme.panel);
     if (heading) {
         painter->setPen(QPen(m_theme.line, 1));
-        painter->drawLine(row.bottomLeft() + QPoint(inset, 0), row.bottomRight() - QPoint(inset, 0));
+        painter->drawLine(row.bottomLeft() + QPoint(rowInset, 0), row.bottomRight() - QPoint(rowInset, 0));
     }
     const int weight = index.data(NextModel::weightRole).toInt();
     if (weight > 0)
-        painter->fillRect(QRect(row.left(), row.top() + gap, 2 * weight - 1, row.height() - 2 * gap), m_theme.ink);
+        painter->fillRect(QRect(row.left(), row.top() + rowGap, 2 * weight - 1, row.height() - 2 * rowGap),
+                          m_theme.ink);
     constexpr int flow = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
     painter->setFont(setting.leadFont);
     painter->setPen(weight == 1 ? m_theme.softInk : m_theme.ink);

@@ -18,12 +18,12 @@ namespace {
 
 constexpr int pictureHeight = 68;
 constexpr int pictureWidth = 96;
-constexpr int gap = 10; ///< before a picture; a pair's second has next to none
+constexpr int pictureGap = 10; ///< before a picture; a pair's second has next to none
 constexpr int pairGap = 2;
 
 int leftGap(const ZonePicture& picture)
 {
-    return picture.paired ? pairGap : gap;
+    return picture.paired ? pairGap : pictureGap;
 }
 
 } // namespace
