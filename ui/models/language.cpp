@@ -17,11 +17,11 @@ namespace {
 
 const QString prefix = QStringLiteral("padside_");
 const QString ending = QStringLiteral(".qm");
-const QString english = QStringLiteral("en");
+const QString englishCode = QStringLiteral("en");
 
 Language englishItself()
 {
-    return {english, QStringLiteral("English"), {}};
+    return {englishCode, QStringLiteral("English"), {}};
 }
 
 /// "español (México)" where a country belongs to the code, "español" where none does. A translation says the name of
@@ -69,7 +69,7 @@ std::vector<Language> languagesIn(const QStringList& folders)
         const QDir directory(folder);
         for (const QString& name : directory.entryList({prefix + u'*' + ending}, QDir::Files, QDir::Name)) {
             const QString code = name.sliced(prefix.size(), name.size() - prefix.size() - ending.size());
-            const bool known = code == english || std::ranges::count(languages, code, &Language::code) > 0;
+            const bool known = code == englishCode || std::ranges::count(languages, code, &Language::code) > 0;
             const QString file = directory.filePath(name);
             QTranslator translation;
             if (!code.isEmpty() && !known && translation.load(file))
@@ -106,7 +106,7 @@ Language chosenLanguage(const QString& code, const QStringList& wishes, const st
 QLocale localeFor(const Language& language, const QLocale& computer)
 {
     const QLocale usual(language.code);
-    const bool plain = computer.language() == QLocale::C && language.code == english;
+    const bool plain = computer.language() == QLocale::C && language.code == englishCode;
     if (usual.language() == computer.language() || usual.language() == QLocale::C || plain)
         return computer;
     const QLocale there(usual.language(), computer.territory());

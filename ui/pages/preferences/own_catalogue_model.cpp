@@ -184,7 +184,8 @@ bool OwnCatalogueModel::setData(const QModelIndex& index, const QVariant& value,
 void OwnCatalogueModel::enter(const OwnField& field, const QString& typed)
 {
     Refused& entry = m_refused[field.path]; // until it is taken
-    entry = Refused{typed, CatalogueValue(typed.toStdString()), {}};
+    entry.typed = typed;
+    entry.why.clear();
     if (field.isNumber) {
         const auto number = parseNumber(typed.toStdString(), m_book.numberStyle());
         if (!number) {
@@ -193,6 +194,8 @@ void OwnCatalogueModel::enter(const OwnField& field, const QString& typed)
             return;
         }
         entry.value = *number;
+    } else {
+        entry.value = typed.toStdString();
     }
     takeIfSound(field);
 }
