@@ -111,6 +111,23 @@ void paintGhost(QPainter& painter, const BoardPicture& picture, const BoardTrip&
     }
 }
 
+/// How many trips a week has: a bar against the fullest week, and the number where there is room for it.
+void paintCount(QPainter& painter, const BoardPicture& picture, const QRectF& cell, int count, int most,
+                const QFont& font)
+{
+    if (count == 0)
+        return;
+    const double height = std::max(2.0, std::round((cell.height() - 2) * count / most));
+    painter.fillRect(QRectF(cell.left() + 1, cell.bottom() - 1 - height, cell.width() - 2, height),
+                     mixed(picture.theme.accent, picture.theme.panel, 0.3));
+    const QString text = QString::number(count);
+    if (QFontMetricsF(font).horizontalAdvance(text) > cell.width() + 2)
+        return;
+    painter.setFont(font);
+    painter.setPen(picture.theme.ink);
+    painter.drawText(cell.adjusted(-4, 0, 4, 0), Qt::AlignCenter, text);
+}
+
 void paintRow(QPainter& painter, const BoardPicture& picture, std::size_t index)
 {
     const BoardGeometry& geometry = picture.geometry;
@@ -187,6 +204,7 @@ void paintBoardHeader(QPainter& painter, const BoardPicture& picture)
     painter.fillRect(QRectF(geometry.names, 0, geometry.weeks * geometry.week, geometry.header), theme.panel);
     const double third = geometry.header / 3;
     const std::vector<int> counts = tripsByWeek(picture.board, geometry);
+    const int most = counts.empty() ? 0 : std::ranges::max(counts);
     const auto thisWeek = static_cast<int>((picture.board.today - geometry.firstMonday).count() / 7);
     painter.fillRect(QRectF(geometry.names + thisWeek * geometry.week, third, geometry.week, 2 * third),
                      mixed(theme.accent, theme.panel, 0.3));
@@ -201,14 +219,18 @@ void paintBoardHeader(QPainter& painter, const BoardPicture& picture)
         const auto date = calendarDay(dayOfWeek(geometry, week));
         if (week == 0 || beginsMonth(geometry, week)) {
             const QString month = picture.months.value(static_cast<int>(unsigned(date.month())) - 1);
-            const QString text
-                = date.year() == lastYear ? month : QStringLiteral("%1 %2").arg(month).arg(int(date.year()));
+            const QString withYear = QStringLiteral("%1 %2").arg(month).arg(int(date.year()));
             const double room = weeksToNextMonth(geometry, week) * geometry.week;
-            if (QFontMetricsF(countFont).horizontalAdvance(text) + 8 < room) {
+            const auto fits
+                = [&](const QString& text) { return QFontMetricsF(countFont).horizontalAdvance(text) + 6 < room; };
+            const bool showsYear = date.year() != lastYear && fits(withYear);
+            if (showsYear)
+                lastYear = date.year();
+            if (fits(month)) {
                 painter.setFont(countFont);
                 painter.setPen(theme.ink);
-                painter.drawText(QRectF(left + 2, 0, room, third), Qt::AlignLeft | Qt::AlignVCenter, text);
-                lastYear = date.year();
+                painter.drawText(QRectF(left + 2, 0, room, third), Qt::AlignLeft | Qt::AlignVCenter,
+                                 showsYear ? withYear : month);
             }
         }
         painter.setFont(dayFont);
@@ -216,12 +238,8 @@ void paintBoardHeader(QPainter& painter, const BoardPicture& picture)
         const QRectF cell(left, third, geometry.week, third);
         if (week % everyWeeks == thisWeek % everyWeeks)
             painter.drawText(cell.adjusted(-6, 0, 6, 0), Qt::AlignCenter, QString::number(unsigned(date.day())));
-        const int count = counts[static_cast<std::size_t>(week)];
-        if (count > 0) {
-            painter.setFont(countFont);
-            painter.setPen(theme.ink);
-            painter.drawText(cell.translated(0, third).adjusted(-4, 0, 4, 0), Qt::AlignCenter, QString::number(count));
-        }
+        paintCount(painter, picture, cell.translated(0, third), counts[static_cast<std::size_t>(week)], most,
+                   countFont);
     }
     painter.setPen(QPen(theme.line, 1));
     painter.drawLine(QPointF(geometry.names, geometry.header - 0.5), QPointF(geometry.width(), geometry.header - 0.5));

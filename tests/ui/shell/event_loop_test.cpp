@@ -5,6 +5,7 @@
 #include "core/store/visit_book.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
+#include "ui/models/fleet_reviewer.h"
 #include "ui/shell/main_window.h"
 
 #include <QAbstractEventDispatcher>
@@ -105,6 +106,12 @@ TEST_F(EventLoopTest, TheWindowAnswersWhileAVisitBeginsAndItsSummaryIsShown)
     judge("starting a visit", longestStretch([&] { m_window.startVisit(unit, VisitReason::spring); }));
     const VisitId visit = m_store->visits().openVisitOf(unit).value().id;
     judge("showing the visit summary", longestStretch([&] { m_window.showSummary(unit, visit); }));
+}
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileTheSeasonIsWorkedOut)
+{
+    const auto* fleet = m_window.findChild<FleetReviewer*>();
+    judge("showing the season", longestStretch([&] { m_window.showSeason(); }, [&] { return !fleet->isRunning(); }));
 }
 
 TEST_F(EventLoopTest, TheWindowAnswersWhileABackupGoesOn)

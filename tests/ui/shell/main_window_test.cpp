@@ -6,6 +6,7 @@
 #include "ui/drawing/theme.h"
 #include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/summary_page.h"
+#include "ui/pages/season/season_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/main_window.h"
@@ -143,6 +144,39 @@ TEST_F(MainWindowTest, CancelledWorkSaysSo)
     auto* line = m_window.findChild<QWidget*>(QStringLiteral("workLine"));
     EXPECT_TRUE(QTest::qWaitFor([&] { return !line->isVisibleTo(&m_window); }, 20000));
     EXPECT_TRUE(m_window.findChild<MessageLine*>()->text().contains(QStringLiteral("nothing was left behind")));
+}
+
+TEST_F(MainWindowTest, FromTheSeasonAVisitIsStartedAndASheetIsShownWithTheWayBack)
+{
+    m_window.showSeason();
+    auto* season = m_window.findChild<SeasonPage*>();
+    ASSERT_TRUE(season->isVisible());
+    EXPECT_FALSE(m_window.findChild<UnitListPanel*>()->isVisible()) << "the board needs the room";
+
+    Sheet sheet;
+    sheet.fileName = QStringLiteral("a.pdf");
+    sheet.lay = [](const QString&, PaperSize size) { return PaperDocument{QStringLiteral("A"), size, {PaperPage{}}}; };
+    Q_EMIT season->sheetRequested(sheet);
+    EXPECT_TRUE(m_window.findChild<SummaryPage*>()->isVisible());
+    Q_EMIT m_window.findChild<SummaryPage*>()->left();
+    EXPECT_TRUE(season->isVisible());
+
+    const UnitId unit = idleUnit(*m_store, units());
+    Q_EMIT season->startVisitRequested(unit, VisitReason::callOut);
+    EXPECT_TRUE(m_window.findChild<VisitPage*>()->isVisible());
+    EXPECT_EQ(m_store->visits().openVisitOf(unit)->reason, VisitReason::callOut);
+}
+
+TEST_F(MainWindowTest, EveryControlThatTakesFocusOnTheSeasonPageHasAName)
+{
+    m_window.showSeason();
+    for (const QWidget* widget : m_window.findChild<SeasonPage*>()->findChildren<QWidget*>()) {
+        const bool takesFocus = widget->focusPolicy() != Qt::NoFocus && widget->isVisible();
+        if (!takesFocus || widget->inherits("QSplitterHandle") || widget->inherits("QScrollBar"))
+            continue;
+        const bool named = !widget->accessibleName().isEmpty() || !widget->property("text").toString().isEmpty();
+        EXPECT_TRUE(named) << widget->metaObject()->className() << " " << widget->objectName().toStdString();
+    }
 }
 
 TEST_F(MainWindowTest, EveryControlThatTakesFocusHasAName)
