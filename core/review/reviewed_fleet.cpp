@@ -3,12 +3,12 @@
 
 #include "core/review/reviewed_fleet.h"
 
+#include "core/record/reading_order.h"
 #include "core/review/record_at.h"
 
 #include <algorithm>
 #include <iterator>
 #include <set>
-#include <tuple>
 
 namespace padside {
 
@@ -16,8 +16,11 @@ namespace {
 
 bool isBefore(const ReviewedUnit& one, const ReviewedUnit& other)
 {
-    return std::tie(one.site.name, one.site.id, one.unit.tag)
-        < std::tie(other.site.name, other.site.id, other.unit.tag);
+    if (const auto bySite = inReadingOrder(one.site.name, other.site.name); bySite != 0)
+        return bySite < 0;
+    if (one.site.id != other.site.id) // two sites of one name
+        return one.site.id < other.site.id;
+    return inReadingOrder(one.unit.tag, other.unit.tag) < 0;
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "core/store/connection.h"
 
+#include "core/record/reading_order.h"
 #include "core/store/cursor.h"
 
 #include <QSqlDriver>
@@ -33,6 +34,13 @@ sqlite3* handleOf(const QSqlDatabase& database)
     const bool sameLibrary
         = qstrcmp(handle.typeName(), "sqlite3*") == 0 && sqlite3_libversion_number() == SQLITE_VERSION_NUMBER;
     return sameLibrary ? *static_cast<sqlite3* const*>(handle.constData()) : nullptr;
+}
+
+int compareInReadingOrder(void* /*nothing of ours*/, int length, const void* text, int otherLength, const void* other)
+{
+    const auto result = inReadingOrder({static_cast<const char*>(text), static_cast<std::size_t>(length)},
+                                       {static_cast<const char*>(other), static_cast<std::size_t>(otherLength)});
+    return result < 0 ? -1 : result > 0 ? 1 : 0;
 }
 
 } // namespace
@@ -78,6 +86,10 @@ void Connection::open(Mode mode)
             ProblemKind::cannotRead,
             PADSIDE_SAY("Qt's SQLite driver and this program use different SQLite libraries: install Qt and "
                         "SQLite from one source."));
+    // For ORDER BY only: an index or a column with it would make the file unreadable to other programs.
+    const int collated = sqlite3_create_collation(m_handle, "reading", SQLITE_UTF8, nullptr, compareInReadingOrder);
+    if (collated != SQLITE_OK)
+        fail(collated, "create the collation");
     run("PRAGMA foreign_keys = ON; PRAGMA trusted_schema = OFF; PRAGMA synchronous = FULL; PRAGMA recursive_triggers = "
         "ON");
 }

@@ -118,7 +118,8 @@ std::vector<UnitLine> linesWithoutGrades(Connection& connection)
                "(SELECT count(*) FROM visit WHERE visit.unit_id = unit.id AND closed_at IS NULL), "
                "(SELECT max(visited_on) FROM visit WHERE visit.unit_id = unit.id AND closed_at IS NOT NULL), "
                "unit.installed_on "
-               "FROM unit JOIN site ON site.id = unit.site_id ORDER BY site.name, site.id, unit.tag");
+               "FROM unit JOIN site ON site.id = unit.site_id "
+               "ORDER BY site.name COLLATE reading, site.id, unit.tag COLLATE reading");
     while (row.next()) {
         UnitLine line;
         line.unitId = row.id<UnitId>(0);

@@ -18,13 +18,13 @@ namespace padside {
 
 namespace {
 
-const std::string allSites = selectText(siteColumns, "site ORDER BY name, id");
+const std::string allSites = selectText(siteColumns, "site ORDER BY name COLLATE reading, id");
 const std::string oneSite = selectText(siteColumns, "site WHERE id = ?");
-const std::string allUnits
-    = selectText("unit.id, unit.site_id, unit.tag, unit.kind, unit.maker, unit.model, unit.serial, "
-                 "unit.place, unit.refrigerant, unit.metering, unit.installed_on, unit.retired_on, "
-                 "unit.note",
-                 "unit JOIN site ON site.id = unit.site_id ORDER BY site.name, site.id, unit.tag");
+const std::string allUnits = selectText(
+    "unit.id, unit.site_id, unit.tag, unit.kind, unit.maker, unit.model, unit.serial, "
+    "unit.place, unit.refrigerant, unit.metering, unit.installed_on, unit.retired_on, "
+    "unit.note",
+    "unit JOIN site ON site.id = unit.site_id ORDER BY site.name COLLATE reading, site.id, unit.tag COLLATE reading");
 const std::string oneUnitByTag = selectText(unitColumns, "unit WHERE tag = ?");
 const std::string allNameplates = selectText(nameplateColumns, "nameplate_value ORDER BY unit_id, place");
 const std::string oneNameplate = selectText(nameplateColumns, "nameplate_value WHERE unit_id = ? ORDER BY place");

@@ -20,9 +20,9 @@ class SiteBook
 public:
     explicit SiteBook(Connection& connection);
 
-    [[nodiscard]] std::vector<Site> sites() const; ///< by name
+    [[nodiscard]] std::vector<Site> sites() const; ///< by name, in reading order
     [[nodiscard]] std::optional<Site> site(SiteId id) const;
-    [[nodiscard]] std::vector<Unit> units() const; ///< by site name, then tag; with nameplates
+    [[nodiscard]] std::vector<Unit> units() const; ///< by site name, then tag, in reading order; with nameplates
     [[nodiscard]] std::optional<Unit> unitByTag(const std::string& tag) const;
 
     [[nodiscard]] std::set<std::string> tags() const; ///< of all units, retired ones too

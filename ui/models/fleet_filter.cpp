@@ -3,6 +3,7 @@
 
 #include "ui/models/fleet_filter.h"
 
+#include "core/record/reading_order.h"
 #include "ui/models/fleet_model.h"
 
 #include <algorithm>
@@ -15,6 +16,12 @@ namespace {
 template <typename T> int order(const T& one, const T& other)
 {
     return one < other ? -1 : other < one ? 1 : 0;
+}
+
+int readingOrder(const std::string& one, const std::string& other)
+{
+    const auto result = inReadingOrder(one, other);
+    return result < 0 ? -1 : result > 0 ? 1 : 0;
 }
 
 /// 0 without flags, then from look to act.
@@ -96,11 +103,11 @@ int FleetFilter::compared(const FleetLine& one, const FleetLine& other) const
     const Date early = rising ? Date::min() : Date::max();
     switch (sortColumn()) {
     case FleetModel::tag:
-        return order(one.unit.tag, other.unit.tag);
+        return readingOrder(one.unit.tag, other.unit.tag);
     case FleetModel::site:
-        return order(one.unit.siteName, other.unit.siteName);
+        return readingOrder(one.unit.siteName, other.unit.siteName);
     case FleetModel::place:
-        return order(one.unit.place, other.unit.place);
+        return readingOrder(one.unit.place, other.unit.place);
     case FleetModel::kind:
         return QString::localeAwareCompare(one.kindName, other.kindName);
     case FleetModel::age: // the younger has the later day
@@ -130,7 +137,8 @@ bool FleetFilter::lessThan(const QModelIndex& left, const QModelIndex& right) co
         return rising ? result < 0 : result > 0;
     if (const int result = flagOrder(other, one); result != 0)
         return rising ? result < 0 : result > 0;
-    return rising ? one.unit.tag < other.unit.tag : other.unit.tag < one.unit.tag;
+    const int byTag = readingOrder(one.unit.tag, other.unit.tag);
+    return rising ? byTag < 0 : byTag > 0;
 }
 
 } // namespace padside

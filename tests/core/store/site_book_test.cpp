@@ -47,6 +47,25 @@ TEST_F(SiteBookTest, SitesAndUnitsComeByName)
     EXPECT_EQ(book().unitByTag("zz-99"), std::nullopt);
 }
 
+TEST_F(SiteBookTest, UnitsAndTheirLinesComeAsTheirTagsAreRead)
+{
+    for (const char* tag : {"HB-10", "hb-3", "HB-2"}) {
+        Unit unit = m_record.unit;
+        unit.id = m_ids.make<UnitId>();
+        unit.tag = tag;
+        book().addUnit(unit);
+    }
+    const std::vector<std::string> expected{"HB-01", "HB-2", "hb-3", "HB-10"};
+    std::vector<std::string> tags;
+    for (const Unit& unit : book().units())
+        tags.push_back(unit.tag);
+    EXPECT_EQ(tags, expected);
+    std::vector<std::string> ofLines;
+    for (const UnitLine& line : m_store->records().unitLines())
+        ofLines.push_back(line.tag);
+    EXPECT_EQ(ofLines, expected);
+}
+
 TEST_F(SiteBookTest, ASiteWithoutANameOrWithImpossibleWeeksIsRefused)
 {
     Site site = m_record.site;
