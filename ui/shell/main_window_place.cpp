@@ -4,7 +4,9 @@
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
 #include "ui/models/record_book.h"
+#include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/summary_page.h"
+#include "ui/pages/season/season_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/unit_list_panel.h"
@@ -23,9 +25,14 @@ std::optional<Place> MainWindow::place() const
     const auto unit = m_units->selected();
     if (!unit)
         return std::nullopt;
-    if (m_pages->currentWidget() == m_visitPage)
+    const QWidget* page = m_pages->currentWidget();
+    if (page == m_seasonPage || (page == m_summaryPage && m_paperOfSeason))
+        return Place{Place::Page::season, *unit, {}};
+    if (page == m_fleetPage)
+        return Place{Place::Page::fleet, *unit, {}};
+    if (page == m_visitPage)
         return Place{Place::Page::visit, *unit, m_visitPage->sheet().visit.id};
-    if (m_pages->currentWidget() == m_summaryPage)
+    if (page == m_summaryPage)
         return Place{Place::Page::summary, *unit, m_summaryPage->visit()};
     return Place{Place::Page::unit, *unit, {}};
 }
@@ -35,7 +42,11 @@ void MainWindow::goTo(const Place& place)
     if (!m_units->holds(place.unit)) // another file of the same name, perhaps
         return;
     showUnit(place.unit);
-    if (place.page == Place::Page::unit)
+    if (place.page == Place::Page::season)
+        showSeason();
+    else if (place.page == Place::Page::fleet)
+        showFleet();
+    if (place.visit.isNull())
         return;
     std::optional<Visit> visit;
     m_book.attempt([&] { visit = m_book.store().visits().visit(place.visit); });

@@ -15,8 +15,11 @@ namespace padside {
 
 namespace {
 
-const std::array<std::pair<Place::Page, QString>, 3> pageNames{
-    {{Place::Page::unit, u"unit"_s}, {Place::Page::visit, u"visit"_s}, {Place::Page::summary, u"summary"_s}}};
+const std::array<std::pair<Place::Page, QString>, 5> pageNames{{{Place::Page::unit, u"unit"_s},
+                                                                {Place::Page::visit, u"visit"_s},
+                                                                {Place::Page::summary, u"summary"_s},
+                                                                {Place::Page::season, u"season"_s},
+                                                                {Place::Page::fleet, u"fleet"_s}}};
 
 } // namespace
 

@@ -11,14 +11,15 @@
 
 namespace padside {
 
-/// Where in the window the person is: a unit's page, or one of its visits, or that visit's summary.
+/// Where in the window the person is: a unit's page, one of its visits or that visit's summary, the season or the
+/// fleet. The unit is the one chosen in the list, also where the list is hidden.
 struct Place
 {
-    enum class Page { unit, visit, summary };
+    enum class Page { unit, visit, summary, season, fleet };
 
     Page page = Page::unit;
     UnitId unit;
-    VisitId visit; ///< null on the unit's page
+    VisitId visit; ///< null where the page is not a visit's
 
     friend bool operator==(const Place&, const Place&) = default;
 };

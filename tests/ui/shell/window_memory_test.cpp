@@ -81,6 +81,19 @@ TEST_F(WindowMemoryTest, AVisitThatIsGoneLeavesItsUnit)
     EXPECT_EQ(window->place(), (Place{Place::Page::unit, units().back(), {}}));
 }
 
+TEST_F(WindowMemoryTest, TheSeasonAndTheFleetAreReturnedToWithTheUnitStillChosen)
+{
+    for (const auto page : {Place::Page::season, Place::Page::fleet}) {
+        const Place chosen{page, units().back(), {}};
+        {
+            const auto window = shownWindow();
+            window->goTo(chosen);
+            rememberWindow(*window, m_settings);
+        }
+        EXPECT_EQ(shownWindow()->place(), chosen);
+    }
+}
+
 TEST_F(WindowMemoryTest, APlaceInAnotherFileIsNotGoneTo)
 {
     {
@@ -104,7 +117,8 @@ TEST_F(WindowMemoryTest, DamagedSettingsAreNoObstacle)
 TEST(PlaceText, IsReadBackAsItWasWritten)
 {
     IdMaker ids([] { return std::int64_t{1'795'600'000'000}; }, 3);
-    for (const auto page : {Place::Page::unit, Place::Page::visit, Place::Page::summary}) {
+    for (const auto page :
+         {Place::Page::unit, Place::Page::visit, Place::Page::summary, Place::Page::season, Place::Page::fleet}) {
         const Place place{page, ids.make<UnitId>(), ids.make<VisitId>()};
         EXPECT_EQ(parsePlace(placeText(place)), place);
     }
