@@ -5091,6 +5091,10 @@
         <source>The timeline was not printed: the printer gave up. Check the printer, or export a PDF instead.</source>
         <translation>No se imprimió la línea de tiempo: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
     </message>
+    <message>
+        <source>Export cancelled; nothing was written.</source>
+        <translation>Exportación cancelada; no se ha escrito nada.</translation>
+    </message>
 </context>
 <context>
     <name>padside::HistoryPanel</name>
@@ -5424,6 +5428,13 @@
     <message>
         <source>Pages as they will be printed</source>
         <translation>Páginas tal como se imprimirán</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PdfExportWork</name>
+    <message>
+        <source>Cancel the e&amp;xport</source>
+        <translation>Cancelar la e&amp;xportación</translation>
     </message>
 </context>
 <context>
@@ -6032,6 +6043,10 @@
     <message>
         <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
         <translation>No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
+    </message>
+    <message>
+        <source>Export cancelled; nothing was written.</source>
+        <translation>Exportación cancelada; no se ha escrito nada.</translation>
     </message>
 </context>
 <context>

@@ -64,7 +64,8 @@ PaperDocument layVisitSummary(const SummaryInput& input)
     return makePages(visitSummaryContent(input), input.size);
 }
 
-bool printDocument(const PaperDocument& document, const PhotoSource& photos, QPagedPaintDevice& device)
+bool printDocument(const PaperDocument& document, const PhotoSource& photos, QPagedPaintDevice& device,
+                   const PaintedShare& tell)
 {
     const auto size = document.size == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter;
     const auto lies = document.landscape ? QPageLayout::Landscape : QPageLayout::Portrait;
@@ -81,12 +82,20 @@ bool printDocument(const PaperDocument& document, const PhotoSource& photos, QPa
         painter.scale(device.logicalDpiX() / unitsPerInch, device.logicalDpiY() / unitsPerInch);
         paintPage(painter, document.pages[i], photos);
         painter.restore();
+        if (tell && !tell(static_cast<double>(i + 1) / static_cast<double>(document.pages.size())))
+            return false;
     }
     return painter.end();
 }
 
-Result<void> writePdf(const PaperDocument& document, const PhotoSource& photos, const QString& path)
+Result<bool> writePdf(const PaperDocument& document, const PhotoSource& photos, const QString& path,
+                      const PaintedShare& tell)
 {
+    bool stopped = false;
+    const auto tellAndNote = [&](double share) {
+        stopped = tell && !tell(share);
+        return !stopped;
+    };
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
@@ -96,15 +105,18 @@ Result<void> writePdf(const PaperDocument& document, const PhotoSource& photos, 
         writer.setResolution(pdfDotsPerInch);
         writer.setTitle(document.title);
         writer.setCreator(QStringLiteral("Padside"));
-        if (!printDocument(document, photos, writer))
+        const bool painted = printDocument(document, photos, writer, tellAndNote);
+        if (stopped)
+            return false;
+        if (!painted)
             return cannotWrite(
                 PADSIDE_SAY("The PDF was not written: its pages can't be painted. Nothing was left at {0}."),
                 QDir::toNativeSeparators(path));
     }
-    return writeWhole(bytes, path);
+    return writeWhole(bytes, path).map([] { return true; });
 }
 
-Result<void> exportVisitSummary(const SummaryInput& input, const QString& path)
+Result<bool> exportVisitSummary(const SummaryInput& input, const QString& path)
 {
     return writePdf(layVisitSummary(input), input.photos, path);
 }

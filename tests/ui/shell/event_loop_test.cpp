@@ -2,14 +2,22 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/store/backup.h"
+#include "core/store/photo_files.h"
+#include "core/store/record_reader.h"
 #include "core/store/visit_book.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/fleet_reviewer.h"
+#include "ui/pages/paper/page_preview.h"
+#include "ui/pages/paper/pdf_export_work.h"
+#include "ui/pages/paper/summary_page.h"
 #include "ui/shell/main_window.h"
 
 #include <QAbstractEventDispatcher>
+#include <QBuffer>
 #include <QEventLoop>
+#include <QFileInfo>
+#include <QPushButton>
 #include <QTimer>
 
 #include <algorithm>
@@ -91,6 +99,38 @@ protected:
         longestStretch([this] { m_window.show(); });
     }
 
+    /// As a telephone takes them: 12 million points each.
+    void photographEveryZone(UnitId unit, VisitId visit)
+    {
+        QImage image(4000, 3000, QImage::Format_RGB32);
+        for (int y = 0; y < image.height(); ++y) {
+            for (int x = 0; x < image.width(); ++x)
+                image.setPixel(x, y, qRgb(x % 251, y % 241, (x + y) % 239));
+        }
+        QByteArray jpeg;
+        QBuffer buffer(&jpeg);
+        buffer.open(QIODevice::WriteOnly);
+        image.save(&buffer, "JPEG", 80);
+        const auto kept = m_store->photos().keep(jpeg, "image/jpeg");
+        const UnitRecord record = m_store->records().unitRecord(unit);
+        for (const Part& part : record.parts) {
+            for (const Zone& zone : part.zones) {
+                Photo photo;
+                photo.id = m_ids.make<PhotoId>();
+                photo.visitId = visit;
+                photo.unitId = unit;
+                photo.on = findVisit(record, visit)->on;
+                photo.zoneId = zone.id;
+                photo.sha256 = kept.sha256;
+                photo.bytes = kept.bytes;
+                photo.mediaType = "image/jpeg";
+                photo.width = image.width();
+                photo.height = image.height();
+                m_store->visits().put(photo);
+            }
+        }
+    }
+
     MainWindow m_window;
 };
 
@@ -106,6 +146,25 @@ TEST_F(EventLoopTest, TheWindowAnswersWhileAVisitBeginsAndItsSummaryIsShown)
     judge("starting a visit", longestStretch([&] { m_window.startVisit(unit, VisitReason::spring); }));
     const VisitId visit = m_store->visits().openVisitOf(unit).value().id;
     judge("showing the visit summary", longestStretch([&] { m_window.showSummary(unit, visit); }));
+}
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileASummaryOfManyLargePhotographsIsShownAndExported)
+{
+    const UnitId unit = units().front();
+    m_window.startVisit(unit, VisitReason::spring);
+    const VisitId visit = m_store->visits().openVisitOf(unit).value().id;
+    photographEveryZone(unit, visit);
+    auto* page = m_window.findChild<SummaryPage*>();
+    auto* preview = page->findChild<PagePreview*>();
+    judge("showing many photographs",
+          longestStretch([&] { m_window.showSummary(unit, visit); }, [&] { return preview->isComplete(); }));
+
+    const QString path = m_folder.filePath(QStringLiteral("summary.pdf"));
+    page->setFileChooser([&](const QString&) { return path; });
+    judge("exporting many photographs",
+          longestStretch([&] { page->findChild<QPushButton*>(QStringLiteral("exportPdf"))->click(); },
+                         [&] { return !page->findChild<PdfExportWork*>()->isRunning(); }));
+    EXPECT_TRUE(QFileInfo::exists(path));
 }
 
 TEST_F(EventLoopTest, TheWindowAnswersWhileTheSeasonIsWorkedOut)

@@ -8,6 +8,7 @@
 #include "ui/models/speaker.h"
 #include "ui/pages/paper/page_preview.h"
 #include "ui/pages/paper/paper_choice.h"
+#include "ui/pages/paper/pdf_export_work.h"
 #include "ui/paper/history_paper.h"
 #include "ui/paper/visit_summary.h"
 
@@ -34,6 +35,7 @@ HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_size(new QComboBox)
     , m_said(new QLabel)
     , m_preview(new PagePreview(theme))
+    , m_work(new PdfExportWork(*m_export, this))
 {
     m_chooseFile = [this](const QString& suggested) {
         return QFileDialog::getSaveFileName(this, tr("Export the timeline"), suggested, tr("PDF files (*.pdf)"));
@@ -49,6 +51,14 @@ HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_back, &QPushButton::clicked, this, &HistoryPage::left);
     connect(m_export, &QPushButton::clicked, this, &HistoryPage::exportPdf);
     connect(m_print, &QPushButton::clicked, this, &HistoryPage::print);
+    connect(m_work, &PdfExportWork::written, this, [this](const QString& path) {
+        keepExportFolder(path);
+        say(tr("Exported to %1").arg(QDir::toNativeSeparators(path)), false);
+    });
+    connect(m_work, &PdfExportWork::failed, this,
+            [this](const Sentence& why) { say(m_book.speaker().said(why), true); });
+    connect(m_work, &PdfExportWork::cancelled, this,
+            [this] { say(tr("Export cancelled; nothing was written."), false); });
     connect(m_size, &QComboBox::activated, this, [this] {
         keepPaperSize(*m_size);
         layPages();
@@ -105,16 +115,15 @@ void HistoryPage::layPages()
 
 void HistoryPage::exportPdf()
 {
+    if (m_work->isRunning()) {
+        m_work->cancel();
+        return;
+    }
     const QString chosen = m_chooseFile(QDir(exportFolder()).filePath(historyFileName(*m_record)));
     if (chosen.isEmpty())
         return;
-    const auto written = writePdf(document(), {}, chosen);
-    if (!written) {
-        say(m_book.speaker().said(written.error().what), true);
-        return;
-    }
-    keepExportFolder(chosen);
-    say(tr("Exported to %1").arg(QDir::toNativeSeparators(chosen)), false);
+    m_said->hide();
+    m_work->start(document(), {}, chosen);
 }
 
 void HistoryPage::print()

@@ -19,6 +19,7 @@ namespace padside {
 struct PaperDocument;
 struct Theme;
 class PagePreview;
+class PdfExportWork;
 class RecordBook;
 
 /// A unit's timeline as it will be printed, to be exported as PDF or printed.
@@ -62,6 +63,7 @@ private:
     QComboBox* m_size;
     QLabel* m_said;
     PagePreview* m_preview;
+    PdfExportWork* m_work;
 };
 
 } // namespace padside

@@ -21,6 +21,16 @@ constexpr double widestPage = 900;
 constexpr double widestLandscape = 1600;
 constexpr int scrollStep = 40;
 
+std::vector<PhotoId> photosOn(const PaperPage& page)
+{
+    std::vector<PhotoId> ids;
+    for (const Run& run : page.runs) {
+        if (const auto* photo = std::get_if<PhotoRun>(&run))
+            ids.push_back(photo->id);
+    }
+    return ids;
+}
+
 } // namespace
 
 PagePreview::PagePreview(const Theme& theme, QWidget* parent)
@@ -34,12 +44,64 @@ PagePreview::PagePreview(const Theme& theme, QWidget* parent)
     viewport()->setAccessibleName(tr("Pages as they will be printed"));
 }
 
-void PagePreview::setDocument(PaperDocument document, PhotoSource photos)
+void PagePreview::setDocument(PaperDocument document, const PhotoSource& photos)
 {
     m_document = std::move(document);
-    m_photos = std::move(photos);
+    readPhotos(photos);
     setAccessibleDescription(tr("%1. Pages: %2").arg(m_document.title).arg(m_document.pages.size()));
     layPages();
+}
+
+PagePreview::~PagePreview()
+{
+    m_pool.clear();
+    m_pool.waitForDone();
+}
+
+void PagePreview::readPhotos(const PhotoSource& photos)
+{
+    m_pool.clear();
+    m_photos.clear();
+    m_waiting = 0;
+    const int round = ++m_round;
+    if (!photos)
+        return;
+    const QSize largest = QSize(static_cast<int>(widestPage), static_cast<int>(widestPage)) * devicePixelRatio();
+    for (const PaperPage& page : m_document.pages) {
+        for (const PhotoId& id : photosOn(page)) {
+            ++m_waiting;
+            m_pool.start([this, round, id, photos, largest] {
+                QImage image = photos(id);
+                if (image.width() > largest.width() || image.height() > largest.height())
+                    image = image.scaled(largest, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+                QMetaObject::invokeMethod(
+                    this, [this, round, id, image] { take(round, id, image); }, Qt::QueuedConnection);
+            });
+        }
+    }
+}
+
+void PagePreview::take(int round, const PhotoId& id, const QImage& image)
+{
+    if (round != m_round)
+        return;
+    --m_waiting;
+    m_photos[id] = image;
+    for (std::size_t page = 0; page < m_pictures.size(); ++page) {
+        if (std::ranges::count(photosOn(m_document.pages[page]), id) > 0)
+            m_pictures[page] = QPixmap();
+    }
+    viewport()->update();
+}
+
+QImage PagePreview::photo(const PhotoId& id) const
+{
+    const auto read = m_photos.find(id);
+    if (read != m_photos.end() || m_waiting == 0)
+        return read == m_photos.end() ? QImage() : read->second;
+    QImage blank(4, 3, QImage::Format_RGB32);
+    blank.fill(Qt::white);
+    return blank;
 }
 
 QSizeF PagePreview::pageSize() const
@@ -75,7 +137,7 @@ const QPixmap& PagePreview::picture(std::size_t page)
         QPainter painter(&picture);
         const double scale = picture.width() / sheetSize(m_document).width();
         painter.scale(scale, scale);
-        paintPage(painter, m_document.pages[page], m_photos);
+        paintPage(painter, m_document.pages[page], [this](const PhotoId& id) { return photo(id); });
         painter.end();
         picture.setDevicePixelRatio(ratio);
     }

@@ -10,6 +10,7 @@
 #include "ui/models/speaker.h"
 #include "ui/pages/paper/page_preview.h"
 #include "ui/pages/paper/paper_choice.h"
+#include "ui/pages/paper/pdf_export_work.h"
 #include "ui/paper/visit_summary.h"
 
 #include <QComboBox>
@@ -24,7 +25,7 @@
 #include <QSettings>
 #include <QVBoxLayout>
 
-#include <algorithm>
+#include <map>
 
 namespace padside {
 
@@ -46,6 +47,7 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_contractor(new QLineEdit)
     , m_said(new QLabel)
     , m_preview(new PagePreview(theme))
+    , m_work(new PdfExportWork(*m_export, this))
 {
     m_chooseFile = [this](const QString& suggested) {
         return QFileDialog::getSaveFileName(this, tr("Export as PDF"), suggested, tr("PDF files (*.pdf)"));
@@ -62,6 +64,13 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_back, &QPushButton::clicked, this, &SummaryPage::left);
     connect(m_export, &QPushButton::clicked, this, &SummaryPage::exportPdf);
     connect(m_print, &QPushButton::clicked, this, &SummaryPage::print);
+    connect(m_work, &PdfExportWork::written, this, [this](const QString& path) {
+        keepExportFolder(path);
+        sayDone(tr("Exported to %1").arg(QDir::toNativeSeparators(path)));
+    });
+    connect(m_work, &PdfExportWork::failed, this,
+            [this](const Sentence& why) { sayProblem(m_book.speaker().said(why)); });
+    connect(m_work, &PdfExportWork::cancelled, this, [this] { sayDone(tr("Export cancelled; nothing was written.")); });
     connect(m_size, &QComboBox::activated, this, [this] {
         keepPaperSize(*m_size);
         layPages();
@@ -139,9 +148,13 @@ Sheet SummaryPage::sheetOf(UnitRecord read, VisitId visit) const
     Sheet sheet;
     sheet.title = tr("Visit summary");
     sheet.fileName = suggestedFileName(*record, visit);
-    sheet.photos = [this, record](PhotoId id) {
-        const auto photo = std::ranges::find(record->photos, id, &Photo::id);
-        return photo == record->photos.end() ? QImage() : readPhotoForPaper(m_book.store().photos().path(*photo));
+    std::map<PhotoId, QString> paths;
+    for (const Photo& photo : record->photos)
+        paths.emplace(photo.id, m_book.store().photos().path(photo));
+    // Called in other threads too: of its own, without the store.
+    sheet.photos = [paths = std::move(paths)](PhotoId id) {
+        const auto path = paths.find(id);
+        return path == paths.end() ? QImage() : readPhotoForPaper(path->second);
     };
     sheet.lay = [this, record, visit, photos = sheet.photos](const QString& contractor, PaperSize size) {
         // As of the visit's own day: a summary printed again later says the same.
@@ -172,18 +185,17 @@ void SummaryPage::layPages()
 
 void SummaryPage::exportPdf()
 {
+    if (m_work->isRunning()) {
+        m_work->cancel();
+        return;
+    }
     if (!m_sheet)
         return;
     const QString chosen = m_chooseFile(QDir(exportFolder()).filePath(m_sheet->fileName));
     if (chosen.isEmpty())
         return;
-    const auto written = writePdf(document(), m_sheet->photos, chosen);
-    if (!written) {
-        sayProblem(m_book.speaker().said(written.error().what));
-        return;
-    }
-    keepExportFolder(chosen);
-    sayDone(tr("Exported to %1").arg(QDir::toNativeSeparators(chosen)));
+    m_said->hide();
+    m_work->start(document(), m_sheet->photos, chosen);
 }
 
 void SummaryPage::print()

@@ -23,6 +23,7 @@ namespace padside {
 
 struct Theme;
 class PagePreview;
+class PdfExportWork;
 class RecordBook;
 
 /// A paper as it will be printed, to be exported as PDF or printed: a visit's summary, or a sheet made elsewhere.
@@ -77,6 +78,7 @@ private:
     QLineEdit* m_contractor;
     QLabel* m_said;
     PagePreview* m_preview;
+    PdfExportWork* m_work;
 };
 
 } // namespace padside

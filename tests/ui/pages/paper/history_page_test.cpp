@@ -64,6 +64,12 @@ protected:
         return *m_page->findChild<Widget*>(name);
     }
     void click(const QString& button) { QTest::mouseClick(&find<QPushButton>(button), Qt::LeftButton); }
+    /// Exports, and waits until it is said how that ended.
+    void exportNow()
+    {
+        click(u"exportPdf"_s);
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !find<QLabel>(u"said"_s).isHidden(); }));
+    }
     [[nodiscard]] static bool isPdf(const QString& path)
     {
         QFile file(path);
@@ -99,7 +105,7 @@ TEST_F(HistoryPageTest, ThePagesAreShownAsTheyWillBePrinted)
 TEST_F(HistoryPageTest, ExportWritesTheFileAndSaysWhere)
 {
     m_answer = m_folder.filePath(u"out.pdf"_s);
-    click(u"exportPdf"_s);
+    exportNow();
     EXPECT_TRUE(m_suggested.endsWith(u"/HB-01 history.pdf")) << m_suggested.toStdString();
     EXPECT_TRUE(isPdf(m_answer));
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().contains(m_answer));
@@ -108,7 +114,7 @@ TEST_F(HistoryPageTest, ExportWritesTheFileAndSaysWhere)
 TEST_F(HistoryPageTest, AMissingFolderIsSaidInOneSentence)
 {
     m_answer = m_folder.filePath(u"nowhere/out.pdf"_s);
-    click(u"exportPdf"_s);
+    exportNow();
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().startsWith(u"The PDF was not written: there is no folder "));
 }
 

@@ -16,6 +16,7 @@
 #include <QFile>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 #include <QPrinter>
 #include <QPushButton>
 #include <QSettings>
@@ -24,6 +25,7 @@
 #include <QTest>
 
 #include <gtest/gtest.h>
+#include <semaphore>
 
 namespace padside::test {
 
@@ -118,6 +120,12 @@ protected:
         return false;
     }
     void click(const QString& button) { QTest::mouseClick(&find<QPushButton>(button), Qt::LeftButton); }
+    /// Exports, and waits until it is said how that ended.
+    void exportNow()
+    {
+        click(u"exportPdf"_s);
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !find<QLabel>(u"said"_s).isHidden(); }));
+    }
 
     QTemporaryDir m_folder;
     UnitRecord m_record;
@@ -159,7 +167,7 @@ TEST_F(SummaryPageTest, TheContractorsNameGoesToTheHeadOfThePage)
 TEST_F(SummaryPageTest, ExportWritesTheFileAndSaysWhere)
 {
     m_answer = m_folder.filePath(u"out.pdf"_s);
-    click(u"exportPdf"_s);
+    exportNow();
     EXPECT_TRUE(m_suggested.endsWith(u"/HB-03 2026-05-04 visit summary.pdf")) << m_suggested.toStdString();
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().contains(m_answer));
     QFile file(m_answer);
@@ -175,10 +183,40 @@ TEST_F(SummaryPageTest, AnExportCalledOffWritesNothingAndSaysNothing)
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().isEmpty());
 }
 
+TEST_F(SummaryPageTest, AnExportCanBeCancelledAndLeavesNothingBehind)
+{
+    std::binary_semaphore goOn(0);
+    Sheet sheet;
+    sheet.fileName = u"slow.pdf"_s;
+    sheet.lay = [&goOn](const QString&, PaperSize size) {
+        PaperDocument document;
+        document.size = size;
+        document.pages.resize(2);
+        const auto slow = [&goOn](QPainter& painter) {
+            if (painter.device()->devType() != QInternal::Pixmap)
+                goOn.acquire();
+        };
+        document.pages[0].runs.emplace_back(DrawingRun{QRectF(0, 0, 10, 10), slow});
+        return document;
+    };
+    m_page->showSheet(sheet, u"Back"_s);
+    m_answer = m_folder.filePath(u"slow.pdf"_s);
+    auto& button = find<QPushButton>(u"exportPdf"_s);
+    const QString usual = button.text();
+    button.click();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return button.text() != usual; })) << "the button offers to cancel";
+    button.click();
+    goOn.release();
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !find<QLabel>(u"said"_s).isHidden(); }));
+    EXPECT_EQ(find<QLabel>(u"said"_s).text(), u"Export cancelled; nothing was written.");
+    EXPECT_EQ(button.text(), usual);
+    EXPECT_FALSE(QFile::exists(m_answer));
+}
+
 TEST_F(SummaryPageTest, AMissingFolderIsSaidInOneSentence)
 {
     m_answer = m_folder.filePath(u"nowhere/out.pdf"_s);
-    click(u"exportPdf"_s);
+    exportNow();
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().startsWith(u"The PDF was not written: there is no folder "));
     EXPECT_FALSE(find<QLabel>(u"said"_s).isHidden());
 }
