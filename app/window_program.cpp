@@ -5,9 +5,7 @@
 
 #include "app/come_forward.h"
 #include "core/store/backup.h"
-#include "ui/drawing/theme.h"
 #include "ui/models/speaker.h"
-#include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/record_file_drop.h"
 #include "ui/shell/window_memory.h"
@@ -23,9 +21,9 @@
 namespace padside {
 
 WindowProgram::WindowProgram(QApplication& application, Dialogs dialogs)
-    : m_application(application)
-    , m_dialogs(std::move(dialogs))
+    : m_dialogs(std::move(dialogs))
     , m_computerIsDark(QApplication::palette().color(QPalette::Window).lightness() < 128)
+    , m_appearance(application)
     , m_preferences(readPreferences(QSettings()))
 {
     applyPreferences();
@@ -43,15 +41,13 @@ void WindowProgram::showWindow(OpenFile& file)
     QSettings settings;
     if (window())
         rememberWindow(*window(), settings);
-    const Theme& theme = m_dark ? Theme::darkTheme() : Theme::light();
-    applyTheme(theme);
-    auto made = std::make_unique<MainWindow>(*file.book, theme);
+    auto made = std::make_unique<MainWindow>(*file.book, m_appearance.theme());
     made->installEventFilter(this);
     // Queued: these replace the window that asks.
     connect(made.get(), &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::preferencesRequested, this, &WindowProgram::showPreferences, Qt::QueuedConnection);
-    connect(made.get(), &MainWindow::themeRequested, this, &WindowProgram::changeTheme, Qt::QueuedConnection);
+    connect(made.get(), &MainWindow::lookRequested, this, &WindowProgram::changeLook);
     connect(new RecordFileDrop(*made), &RecordFileDrop::dropped, this, &WindowProgram::open, Qt::QueuedConnection);
     for (const Sentence& why : std::exchange(file.complaints, {}))
         Q_EMIT file.book->failed(said(why));

@@ -10,6 +10,7 @@
 #include "core/store/store.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_book.h"
+#include "ui/shell/appearance.h"
 
 #include <QLocale>
 #include <QObject>
@@ -26,7 +27,7 @@ class ComeForward;
 class MainWindow;
 
 /// The program with a window: it puts store, catalogue, record book and window together and answers what the window
-/// can't do by itself (another file, another theme, other preferences).
+/// can't do by itself (another file, another look, other preferences).
 class WindowProgram : public QObject
 {
     Q_OBJECT
@@ -71,7 +72,7 @@ private:
     std::unique_ptr<OpenFile> taken(const QString& file, FileClaim claim);
 
     void showWindow(OpenFile& file); ///< in a new window that stands where the one before stood
-    void changeTheme(bool dark);
+    void changeLook(const Look& look); ///< of the open window, and keeps it
     [[nodiscard]] std::unique_ptr<RecordBook> bookOf(OpenFile& file) const; ///< as the person likes it
     void applyPreferences();
     void showPreferences();
@@ -83,14 +84,13 @@ private:
     void tell(const Sentence& sentence) { tell(said(sentence)); }
     [[nodiscard]] static QString said(const Sentence& sentence);
 
-    QApplication& m_application;
     Dialogs m_dialogs;
+    bool m_computerIsDark;
+    Appearance m_appearance; ///< before the windows that paint with its theme
     std::unique_ptr<OpenFile> m_open;
     QLocale m_computer; ///< as it is set, before the person chooses
-    bool m_computerIsDark;
     Preferences m_preferences;
     QLocale m_locale; ///< of the language chosen
-    bool m_dark = false;
 };
 
 } // namespace padside

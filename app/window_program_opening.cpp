@@ -7,9 +7,7 @@
 #include "app/come_forward.h"
 #include "app/commands/of_file.h"
 #include "app/window_program.h"
-#include "ui/drawing/theme.h"
 #include "ui/models/speaker.h"
-#include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
 #include <QDir>
@@ -65,7 +63,6 @@ WindowProgram::Opened WindowProgram::open(const QString& file)
 WindowProgram::Opened WindowProgram::put(const QString& file)
 {
     const QString path = QFileInfo(file).absoluteFilePath();
-    applyTheme(m_dark ? Theme::darkTheme() : Theme::light());
     if (m_open && QFileInfo(path) == QFileInfo(m_open->store->path())) {
         bringForward();
         return Opened::here;

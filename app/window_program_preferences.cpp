@@ -1,7 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-// What the person chose, and what follows from it: language, theme, units; record book and window are made anew.
+// What the person chose, and what follows from it. A look is worn by the open window; for language and units, record
+// book and window are made anew.
 
 #include "app/clock.h"
 #include "app/come_forward.h"
@@ -43,7 +44,7 @@ void WindowProgram::applyPreferences()
     m_locale = localeFor(language, m_computer);
     QLocale::setDefault(m_locale);
     speak(language);
-    m_dark = m_preferences.dark.value_or(m_computerIsDark);
+    m_appearance.wear(lookFor(m_preferences, m_computerIsDark));
 }
 
 void WindowProgram::showPreferences()
@@ -56,11 +57,15 @@ void WindowProgram::showPreferences()
     dialog->open();
 }
 
-void WindowProgram::changeTheme(bool dark)
+void WindowProgram::changeLook(const Look& look)
 {
-    Preferences preferences = readPreferences(QSettings());
-    preferences.dark = dark;
-    choose(preferences, false);
+    m_preferences = readPreferences(QSettings()); // the summary's page keeps some too
+    if (look.theme != m_appearance.look().theme) // else it may go on following the computer
+        m_preferences.theme = shown(codeOf(look.theme));
+    m_preferences.fieldSize = look.fieldSize;
+    QSettings settings;
+    keepPreferences(m_preferences, settings);
+    m_appearance.wear(look);
 }
 
 void WindowProgram::choose(const Preferences& preferences, bool catalogueChanged)

@@ -242,4 +242,20 @@ void SiteBook::replacePart(PartId old, Date on, const std::string& because, cons
     transaction.commit();
 }
 
+void SiteBook::undoReplacement(const Part& fresh)
+{
+    if (!fresh.replaces)
+        throw storeError(ProblemKind::badInput,
+                         PADSIDE_SAY("This part replaced no other: there is no replacement to take back."));
+    Transaction transaction(m_connection);
+    // The foreign keys refuse the zones and the part while an entry points at them.
+    m_connection.write(u"DELETE FROM zone WHERE unit_id = ? AND part_id = ?"_s, {bound(fresh.unitId), bound(fresh.id)});
+    requireOneChanged(m_connection.write(u"DELETE FROM part WHERE unit_id = ? AND id = ? AND replaces = ?"_s,
+                                         {bound(fresh.unitId), bound(fresh.id), bound(*fresh.replaces)}));
+    requireOneChanged(
+        m_connection.write(u"UPDATE part SET removed_on = NULL, removed_because = '' WHERE unit_id = ? AND id = ?"_s,
+                           {bound(fresh.unitId), bound(*fresh.replaces)}));
+    transaction.commit();
+}
+
 } // namespace padside

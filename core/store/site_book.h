@@ -37,6 +37,9 @@ public:
     void changePart(const Part& part);
     /// Closes `old` on `on` and fits `fresh` in its position, in one transaction.
     void replacePart(PartId old, Date on, const std::string& because, const Part& fresh);
+    /// Takes a replacement back: `fresh` and its zones go, the part it replaced is fitted again. Refused
+    /// (ProblemKind::refused) once anything was entered for the new part.
+    void undoReplacement(const Part& fresh);
 
     /// Adds sites, units and their parts in one transaction. `tell` gets 0..1 now and then and answers false to stop:
     /// then nothing was added and the answer is false.

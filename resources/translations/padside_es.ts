@@ -260,6 +260,68 @@
         <source>not seen: %1</source>
         <translation>sin ver: %1</translation>
     </message>
+    <message>
+        <source>conditions</source>
+        <translation>condiciones</translation>
+    </message>
+    <message>
+        <source>technician</source>
+        <translation>técnico</translation>
+    </message>
+    <message>
+        <source>reason of the visit</source>
+        <translation>motivo de la visita</translation>
+    </message>
+    <message>
+        <source>note on the visit</source>
+        <translation>nota sobre la visita</translation>
+    </message>
+    <message>
+        <source>removal of %1</source>
+        <translation>retirada de %1</translation>
+    </message>
+    <message>
+        <source>grade of %1</source>
+        <translation>grado de %1</translation>
+    </message>
+    <message>
+        <source>“not seen” of %1</source>
+        <translation>«sin ver» de %1</translation>
+    </message>
+    <message>
+        <source>wetness of %1</source>
+        <translation>humedad de %1</translation>
+    </message>
+    <message>
+        <source>note on %1</source>
+        <translation>nota sobre %1</translation>
+    </message>
+    <message>
+        <source>promise to look again</source>
+        <translation>promesa de volver a mirar</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>foto</translation>
+    </message>
+    <message>
+        <source>new part for %1</source>
+        <translation>pieza nueva para %1</translation>
+    </message>
+    <message>
+        <source>a zone</source>
+        <translation>una zona</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>part: zone</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>refrigerant %1</source>
+        <comment>refrigerant added</comment>
+        <translation>refrigerante %1</translation>
+    </message>
 </context>
 <context>
     <name>VisitSummary</name>
@@ -4306,6 +4368,26 @@
         <source>This site is not in the file any more.</source>
         <translation>Este emplazamiento ya no está en el archivo.</translation>
     </message>
+    <message>
+        <source>This part replaced no other: there is no replacement to take back.</source>
+        <translation>Esta pieza no sustituyó a ninguna otra: no hay sustitución que deshacer.</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>claro</translation>
+    </message>
+    <message>
+        <source>dark</source>
+        <translation>oscuro</translation>
+    </message>
+    <message>
+        <source>sunlight</source>
+        <translation>sol</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>papel</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -4367,6 +4449,10 @@
     <message>
         <source>Type which refrigerant it was, like R-410A.</source>
         <translation>Escriba qué refrigerante fue, por ejemplo R-410A.</translation>
+    </message>
+    <message>
+        <source>Enter the correction</source>
+        <translation>Anotar la corrección</translation>
     </message>
 </context>
 <context>
@@ -4456,12 +4542,12 @@
         <translation>Aún sin anotar: %1. Anótelo o bórrelo antes, para que no se pierda nada.</translation>
     </message>
     <message>
-        <source>Zones not looked at: %1. Once closed, the visit can only be corrected with a reason. Close it?</source>
-        <translation>Zonas sin mirar: %1. Una vez cerrada, la visita solo se puede corregir con un motivo. ¿Cerrarla?</translation>
+        <source>Zones not looked at: %1. Once closed, entries can no longer be undone, only corrected with a reason. Close it?</source>
+        <translation>Zonas sin mirar: %1. Una vez cerrada, las anotaciones ya no se pueden deshacer, solo corregir con un motivo. ¿Cerrarla?</translation>
     </message>
     <message>
-        <source>Once closed, the visit can only be corrected with a reason. Close it?</source>
-        <translation>Una vez cerrada, la visita solo se puede corregir con un motivo. ¿Cerrarla?</translation>
+        <source>Once closed, entries can no longer be undone, only corrected with a reason. Close it?</source>
+        <translation>Una vez cerrada, las anotaciones ya no se pueden deshacer, solo corregir con un motivo. ¿Cerrarla?</translation>
     </message>
 </context>
 <context>
@@ -4622,14 +4708,45 @@
     </message>
 </context>
 <context>
+    <name>padside::EditMenu</name>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>E&amp;dición</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: the visit is closed, correct it with a reason</source>
+        <translation>&amp;Deshacer: la visita está cerrada, corríjala con un motivo</translation>
+    </message>
+    <message>
+        <source>&amp;Undo %1</source>
+        <translation>&amp;Deshacer: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Redo %1</source>
+        <translation>&amp;Rehacer: %1</translation>
+    </message>
+</context>
+<context>
     <name>padside::EntryLines</name>
     <message>
         <source>Take back</source>
         <translation>Retirar</translation>
     </message>
     <message>
-        <source>Take back: %1</source>
-        <translation>Retirar: %1</translation>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Correct</source>
+        <translation>Corregir</translation>
     </message>
 </context>
 <context>
@@ -5145,6 +5262,201 @@
     </message>
 </context>
 <context>
+    <name>padside::KeySheet</name>
+    <message>
+        <source>The zone at hand</source>
+        <translation>La zona presente</translation>
+    </message>
+    <message>
+        <source>1 – 5</source>
+        <translation>1 – 5</translation>
+    </message>
+    <message>
+        <source>give the grade</source>
+        <translation>dar el grado</translation>
+    </message>
+    <message>
+        <source>N, then 1 – 7</source>
+        <translation>N, luego 1 – 7</translation>
+    </message>
+    <message>
+        <source>not seen, and why</source>
+        <translation>sin ver, y por qué</translation>
+    </message>
+    <message>
+        <source>D  M  W</source>
+        <translation>S  H  M</translation>
+    </message>
+    <message>
+        <source>dry, damp, wet to the touch</source>
+        <translation>seco, húmedo, mojado al tacto</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>I</translation>
+    </message>
+    <message>
+        <source>same grade as last time; it is shown on the button</source>
+        <translation>el mismo grado que la última vez; está en el botón</translation>
+    </message>
+    <message>
+        <source>T, then Esc</source>
+        <translation>T, luego Esc</translation>
+    </message>
+    <message>
+        <source>write a note, back to the zone</source>
+        <translation>escribir una nota, volver a la zona</translation>
+    </message>
+    <message>
+        <source>P  Ctrl+V</source>
+        <translation>F  Ctrl+V</translation>
+    </message>
+    <message>
+        <source>add a photo from a file, from the clipboard</source>
+        <translation>añadir una foto de un archivo, del portapapeles</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>as found or as left, once there was work</source>
+        <translation>al llegar o al irse, cuando hubo trabajo</translation>
+    </message>
+    <message>
+        <source>C</source>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>all the cautions</source>
+        <translation>todas las precauciones</translation>
+    </message>
+    <message>
+        <source>From zone to zone</source>
+        <translation>De zona en zona</translation>
+    </message>
+    <message>
+        <source>Enter  ↓  Space</source>
+        <translation>Intro  ↓  Espacio</translation>
+    </message>
+    <message>
+        <source>next zone</source>
+        <translation>zona siguiente</translation>
+    </message>
+    <message>
+        <source>↑</source>
+        <translation>↑</translation>
+    </message>
+    <message>
+        <source>zone before</source>
+        <translation>zona anterior</translation>
+    </message>
+    <message>
+        <source>O</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>next zone not looked at yet</source>
+        <translation>próxima zona aún sin mirar</translation>
+    </message>
+    <message>
+        <source>The other parts of a visit</source>
+        <translation>Las otras partes de una visita</translation>
+    </message>
+    <message>
+        <source>F2  Esc</source>
+        <translation>F2  Esc</translation>
+    </message>
+    <message>
+        <source>back to the zone</source>
+        <translation>volver a la zona</translation>
+    </message>
+    <message>
+        <source>F3</source>
+        <translation>F3</translation>
+    </message>
+    <message>
+        <source>readings; Enter goes to the next</source>
+        <translation>lecturas; Intro pasa a la siguiente</translation>
+    </message>
+    <message>
+        <source>F4</source>
+        <translation>F4</translation>
+    </message>
+    <message>
+        <source>work; 1 – 6 chooses its kind, Enter enters it</source>
+        <translation>trabajo; 1 – 6 elige su clase, Intro lo anota</translation>
+    </message>
+    <message>
+        <source>F5</source>
+        <translation>F5</translation>
+    </message>
+    <message>
+        <source>refrigerant; 1 – 3 chooses added, recovered, lost</source>
+        <translation>carga; 1 – 3 elige añadido, recuperado, perdido</translation>
+    </message>
+    <message>
+        <source>F6</source>
+        <translation>F6</translation>
+    </message>
+    <message>
+        <source>finish; Enter closes, Enter again agrees</source>
+        <translation>cierre; Intro cierra, otra vez Intro lo confirma</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>take the last entry of an open visit back</source>
+        <translation>deshacer la última anotación de una visita abierta</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z</source>
+        <translation>Ctrl+Mayús+Z</translation>
+    </message>
+    <message>
+        <source>enter it again</source>
+        <translation>anotarla de nuevo</translation>
+    </message>
+    <message>
+        <source>Ctrl+F</source>
+        <translation>Ctrl+F</translation>
+    </message>
+    <message>
+        <source>find a unit</source>
+        <translation>buscar una unidad</translation>
+    </message>
+    <message>
+        <source>Tab  Shift+Tab</source>
+        <translation>Tab  Mayús+Tab</translation>
+    </message>
+    <message>
+        <source>next field, field before</source>
+        <translation>campo siguiente, campo anterior</translation>
+    </message>
+    <message>
+        <source>F1  ?</source>
+        <translation>F1  ?</translation>
+    </message>
+    <message>
+        <source>this sheet</source>
+        <translation>esta hoja</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Todas las teclas</translation>
+    </message>
+</context>
+<context>
     <name>padside::LookPanel</name>
     <message>
         <source>As this computer is set</source>
@@ -5181,6 +5493,14 @@
     <message>
         <source>Colours</source>
         <translation>Colores</translation>
+    </message>
+    <message>
+        <source>&amp;Field size (touch and gloves)</source>
+        <translation>&amp;Tamaño de campo (tacto y guantes)</translation>
+    </message>
+    <message>
+        <source>Sunlight (strong contrast)</source>
+        <translation>Sol (contraste fuerte)</translation>
     </message>
 </context>
 <context>
@@ -5226,20 +5546,8 @@
         <translation>Empezar una visita por &amp;llamada</translation>
     </message>
     <message>
-        <source>Vie&amp;w</source>
-        <translation>V&amp;er</translation>
-    </message>
-    <message>
         <source>&amp;Find a unit</source>
         <translation>&amp;Buscar una unidad</translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
-        <translation>&amp;Oscuro</translation>
-    </message>
-    <message>
-        <source>&amp;Edit</source>
-        <translation>E&amp;dición</translation>
     </message>
     <message>
         <source>&amp;Preferences…</source>
@@ -5260,14 +5568,6 @@
     <message>
         <source>&amp;Back to the season</source>
         <translation>&amp;Volver a la temporada</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
     </message>
     <message>
         <source>&amp;Unit</source>
@@ -5292,6 +5592,14 @@
     <message>
         <source>Ctrl+3</source>
         <translation>Ctrl+3</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>Ay&amp;uda</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Teclas</translation>
     </message>
 </context>
 <context>
@@ -5649,6 +5957,22 @@
     <message>
         <source>%1 “%2”</source>
         <translation>%1 «%2»</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Al llegar</translation>
+    </message>
+    <message>
+        <source>As left</source>
+        <translation>Al irse</translation>
+    </message>
+    <message>
+        <source>Readings as found</source>
+        <translation>Lecturas al llegar</translation>
+    </message>
+    <message>
+        <source>Readings as left</source>
+        <translation>Lecturas al irse</translation>
     </message>
 </context>
 <context>
@@ -6427,6 +6751,10 @@
         <translation>en toda la pieza:
 %1</translation>
     </message>
+    <message>
+        <source>Enter the correction</source>
+        <translation>Anotar la corrección</translation>
+    </message>
 </context>
 <context>
     <name>padside::UnitHeader</name>
@@ -6616,6 +6944,29 @@
     </message>
 </context>
 <context>
+    <name>padside::ViewMenu</name>
+    <message>
+        <source>Vie&amp;w</source>
+        <translation>V&amp;er</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Claro</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Oscuro</translation>
+    </message>
+    <message>
+        <source>Sunli&amp;ght (strong contrast)</source>
+        <translation>So&amp;l (contraste fuerte)</translation>
+    </message>
+    <message>
+        <source>Field si&amp;ze (touch and gloves)</source>
+        <translation>Ta&amp;maño de campo (tacto y guantes)</translation>
+    </message>
+</context>
+<context>
     <name>padside::VisitActions</name>
     <message>
         <source>Start &amp;spring visit</source>
@@ -6667,10 +7018,6 @@
     <message>
         <source>last time</source>
         <translation>última vez</translation>
-    </message>
-    <message>
-        <source>1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as found or left   C cautions   Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish</source>
-        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que la última vez   T nota   F foto   D al llegar o al irse   P precauciones   Intro siguiente   ↑ atrás   F2 zona   F3 lecturas   F4 trabajo   F5 carga   F6 cierre</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -6764,6 +7111,15 @@
     <message>
         <source>Unit</source>
         <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>1–5 grade   N not seen   D M W dry damp wet   S same as last time   Enter next   O next not looked at   ↑ back   T note   P photo   Ctrl+Z undo   F1 all keys</source>
+        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que la última vez   Intro siguiente   O otra sin mirar   ↑ atrás   T nota   F foto   Ctrl+Z deshacer   F1 todas las teclas</translation>
+    </message>
+    <message>
+        <source>O</source>
+        <comment>key: next zone not looked at</comment>
+        <translation>O</translation>
     </message>
 </context>
 <context>
@@ -6968,6 +7324,10 @@ Last time: %2</source>
     <message>
         <source>The newest photo of this visit</source>
         <translation>La foto más reciente de esta visita</translation>
+    </message>
+    <message>
+        <source>Same as last time: %1  S</source>
+        <translation>Igual que la última vez: %1  I</translation>
     </message>
 </context>
 </TS>

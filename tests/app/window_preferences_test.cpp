@@ -6,6 +6,7 @@
 #include "app/window_program.h"
 #include "core/store/own_catalogue.h"
 #include "tests/app/command_runner.h"
+#include "ui/drawing/theme.h"
 #include "ui/models/language.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_book.h"
@@ -71,6 +72,30 @@ protected:
     QString m_file = m_folder.filePath(u"harbour.padside"_s);
     std::unique_ptr<WindowProgram> m_program;
 };
+
+TEST_F(WindowPreferencesTest, ALookChosenInTheViewMenuIsWornByTheOpenWindowAndKept)
+{
+    const MainWindow* before = m_program->window();
+    auto* fieldSize = before->findChild<QAction*>(u"fieldSize"_s);
+    fieldSize->trigger();
+    EXPECT_TRUE(readPreferences(QSettings()).fieldSize);
+    EXPECT_EQ(readPreferences(QSettings()).theme, QString()) << "colours go on following the computer";
+
+    for (QAction* action : before->findChildren<QAction*>()) {
+        if (action->text().startsWith(u"Sunli&ght"_s))
+            action->trigger();
+    }
+    EXPECT_EQ(before->palette().color(QPalette::WindowText), Theme::sunlight().ink);
+    EXPECT_EQ(readPreferences(QSettings()).theme, u"sunlight"_s);
+    EXPECT_EQ(m_program->window(), before) << "nothing is made anew";
+
+    PreferencesDialog* chosen = dialog();
+    EXPECT_EQ(chosen->findChild<QComboBox*>(u"theme"_s)->currentData(), u"sunlight"_s);
+    pick(*chosen, u"theme"_s, u"dark"_s);
+    accept(*chosen);
+    EXPECT_EQ(m_program->window()->palette().color(QPalette::WindowText), Theme::darkTheme().ink);
+    EXPECT_TRUE(readPreferences(QSettings()).fieldSize);
+}
 
 TEST_F(WindowPreferencesTest, TheLanguageChangesAtOnceAndThePlaceStays)
 {

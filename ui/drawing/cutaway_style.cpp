@@ -85,10 +85,10 @@ public:
         stroke("foam-edge", mix(0.9), 17, ";stroke-linecap:butt");
         stroke("foam", mix(0.12), 14.6, ";stroke-linecap:butt");
         stroke("measure", mix(0.62), 0.9, ";stroke-dasharray:4 3");
-        const QColor light = mixed(Qt::white, m_theme.panel, m_theme.dark ? 0.28 : 0.9);
+        const QColor light = mixed(Qt::white, m_theme.panel, m_theme.kind == ThemeKind::dark ? 0.28 : 0.9);
         stroke("gleam", light.name().toLatin1(), 1.6);
-        const QColor shade
-            = m_theme.dark ? mixed(Qt::black, m_theme.panel, 0.35) : mixed(m_theme.ink, m_theme.panel, 0.12);
+        const QColor shade = m_theme.kind == ThemeKind::dark ? mixed(Qt::black, m_theme.panel, 0.35)
+                                                             : mixed(m_theme.ink, m_theme.panel, 0.12);
         rule("shade", "fill:" + shade.name().toLatin1() + ";stroke:none");
         rule("anchor", "fill:none;stroke:none");
     }

@@ -5,6 +5,7 @@
 
 #include "ui/drawing/cutaway_accessible.h"
 #include "ui/drawing/cutaway_painter.h"
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/theme.h"
 
 #include <QAccessible>
@@ -139,11 +140,8 @@ void CutawayView::paintEvent(QPaintEvent*)
                       CutawayPicture{m_content, *m_drawing, m_geometry, m_theme, told(), hasFocus() && !m_pointedAt});
     painter.setPen(told() ? m_theme.ink : m_theme.softInk);
     painter.drawText(captionArea(), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, caption());
-    if (hasFocus()) {
-        painter.setPen(QPen(m_theme.accent, 1));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
-    }
+    if (hasFocus())
+        paintFocusOutline(painter, rect(), palette());
 }
 
 void CutawayView::resizeEvent(QResizeEvent*)
@@ -154,7 +152,12 @@ void CutawayView::resizeEvent(QResizeEvent*)
 
 void CutawayView::changeEvent(QEvent* event)
 {
-    if (event->type() == QEvent::FontChange)
+    if (event->type() == QEvent::StyleChange && m_drawing) { // the theme may be another one
+        m_drawing = std::make_unique<CutawayDrawing>(m_content.unitKind, m_theme);
+        m_drawing->tint(m_content);
+        m_drawn = QPixmap();
+    }
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
         layOutNow();
     QWidget::changeEvent(event);
 }

@@ -30,7 +30,7 @@ const Theme& Theme::light()
                              QColor(0x8a, 0x93, 0x9b),
                              rampFill,
                              rampInk,
-                             false};
+                             ThemeKind::light};
     return theme;
 }
 
@@ -46,8 +46,42 @@ const Theme& Theme::darkTheme()
                              QColor(0x77, 0x80, 0x88),
                              rampFill,
                              rampInk,
-                             true};
+                             ThemeKind::dark};
     return theme;
+}
+
+const Theme& Theme::sunlight()
+{
+    // The ramp again, with wider steps (CIE lightness about 92, 78, 66, 36, 13) and numerals at 7:1 or more.
+    static const QColor black(0x0a, 0x0c, 0x0e);
+    static const Theme theme{paperWhite,
+                             paperWhite,
+                             black,
+                             QColor(0x34, 0x3b, 0x41),
+                             QColor(0x6b, 0x71, 0x76),
+                             QColor(0x0b, 0x3d, 0x5c),
+                             paperWhite,
+                             QColor(0x34, 0x3b, 0x41),
+                             {QColor(0xdf, 0xe8, 0xf0), QColor(0xc6, 0xc2, 0xa4), QColor(0xd0, 0x95, 0x2c),
+                              QColor(0x8a, 0x3f, 0x12), QColor(0x3d, 0x15, 0x06)},
+                             {black, black, black, paperWhite, paperWhite},
+                             ThemeKind::sunlight};
+    return theme;
+}
+
+const Theme& Theme::of(ThemeKind kind)
+{
+    switch (kind) {
+    case ThemeKind::light:
+        return light();
+    case ThemeKind::dark:
+        return darkTheme();
+    case ThemeKind::sunlight:
+        return sunlight();
+    case ThemeKind::paper:
+        return print();
+    }
+    return light();
 }
 
 const Theme& Theme::print()
@@ -62,7 +96,7 @@ const Theme& Theme::print()
                              QColor(0x8a, 0x93, 0x9b),
                              rampFill,
                              rampInk,
-                             false};
+                             ThemeKind::paper};
     return theme;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/record/grade.h"
+#include "ui/drawing/size.h"
 
 #include <QColor>
 
@@ -11,7 +12,18 @@
 
 namespace padside {
 
-/// The colours everything is painted with. All are opaque: paper can't blend.
+enum class ThemeKind { light, dark, sunlight, paper };
+
+/// The codes the choice is remembered by, and how it is called.
+[[nodiscard]] constexpr auto codesOf(ThemeKind)
+{
+    return std::array{Coded<ThemeKind>{ThemeKind::light, "light", "light"},
+                      Coded<ThemeKind>{ThemeKind::dark, "dark", "dark"},
+                      Coded<ThemeKind>{ThemeKind::sunlight, "sunlight", "sunlight"},
+                      Coded<ThemeKind>{ThemeKind::paper, "paper", "paper"}};
+}
+
+/// The colours everything is painted with, and the sizes. All colours are opaque: paper can't blend.
 struct Theme
 {
     QColor ground; ///< the page behind everything
@@ -24,7 +36,8 @@ struct Theme
     QColor hatch; ///< the lines of "not seen"
     std::array<QColor, 5> gradeFill; ///< slate, through ochre, to rust-brown; lightness falls from each to the next
     std::array<QColor, 5> gradeInk; ///< the numeral on it
-    bool dark = false;
+    ThemeKind kind = ThemeKind::light;
+    Size size = {};
 
     [[nodiscard]] const QColor& fill(Grade grade) const
     {
@@ -37,7 +50,9 @@ struct Theme
 
     [[nodiscard]] static const Theme& light();
     [[nodiscard]] static const Theme& darkTheme();
+    [[nodiscard]] static const Theme& sunlight(); ///< near black on white, for a screen in the sun
     [[nodiscard]] static const Theme& print(); ///< white ground, for paper
+    [[nodiscard]] static const Theme& of(ThemeKind kind);
 };
 
 /// `share` of `front` over `back`, as an opaque colour.

@@ -19,7 +19,9 @@ const QString technicianKey = QStringLiteral("technician");
 const QString contractorKey = QStringLiteral("paper/contractor");
 const QString paperSizeKey = QStringLiteral("paper/size");
 const QString languageKey = QStringLiteral("language");
-const QString darkKey = QStringLiteral("dark");
+const QString themeKey = QStringLiteral("theme");
+const QString darkKey = QStringLiteral("dark"); ///< of the time when there were two themes
+const QString fieldSizeKey = QStringLiteral("field-size");
 const QString unitsKey = QStringLiteral("units/all");
 
 constexpr std::array habits{std::pair{UnitHabit::usual, ""}, std::pair{UnitHabit::metric, "metric"},
@@ -38,6 +40,13 @@ void keepText(QSettings& settings, const QString& key, const QString& text)
         settings.setValue(key, text);
 }
 
+QString themeIn(const QSettings& settings)
+{
+    if (settings.contains(themeKey) || !settings.contains(darkKey))
+        return settings.value(themeKey).toString();
+    return settings.value(darkKey).toBool() ? QStringLiteral("dark") : QStringLiteral("light");
+}
+
 } // namespace
 
 Preferences readPreferences(const QSettings& settings)
@@ -47,8 +56,8 @@ Preferences readPreferences(const QSettings& settings)
     read.contractor = settings.value(contractorKey).toString();
     read.paperSize = settings.value(paperSizeKey).toString();
     read.language = settings.value(languageKey).toString();
-    if (settings.contains(darkKey))
-        read.dark = settings.value(darkKey).toBool();
+    read.theme = themeIn(settings);
+    read.fieldSize = settings.value(fieldSizeKey).toBool();
     for (const auto& [habit, code] : habits) {
         if (settings.value(unitsKey).toString() == QLatin1String(code))
             read.units = habit;
@@ -68,10 +77,12 @@ void keepPreferences(const Preferences& preferences, QSettings& settings)
     keepText(settings, contractorKey, preferences.contractor);
     keepText(settings, paperSizeKey, preferences.paperSize);
     keepText(settings, languageKey, preferences.language);
-    if (preferences.dark)
-        settings.setValue(darkKey, *preferences.dark);
+    keepText(settings, themeKey, preferences.theme);
+    settings.remove(darkKey);
+    if (preferences.fieldSize)
+        settings.setValue(fieldSizeKey, true);
     else
-        settings.remove(darkKey);
+        settings.remove(fieldSizeKey);
     for (const auto& [habit, code] : habits) {
         if (habit == preferences.units)
             keepText(settings, unitsKey, QLatin1String(code));

@@ -7,8 +7,6 @@
 
 #include <QString>
 
-#include <optional>
-
 class QSettings;
 
 namespace padside {
@@ -16,14 +14,15 @@ namespace padside {
 /// Which units a person chose for all quantities together; usual: those of where the computer says it is.
 enum class UnitHabit { usual, metric, usCustomary };
 
-/// What a person likes, whichever file is open. Empty and std::nullopt mean: as usual where the computer stands.
+/// What a person likes, whichever file is open. Empty means: as usual where the computer stands.
 struct Preferences
 {
     QString technician; ///< signs visits
     QString contractor; ///< heads the paper
     QString paperSize; ///< "a4" or "letter"
     QString language; ///< a Language's code
-    std::optional<bool> dark;
+    QString theme; ///< the code of one: "light", "dark" or "sunlight"
+    bool fieldSize = false; ///< large, for touch and gloves
     UnitHabit units = UnitHabit::usual;
     std::map<QuantityKind, std::string> ownUnits; ///< unit codes
 

@@ -4,8 +4,9 @@
 #pragma once
 
 #include "core/record/unit_record.h"
+#include "ui/models/visit_command.h"
 
-#include <QByteArray>
+#include <QUndoStack>
 
 #include <optional>
 #include <string>
@@ -24,6 +25,9 @@ struct TakenPhoto;
 /// Every function answers whether it was written; if not, RecordBook::failed has said why and nothing changed. At a
 /// closed visit an entry is only written while correctBecause() holds a reason, and then as a correction of the entry
 /// it stands for.
+///
+/// At an open visit each entry is a step that can be taken back. Closing forgets the steps: from then on entries are
+/// corrected.
 class VisitLog
 {
 public:
@@ -32,6 +36,13 @@ public:
     /// Turns to a visit; false if it could not be read.
     bool turnTo(VisitId id);
     [[nodiscard]] const Visit& visit() const { return m_visit; }
+
+    /// Takes the last step back, or takes it again. Answers where something changed; nothing if there was no such step
+    /// or it could not be written (then RecordBook::failed has said why, and the step can be tried again).
+    std::optional<VisitPlace> undo();
+    std::optional<VisitPlace> redo();
+    /// The steps with their names, for menus. Undo and redo go through the functions above.
+    [[nodiscard]] const QUndoStack& steps() const { return m_steps; }
 
     /// Why a closed visit is being corrected; empty ends correcting.
     void correctBecause(const std::string& reason) { m_reason = reason; }
@@ -86,14 +97,36 @@ public:
 
 private:
     template <typename AnyEntry> [[nodiscard]] AnyEntry prepared(AnyEntry entry) const;
-    template <typename AnyEntry> bool putEntry(AnyEntry entry);
+    /// How a step is called and where its entry stands.
+    struct Step
+    {
+        Step(QString called, VisitPlace at, std::string typedInto = {})
+            : name(std::move(called))
+            , place(std::move(at))
+            , field(std::move(typedInto))
+        {
+        }
+
+        QString name;
+        VisitPlace place;
+        std::string field; ///< of typed text: entries that follow one another are one step
+    };
+    void enter(const VisitEdit& edit, const Step& step); ///< throws StoreError
+    void keepUp(const VisitEdit& edit);
+    std::optional<VisitPlace> move(int command, bool back);
+
+    template <typename AnyEntry>
+    bool putEntry(AnyEntry entry, std::vector<AnyEntry> UnitRecord::*all, VisitPlace place);
+    template <typename AnyRow> bool removeRow(const AnyRow& row, const QString& name, VisitPlace place);
     [[nodiscard]] Finding findingOf(const Look& look) const;
-    bool putFinding(const Look& look, const Finding& finding);
-    bool changeVisit(const Visit& visit);
+    [[nodiscard]] DraftChange taken(const Look& look, const std::string& what) const;
+    bool putFinding(const Look& look, const Finding& finding, const char* name);
+    bool changeVisit(const Visit& visit, const QString& name, VisitPlace::Part part, std::string field = {});
     [[nodiscard]] std::optional<std::string> draft(const Look& look, const std::string& what) const;
     [[nodiscard]] std::string lookKey(const Look& look, const std::string& what) const;
 
     RecordBook& m_book;
+    QUndoStack m_steps;
     Visit m_visit;
     std::string m_reason;
 };

@@ -3,11 +3,11 @@
 
 #include "ui/shell/appearance.h"
 
-#include "ui/drawing/theme.h"
+#include "ui/models/preferences.h"
+#include "ui/shell/outline_style.h"
 
 #include <QApplication>
 #include <QPalette>
-#include <QStyleFactory>
 #include <QToolTip>
 
 namespace padside {
@@ -43,12 +43,42 @@ QPalette paletteOf(const Theme& theme)
 
 } // namespace
 
-void applyTheme(const Theme& theme)
+Look lookFor(const Preferences& preferences, bool computerIsDark)
 {
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
-    QApplication::setPalette(paletteOf(theme));
+    const auto chosen = fromCode<ThemeKind>(preferences.theme.toStdString());
+    const ThemeKind usual = computerIsDark ? ThemeKind::dark : ThemeKind::light;
+    return {chosen && *chosen != ThemeKind::paper ? *chosen : usual, preferences.fieldSize};
+}
+
+Appearance::Appearance(QApplication& application)
+    : m_desktopFont(application.font())
+    , m_theme(Theme::light())
+{
+}
+
+Appearance::~Appearance()
+{
+    QApplication::setFont(m_desktopFont);
+    QApplication::setPalette(QPalette());
+}
+
+void Appearance::wear(const Look& look)
+{
+    if (look == m_look)
+        return;
+    m_look = look;
+    m_theme = Theme::of(look.theme);
+    m_theme.size = look.fieldSize ? Size::field() : Size::desk();
+    QFont font = m_desktopFont;
+    if (font.pointSizeF() > 0)
+        font.setPointSizeF(font.pointSizeF() * m_theme.size.text);
+    else
+        font.setPixelSize(static_cast<int>(font.pixelSize() * m_theme.size.text));
+    QApplication::setFont(font);
+    QApplication::setPalette(paletteOf(m_theme));
     // Not by a style sheet: that would put a second style under every widget and double the time to the first window.
-    QToolTip::setPalette(paletteOf(theme));
+    QToolTip::setPalette(QApplication::palette());
+    QApplication::setStyle(new OutlineStyle(m_theme.size)); // last: widgets take their sizes anew when it comes
 }
 
 } // namespace padside

@@ -16,8 +16,11 @@
 #include "ui/pages/season/season_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
+#include "ui/shell/edit_menu.h"
+#include "ui/shell/key_sheet.h"
 #include "ui/shell/message_line.h"
 #include "ui/shell/unit_list_panel.h"
+#include "ui/shell/view_menu.h"
 #include "ui/shell/work_line.h"
 
 #include <QFileInfo>
@@ -116,6 +119,7 @@ void MainWindow::makeSeasonPage()
 {
     m_seasonPage = new SeasonPage(m_book, *m_fleet, *m_undo, m_theme);
     m_pages->addWidget(m_seasonPage);
+    m_edit->follow(*m_seasonPage, {*m_undo, [this] { m_undo->undo(); }, [this] { m_undo->redo(); }, {}});
     connect(m_seasonPage, &SeasonPage::startVisitRequested, this, &MainWindow::startVisit);
     connect(m_seasonPage, &SeasonPage::unitRequested, this, &MainWindow::showUnit);
     connect(m_seasonPage, &SeasonPage::sheetRequested, this, [this](const Sheet& sheet) {
@@ -159,23 +163,24 @@ void MainWindow::makeMenus()
     file->addSeparator();
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
-    QMenu* edit = menuBar()->addMenu(tr("&Edit"));
-    QAction* undo = m_undo->createUndoAction(edit, tr("Undo"));
-    undo->setShortcut(QKeySequence::Undo);
-    QAction* redo = m_undo->createRedoAction(edit, tr("Redo"));
-    redo->setShortcut(QKeySequence::Redo);
-    edit->addActions({undo, redo});
-    edit->addSeparator();
+    m_edit = new EditMenu(this);
+    m_edit->follow(*m_visitPage,
+                   {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
+                    [this] { return m_visitPage->isClosed(); }});
+    m_edit->addSeparator();
     // Ctrl+comma everywhere: not every platform has a usual key for it.
-    edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
-                    &MainWindow::preferencesRequested);
+    m_edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
+                      &MainWindow::preferencesRequested);
+    menuBar()->addMenu(m_edit);
 
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
     visit->addAction(tr("Start a &fall visit"), this, [this] { startVisitOfSelected(VisitReason::fall); });
     visit->addAction(tr("Start a &call-out"), this, [this] { startVisitOfSelected(VisitReason::callOut); });
 
-    QMenu* view = menuBar()->addMenu(tr("Vie&w"));
+    auto* view = new ViewMenu(m_theme, this);
+    menuBar()->addMenu(view);
+    view->addSeparator();
     view->addAction(tr("&Unit"), QKeySequence(tr("Ctrl+1")), this, [this] {
         if (const auto unit = m_units->selected())
             showUnit(*unit);
@@ -183,10 +188,10 @@ void MainWindow::makeMenus()
     view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
     view->addAction(tr("F&leet"), QKeySequence(tr("Ctrl+3")), this, &MainWindow::showFleet);
     view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
-    QAction* dark = view->addAction(tr("&Dark"));
-    dark->setCheckable(true);
-    dark->setChecked(m_theme.dark);
-    connect(dark, &QAction::toggled, this, &MainWindow::themeRequested);
+    connect(view, &ViewMenu::lookRequested, this, &MainWindow::lookRequested);
+    QMenu* help = menuBar()->addMenu(tr("&Help"));
+    help->addAction(tr("&Keys"), this, [this] { KeySheet::showFor(*this); })
+        ->setShortcuts({QKeySequence(Qt::Key_F1), QKeySequence(Qt::Key_Question)});
 }
 
 void MainWindow::startVisitOfSelected(VisitReason reason)

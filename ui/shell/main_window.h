@@ -9,13 +9,14 @@
 
 #include <QMainWindow>
 
-class QAction;
 class QStackedWidget;
 class QUndoStack;
 
 namespace padside {
 
+struct Look;
 struct Theme;
+class EditMenu;
 class HistoryPage;
 class MessageLine;
 class RecordBook;
@@ -54,7 +55,7 @@ public:
 Q_SIGNALS:
     void openFileRequested();
     void backupRequested();
-    void themeRequested(bool dark);
+    void lookRequested(const padside::Look& look);
     void preferencesRequested();
 
 private:
@@ -74,7 +75,8 @@ private:
     SummaryPage* m_summaryPage;
     HistoryPage* m_historyPage;
     FleetReviewer* m_fleet;
-    QUndoStack* m_undo;
+    QUndoStack* m_undo; ///< of the season page; a visit has its own
+    EditMenu* m_edit = nullptr;
     SeasonPage* m_seasonPage = nullptr;
     FleetPage* m_fleetPage = nullptr;
     bool m_paperOfSeason = false; ///< the paper shown came from the season page

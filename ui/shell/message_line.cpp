@@ -7,12 +7,14 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPainter>
 #include <QPushButton>
 
 namespace padside {
 
 MessageLine::MessageLine(const Theme& theme, QWidget* parent)
     : QWidget(parent)
+    , m_theme(theme)
     , m_text(new QLabel)
 {
     m_text->setObjectName(QStringLiteral("messageText"));
@@ -23,12 +25,13 @@ MessageLine::MessageLine(const Theme& theme, QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->addWidget(m_text, 1);
     layout->addWidget(dismiss);
-    setAutoFillBackground(true);
-    QPalette colours = palette();
-    colours.setColor(QPalette::Window, mixed(theme.fill(Grade::poor), theme.ground, 0.25));
-    setPalette(colours);
     connect(dismiss, &QPushButton::clicked, this, &QWidget::hide);
     hide();
+}
+
+void MessageLine::paintEvent(QPaintEvent*)
+{
+    QPainter(this).fillRect(rect(), mixed(m_theme.fill(Grade::poor), m_theme.ground, 0.25));
 }
 
 void MessageLine::say(const QString& sentence)

@@ -21,7 +21,11 @@ public:
     void say(const QString& sentence);
     [[nodiscard]] QString text() const;
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
 private:
+    const Theme& m_theme;
     QLabel* m_text;
 };
 

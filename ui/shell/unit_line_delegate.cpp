@@ -3,11 +3,14 @@
 
 #include "ui/shell/unit_line_delegate.h"
 
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/grade_mark.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/unit_list_model.h"
 
 #include <QPainter>
+
+#include <algorithm>
 
 namespace padside {
 
@@ -35,7 +38,9 @@ UnitLineDelegate::UnitLineDelegate(const Theme& theme, QObject* parent)
 QSize UnitLineDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
     const int line = option.fontMetrics.height();
-    return {120, index.parent().isValid() ? 2 * line + 14 : line + 16};
+    if (index.parent().isValid())
+        return {120, std::max(2 * line + 14, m_theme.size.entry)};
+    return {120, line + 16};
 }
 
 void UnitLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -64,10 +69,8 @@ void UnitLineDelegate::paintUnit(QPainter& painter, const QStyleOptionViewItem& 
         painter.fillRect(option.rect, mixed(m_theme.accent, m_theme.panel, 0.18));
     if (index.data(UnitListModel::openVisitRole).toBool())
         painter.fillRect(QRect(option.rect.left(), option.rect.top() + 3, 4, option.rect.height() - 6), m_theme.accent);
-    if (selected && option.state.testFlag(QStyle::State_HasFocus)) {
-        painter.setPen(QPen(m_theme.accent, 2));
-        painter.drawRect(option.rect.adjusted(1, 1, -1, -1));
-    }
+    if (selected && option.state.testFlag(QStyle::State_HasFocus))
+        paintFocusOutline(painter, option.rect, option.palette);
 
     const QRect mark(option.rect.right() - margin - markSize, option.rect.center().y() - markSize / 2, markSize,
                      markSize);

@@ -4,6 +4,7 @@
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 #include "core/store/verify.h"
+#include "core/store/visit_book.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace padside::test {
@@ -150,6 +151,37 @@ TEST_F(SiteBookTest, AReplacementClosesTheOldPartAndStartsANewOne)
               ProblemKind::refused)
         << "it is gone already";
     EXPECT_EQ(read().parts.size(), 2U);
+}
+
+TEST_F(SiteBookTest, AReplacementCanBeTakenBackUntilSomethingIsEnteredForTheNewPart)
+{
+    const UnitRecord before = read();
+    Part fresh = m_record.parts[0];
+    fresh.id = m_ids.make<PartId>();
+    fresh.fittedOn = day("2024-02-29");
+    fresh.replaces = m_record.parts[0].id;
+    fresh.zones = {{m_ids.make<ZoneId>(), fresh.id, "points", "Points"}};
+    book().replacePart(m_record.parts[0].id, day("2024-02-29"), "burnt", fresh);
+    ASSERT_NE(read(), before);
+    book().undoReplacement(fresh);
+    EXPECT_EQ(read(), before);
+    EXPECT_EQ(refusalOf([&] { book().undoReplacement(fresh); }).problem().kind, ProblemKind::refused)
+        << "it was taken back already";
+    EXPECT_EQ(refusalOf([&] { book().undoReplacement(m_record.parts[0]); }).problem().kind, ProblemKind::badInput)
+        << "it replaced nothing";
+
+    book().replacePart(m_record.parts[0].id, day("2024-02-29"), "burnt", fresh);
+    FollowUp promise;
+    promise.id = m_ids.make<FollowUpId>();
+    promise.unitId = fresh.unitId;
+    promise.zoneId = fresh.zones.front().id;
+    promise.madeAt = m_record.visits.front().id;
+    promise.earliest = promise.latest = day("2024-06-01");
+    promise.why = "new contacts";
+    m_store->visits().put(promise);
+    const UnitRecord used = read();
+    EXPECT_EQ(refusalOf([&] { book().undoReplacement(fresh); }).problem().kind, ProblemKind::refused);
+    EXPECT_EQ(read(), used) << "all of it stays";
 }
 
 TEST_F(SiteBookTest, AReplacementThatFailsLeavesTheOldPartFitted)

@@ -68,6 +68,15 @@ TEST_P(EveryTheme, NumeralsAndTextCanBeRead)
     EXPECT_GE(contrast(theme.accent, theme.accentInk), 4.5);
 }
 
+TEST_P(EveryTheme, TextOnWhatIsChosenOrPointedAtCanBeRead)
+{
+    const Theme& theme = *GetParam();
+    for (const double share : {0.07, 0.16, 0.18}) // pointed at, chosen, selected: see the delegates
+        EXPECT_GE(contrast(theme.ink, mixed(theme.accent, theme.panel, share)), 4.5) << share;
+    for (const Grade grade : {Grade::marked, Grade::poor}) // the messages at the foot of a page
+        EXPECT_GE(contrast(theme.ink, mixed(theme.fill(grade), theme.ground, 0.3)), 4.5);
+}
+
 TEST_P(EveryTheme, AllColoursAreOpaqueBecausePaperCannotBlend)
 {
     const Theme& theme = *GetParam();
@@ -77,7 +86,45 @@ TEST_P(EveryTheme, AllColoursAreOpaqueBecausePaperCannotBlend)
     EXPECT_EQ(mixed(theme.ink, theme.panel, 0.4).alpha(), 255);
 }
 
-INSTANTIATE_TEST_SUITE_P(Themes, EveryTheme, testing::Values(&Theme::light(), &Theme::darkTheme(), &Theme::print()));
+INSTANTIATE_TEST_SUITE_P(Themes, EveryTheme,
+                         testing::Values(&Theme::light(), &Theme::darkTheme(), &Theme::sunlight(), &Theme::print()),
+                         [](const auto& theme) { return std::string(codeOf(theme.param->kind)); });
+
+TEST(Sunlight, EverythingReadHasTheEnhancedContrastOfWcag)
+{
+    const Theme& theme = Theme::sunlight();
+    for (const auto& row : codesOf(Grade{}))
+        EXPECT_GE(contrast(theme.fill(row.value), theme.numeralInk(row.value)), 7.0)
+            << row.word; // WCAG 2.1, 1.4.6 (AAA)
+    for (const QColor& ground : {theme.ground, theme.panel}) {
+        EXPECT_GE(contrast(theme.ink, ground), 7.0);
+        EXPECT_GE(contrast(theme.softInk, ground), 7.0);
+        EXPECT_GE(contrast(theme.accent, ground), 7.0);
+        EXPECT_GE(contrast(theme.hatch, ground), 7.0);
+        EXPECT_GE(contrast(theme.line, ground), 4.5) << "lines are drawn strongly";
+    }
+    EXPECT_GE(contrast(theme.accent, theme.accentInk), 7.0);
+    for (const double share : {0.07, 0.16, 0.18})
+        EXPECT_GE(contrast(theme.ink, mixed(theme.accent, theme.panel, share)), 7.0) << share;
+    for (const Grade grade : {Grade::marked, Grade::poor})
+        EXPECT_GE(contrast(theme.ink, mixed(theme.fill(grade), theme.ground, 0.3)), 7.0);
+}
+
+TEST(Sunlight, TheRampHasWiderStepsThanTheUsualOne)
+{
+    const auto& strong = Theme::sunlight().gradeFill;
+    const auto& usual = Theme::light().gradeFill;
+    EXPECT_GT(lightness(strong.front()) - lightness(strong.back()),
+              lightness(usual.front()) - lightness(usual.back()) + 15);
+    for (std::size_t i = 1; i < strong.size(); ++i)
+        EXPECT_GT(lightness(strong[i - 1]) - lightness(strong[i]), 12) << "grade " << i + 1;
+}
+
+TEST(Theme, EachKindIsFoundByItsName)
+{
+    for (const auto& row : codesOf(ThemeKind{}))
+        EXPECT_EQ(Theme::of(row.value).kind, row.value) << row.code;
+}
 
 TEST(Theme, MixingTakesTheShareOfTheFront)
 {

@@ -35,7 +35,8 @@ TEST_F(KeptPreferences, ComeBackAsTheyWere)
     chosen.contractor = u"Breakwater Cooling and Heating"_s;
     chosen.paperSize = u"letter"_s;
     chosen.language = u"es"_s;
-    chosen.dark = false;
+    chosen.theme = u"sunlight"_s;
+    chosen.fieldSize = true;
     chosen.units = UnitHabit::usCustomary;
     chosen.ownUnits = {{QuantityKind::gaugePressure, "barg"}, {QuantityKind::temperature, "degC"}};
     keepPreferences(chosen, m_settings);
@@ -43,6 +44,21 @@ TEST_F(KeptPreferences, ComeBackAsTheyWere)
 
     keepPreferences({}, m_settings);
     EXPECT_EQ(readPreferences(m_settings), Preferences{}) << "what is not chosen leaves nothing behind";
+}
+
+TEST_F(KeptPreferences, OfTheTimeWithTwoThemesAreStillRead)
+{
+    m_settings.setValue(u"dark"_s, true);
+    EXPECT_EQ(readPreferences(m_settings).theme, u"dark"_s);
+    m_settings.setValue(u"dark"_s, false);
+    EXPECT_EQ(readPreferences(m_settings).theme, u"light"_s);
+
+    Preferences later;
+    later.theme = u"sunlight"_s;
+    keepPreferences(later, m_settings);
+    EXPECT_EQ(readPreferences(m_settings).theme, u"sunlight"_s);
+    keepPreferences({}, m_settings);
+    EXPECT_EQ(readPreferences(m_settings).theme, QString()) << "as the computer is set, not as it was long ago";
 }
 
 TEST_F(KeptPreferences, ThatCantBeUnderstoodCountAsNotChosen)

@@ -36,12 +36,12 @@ constexpr QSize smallScreen{1280, 800};
 class EveryPage : public WindowFixture
 {
 protected:
-    EveryPage() { applyTheme(Theme::light()); }
-    ~EveryPage() override
+    EveryPage()
+        : m_appearance(*qApp)
     {
-        speak({u"en"_s, u"English"_s, {}});
-        applyTheme(Theme::light());
+        m_appearance.wear({});
     }
+    ~EveryPage() override { speak({u"en"_s, u"English"_s, {}}); }
 
     /// What can't be read whole, on each page.
     void expectNothingIsCut()
@@ -65,6 +65,8 @@ protected:
     }
 
 private:
+    Appearance m_appearance;
+
     static void lookAt(const QWidget& window, const char* where)
     {
         QApplication::processEvents();

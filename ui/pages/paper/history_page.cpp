@@ -27,7 +27,6 @@ namespace padside {
 HistoryPage::HistoryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
-    , m_theme(theme)
     , m_bar(new QWidget)
     , m_back(new QPushButton(tr("&Back to the unit")))
     , m_export(new QPushButton(tr("Export as &PDF…")))
@@ -143,8 +142,10 @@ void HistoryPage::print()
 
 void HistoryPage::say(const QString& sentence, bool problem)
 {
-    m_said->setStyleSheet(problem ? QStringLiteral("QLabel { color: %1; font-weight: bold; }").arg(m_theme.ink.name())
-                                  : QStringLiteral("QLabel { color: %1; }").arg(m_theme.softInk.name()));
+    m_said->setForegroundRole(problem ? QPalette::WindowText : QPalette::PlaceholderText); // in every theme
+    QFont font = m_said->font();
+    font.setBold(problem);
+    m_said->setFont(font);
     m_said->setText(sentence);
     m_said->show();
 }

@@ -52,7 +52,6 @@ private:
     [[nodiscard]] PaperDocument document() const;
 
     RecordBook& m_book;
-    const Theme& m_theme;
     FileChooser m_chooseFile;
     PrinterChooser m_choosePrinter;
     std::optional<UnitRecord> m_record;

@@ -5,7 +5,6 @@
 
 #include "core/store/photo_files.h"
 #include "core/store/store.h"
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/paper/page_preview.h"
@@ -38,7 +37,6 @@ const QString contractorKey = QStringLiteral("paper/contractor");
 SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
-    , m_theme(theme)
     , m_bar(new QWidget)
     , m_back(new QPushButton(tr("&Back to the unit")))
     , m_export(new QPushButton(tr("Export as &PDF…")))
@@ -215,14 +213,20 @@ void SummaryPage::print()
 
 void SummaryPage::sayDone(const QString& sentence)
 {
-    m_said->setStyleSheet(QStringLiteral("QLabel { color: %1; }").arg(m_theme.softInk.name()));
+    m_said->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
+    QFont font = m_said->font();
+    font.setBold(false);
+    m_said->setFont(font);
     m_said->setText(sentence);
     m_said->show();
 }
 
 void SummaryPage::sayProblem(const QString& sentence)
 {
-    m_said->setStyleSheet(QStringLiteral("QLabel { color: %1; font-weight: bold; }").arg(m_theme.ink.name()));
+    m_said->setForegroundRole(QPalette::WindowText);
+    QFont font = m_said->font();
+    font.setBold(true);
+    m_said->setFont(font);
     m_said->setText(sentence);
     m_said->show();
 }

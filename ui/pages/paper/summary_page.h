@@ -65,7 +65,6 @@ private:
     [[nodiscard]] PaperSize chosenSize() const;
 
     RecordBook& m_book;
-    const Theme& m_theme;
     FileChooser m_chooseFile;
     PrinterChooser m_choosePrinter;
     VisitId m_visit;

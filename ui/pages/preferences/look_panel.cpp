@@ -5,6 +5,7 @@
 
 #include "ui/models/preferences.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -19,6 +20,7 @@ LookPanel::LookPanel(const Preferences& preferences, const std::vector<Language>
     : QWidget(parent)
     , m_language(new QComboBox)
     , m_theme(new QComboBox)
+    , m_fieldSize(new QCheckBox(tr("&Field size (touch and gloves)")))
 {
     m_language->setObjectName(u"language"_s);
     m_language->addItem(tr("As this computer is set"), QString());
@@ -29,10 +31,14 @@ LookPanel::LookPanel(const Preferences& preferences, const std::vector<Language>
     m_language->setCurrentIndex(std::max(0, m_language->findData(preferences.language)));
 
     m_theme->setObjectName(u"theme"_s);
-    m_theme->addItem(tr("As this computer is set"));
-    m_theme->addItem(tr("Light"), false);
-    m_theme->addItem(tr("Dark"), true);
-    m_theme->setCurrentIndex(!preferences.dark ? 0 : *preferences.dark ? 2 : 1);
+    m_theme->addItem(tr("As this computer is set"), QString());
+    m_theme->addItem(tr("Light"), u"light"_s);
+    m_theme->addItem(tr("Dark"), u"dark"_s);
+    m_theme->addItem(tr("Sunlight (strong contrast)"), u"sunlight"_s);
+    m_theme->setCurrentIndex(std::max(0, m_theme->findData(preferences.theme)));
+
+    m_fieldSize->setObjectName(u"fieldSize"_s);
+    m_fieldSize->setChecked(preferences.fieldSize);
 
     auto* hint = new QLabel(tr("Takes effect when you choose OK. What you have written down stays as it was written. "
                                "The command line speaks English."));
@@ -41,6 +47,7 @@ LookPanel::LookPanel(const Preferences& preferences, const std::vector<Language>
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     form->addRow(tr("&Language"), m_language);
     form->addRow(tr("C&olours"), m_theme);
+    form->addRow(QString(), m_fieldSize);
     form->addRow(hint);
     m_language->setAccessibleName(tr("Language"));
     m_theme->setAccessibleName(tr("Colours"));
@@ -49,8 +56,8 @@ LookPanel::LookPanel(const Preferences& preferences, const std::vector<Language>
 void LookPanel::writeTo(Preferences& preferences) const
 {
     preferences.language = m_language->currentData().toString();
-    const QVariant dark = m_theme->currentData();
-    preferences.dark = dark.isValid() ? std::optional<bool>(dark.toBool()) : std::nullopt;
+    preferences.theme = m_theme->currentData().toString();
+    preferences.fieldSize = m_fieldSize->isChecked();
 }
 
 } // namespace padside

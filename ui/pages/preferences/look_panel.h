@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+class QCheckBox;
 class QComboBox;
 
 namespace padside {
@@ -24,6 +25,7 @@ public:
 private:
     QComboBox* m_language;
     QComboBox* m_theme;
+    QCheckBox* m_fieldSize;
 };
 
 } // namespace padside

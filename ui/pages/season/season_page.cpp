@@ -11,6 +11,7 @@
 #include "ui/pages/season/season_board_view.h"
 #include "ui/pages/season/season_sheets.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QProgressBar>
@@ -68,6 +69,13 @@ void SeasonPage::connectParts()
     connect(m_trip, &QTextBrowser::anchorClicked, this, &SeasonPage::followLink);
     connect(m_daySheet, &QPushButton::clicked, this, &SeasonPage::requestDaySheet);
     connect(m_back, &QPushButton::clicked, this, &SeasonPage::moveBack);
+}
+
+void SeasonPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) // its text has the theme's colours
+        showTrip();
 }
 
 void SeasonPage::refresh()

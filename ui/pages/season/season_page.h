@@ -51,6 +51,9 @@ Q_SIGNALS:
     void unitRequested(const padside::UnitId& unit);
     void sheetRequested(const padside::Sheet& sheet);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     /// A trip by what it is, not where it stands.
     struct Chosen

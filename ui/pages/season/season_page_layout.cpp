@@ -72,7 +72,7 @@ void SeasonPage::makeLayout()
                         "by a day; Enter puts it down, Esc gives up"));
     legend->setWordWrap(true);
     legend->setMargin(6);
-    legend->setStyleSheet(QStringLiteral("QLabel { color: %1; }").arg(m_theme.softInk.name()));
+    legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
 
     auto* boardSide = new QWidget;
     auto* left = new QVBoxLayout(boardSide);

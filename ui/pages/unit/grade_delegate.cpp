@@ -4,9 +4,12 @@
 #include "ui/pages/unit/grade_delegate.h"
 
 #include "ui/drawing/grade_mark.h"
+#include "ui/drawing/theme.h"
 #include "ui/pages/unit/finding_tree_model.h"
 
 #include <QPainter>
+
+#include <algorithm>
 
 namespace padside {
 
@@ -50,7 +53,7 @@ void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 QSize GradeDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const
 {
     const int height = option.fontMetrics.height() + 2 * markInset + 2;
-    return {2 * height + markInset, height};
+    return {2 * height + markInset, std::max(height, m_theme.size.entry)};
 }
 
 } // namespace padside

@@ -3,9 +3,10 @@
 
 #include "ui/pages/unit/unit_header.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/speaker.h"
 
+#include <QApplication>
+#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
 #include <QStringList>
@@ -20,37 +21,33 @@ namespace padside {
 
 namespace {
 
-QLabel* softLabel(const Theme& theme)
+QLabel* softLabel()
 {
     auto* label = new QLabel;
-    QPalette palette = label->palette();
-    palette.setColor(QPalette::WindowText, theme.softInk);
-    label->setPalette(palette);
+    label->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
     label->setWordWrap(true);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setTextFormat(Qt::PlainText);
     return label;
 }
 
+constexpr double tagSize = 1.7; ///< of the letters
 constexpr int nameplateColumns = 3; ///< pairs of name and value side by side
 
 } // namespace
 
-UnitHeader::UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, const Theme& theme, QWidget* parent)
+UnitHeader::UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, QWidget* parent)
     : QWidget(parent)
     , m_catalogue(catalogue)
     , m_speaker(speaker)
     , m_tag(new QLabel)
     , m_where(new QLabel)
-    , m_facts(softLabel(theme))
+    , m_facts(softLabel())
     , m_unfold(new QToolButton)
     , m_nameplate(new QWidget)
     , m_lines(new QGridLayout(m_nameplate))
 {
-    QFont large = font();
-    large.setPointSizeF(large.pointSizeF() * 1.7);
-    large.setBold(true);
-    m_tag->setFont(large);
+    fitTag();
     m_tag->setTextFormat(Qt::PlainText);
     m_tag->setObjectName(u"unitTag"_s);
     m_where->setObjectName(u"unitWhere"_s);
@@ -176,6 +173,21 @@ void UnitHeader::setSnapshot(const UnitSnapshot& snapshot)
     m_where->setText(whereText(snapshot));
     m_facts->setText(factsText(snapshot));
     fillNameplate(snapshot);
+}
+
+void UnitHeader::fitTag()
+{
+    QFont large = QApplication::font();
+    large.setPointSizeF(large.pointSizeF() * tagSize);
+    large.setBold(true);
+    m_tag->setFont(large);
+}
+
+void UnitHeader::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::ApplicationFontChange)
+        fitTag();
+    QWidget::changeEvent(event);
 }
 
 } // namespace padside

@@ -13,7 +13,6 @@ class QToolButton;
 
 namespace padside {
 
-struct Theme;
 class Catalogue;
 class LocalSpeaker;
 
@@ -22,12 +21,16 @@ class UnitHeader : public QWidget
 {
     Q_OBJECT
 public:
-    UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, const Theme& theme, QWidget* parent = nullptr);
+    UnitHeader(const Catalogue& catalogue, const LocalSpeaker& speaker, QWidget* parent = nullptr);
 
     void setSnapshot(const UnitSnapshot& snapshot);
     [[nodiscard]] QToolButton* nameplateButton() const { return m_unfold; }
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    void fitTag(); ///< to the size of the program's letters
     [[nodiscard]] QString whereText(const UnitSnapshot& snapshot) const;
     [[nodiscard]] QString factsText(const UnitSnapshot& snapshot) const;
     void fillNameplate(const UnitSnapshot& snapshot);

@@ -3,8 +3,10 @@
 
 #include "ui/pages/visit/caution_line.h"
 
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/theme.h"
 
+#include <QEvent>
 #include <QPainter>
 
 #include <algorithm>
@@ -13,7 +15,7 @@ namespace padside {
 
 namespace {
 
-constexpr int lineHeight = 24;
+constexpr int oneLine = 24;
 constexpr int padding = 5;
 constexpr int tallest = 400;
 
@@ -42,12 +44,12 @@ void CautionLine::showCautions(const QString& text)
 
 QSize CautionLine::sizeHint() const
 {
-    return {200, lineHeight};
+    return {200, lineHeight()};
 }
 
 QSize CautionLine::minimumSizeHint() const
 {
-    return {80, lineHeight};
+    return {80, lineHeight()};
 }
 
 void CautionLine::resizeEvent(QResizeEvent*)
@@ -55,21 +57,31 @@ void CautionLine::resizeEvent(QResizeEvent*)
     fit();
 }
 
+void CautionLine::changeEvent(QEvent* event)
+{
+    QAbstractButton::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        fit();
+}
+
+int CautionLine::lineHeight() const
+{
+    return std::max(oneLine, m_theme.size.entry);
+}
+
 void CautionLine::fit()
 {
     const QRect room(0, 0, std::max(width() - 2 * padding, 80), tallest);
     const int whole = fontMetrics().boundingRect(room, Qt::TextWordWrap, text()).height() + 2 * padding;
-    setFixedHeight(isChecked() ? std::max(whole, lineHeight) : lineHeight);
+    setFixedHeight(isChecked() ? std::max(whole, lineHeight()) : lineHeight());
     update();
 }
 
 void CautionLine::paintEvent(QPaintEvent*)
 {
     QPainter painter(this);
-    if (hasFocus()) {
-        painter.setPen(QPen(m_theme.accent, 1));
-        painter.drawRect(rect().adjusted(0, 0, -1, -1));
-    }
+    if (hasFocus())
+        paintFocusOutline(painter, rect(), palette());
     painter.fillRect(QRect(0, 3, 2, height() - 6), m_theme.fill(Grade::poor));
     painter.setPen(m_theme.softInk);
     const QRect area = rect().adjusted(padding + 3, 0, -padding, 0);

@@ -24,9 +24,11 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void fit();
+    [[nodiscard]] int lineHeight() const;
 
     const Theme& m_theme;
 };

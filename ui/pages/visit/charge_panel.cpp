@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/charge_panel.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -18,12 +17,11 @@ namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
-    , m_mass(
-          new MeasureField(book, theme, QuantityKind::mass, shownUnit(QuantityKind::mass, book.surroundings().units)))
+    , m_mass(new MeasureField(book, QuantityKind::mass, shownUnit(QuantityKind::mass, book.surroundings().units)))
     , m_refrigerant(new DraftField(book, u"chargeRefrigerant"_s, tr("Refrigerant")))
     , m_cylinder(new DraftField(book, u"chargeCylinder"_s, tr("Cylinder")))
     , m_because(new DraftField(book, u"chargeBecause"_s, tr("Because")))
@@ -34,13 +32,13 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QW
     directions->setSpacing(4);
     std::size_t index = 0;
     for (const auto& [direction, code, word] : codesOf(ChargeDirection{})) {
-        auto* button = new QPushButton(translated(book, word));
+        auto* button = new QPushButton(u"%1   %2"_s.arg(index + 1).arg(translated(book, word)));
         button->setObjectName(u"charge-"_s + shown(code));
         button->setAccessibleName(tr("Refrigerant %1").arg(translated(book, word)));
-        makeChoice(*button, theme);
+        makeChoice(*button, [this, picked = direction] { choose(picked); });
         makeLarge(*button);
         directions->addWidget(button);
-        connect(button, &QPushButton::clicked, this, [this, picked = direction] { pick(picked); });
+        addDigit(*this, static_cast<int>(index) + 1, *button);
         m_directions[index++] = button;
     }
     m_mass->setName(tr("Mass of refrigerant"));
@@ -55,7 +53,7 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QW
     form->addRow(tr("Because"), m_because);
     form->addRow(QString(), m_enter);
     auto* layout = new QVBoxLayout(this);
-    layout->addWidget(quietLabel(theme, tr("Recover refrigerant, never vent it; certified people only.")));
+    layout->addWidget(quietLabel(tr("Recover refrigerant, never vent it; certified people only.")));
     layout->addLayout(directions);
     layout->addLayout(form);
     layout->addWidget(m_entries);
@@ -66,12 +64,18 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QW
     pick(m_direction);
 }
 
+void ChargePanel::choose(ChargeDirection direction)
+{
+    pick(direction);
+    m_mass->edit().setFocus();
+}
+
 void ChargePanel::pick(ChargeDirection direction)
 {
     m_direction = direction;
     std::size_t index = 0;
     for (const auto& row : codesOf(ChargeDirection{}))
-        m_directions[index++]->setChecked(row.value == direction);
+        showChosen(*m_directions[index++], row.value == direction);
 }
 
 void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
@@ -83,10 +87,9 @@ void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
     m_cylinder->show(key("charge-cylinder"), {});
     m_because->show(key("charge-because"), {});
     const bool open = mayWrite && sheet.visit.isOpen();
-    for (QPushButton* button : m_directions)
-        button->setEnabled(open);
-    for (QWidget* control : std::initializer_list<QWidget*>{m_mass, m_refrigerant, m_cylinder, m_because, m_enter})
-        control->setEnabled(open);
+    if (!mayWrite)
+        m_correcting.reset();
+    allow(open || m_correcting);
     std::vector<EntryLines::Line> lines;
     for (const ChargeEntry& charge : sheet.charges) {
         QStringList words{translated(m_book, wordOf(charge.direction)), shown(charge.mass.typed),
@@ -98,14 +101,37 @@ void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         EntryLines::Line line{words.join(u", "_s), {}};
         if (open)
             line.takeBack = [this, charge] { m_log.remove(charge); };
+        else if (mayWrite)
+            line.correct = [this, charge] { correct(charge); };
         lines.push_back(line);
     }
     m_entries->showLines(lines);
 }
 
+void ChargePanel::allow(bool writing)
+{
+    for (QPushButton* button : m_directions)
+        button->setEnabled(writing);
+    for (QWidget* control : std::initializer_list<QWidget*>{m_mass, m_refrigerant, m_cylinder, m_because, m_enter})
+        control->setEnabled(writing);
+}
+
+void ChargePanel::correct(const ChargeEntry& charge)
+{
+    m_correcting = charge;
+    allow(true);
+    pick(charge.direction);
+    m_mass->edit().setText(shown(charge.mass.typed));
+    m_refrigerant->setText(shown(charge.refrigerant));
+    m_cylinder->setText(shown(charge.cylinder));
+    m_because->setText(shown(charge.because));
+    m_enter->setText(tr("Enter the correction"));
+    m_mass->edit().setFocus();
+}
+
 void ChargePanel::focusFirst()
 {
-    m_mass->edit().setFocus();
+    m_directions.front()->setFocus();
 }
 
 bool ChargePanel::hasUnfinished() const
@@ -125,7 +151,7 @@ void ChargePanel::enter()
         m_mass->edit().setFocus();
         return;
     }
-    ChargeEntry charge;
+    ChargeEntry charge = m_correcting.value_or(ChargeEntry{});
     charge.direction = m_direction;
     charge.mass = *mass;
     charge.refrigerant = m_refrigerant->text().trimmed().toStdString();
@@ -138,6 +164,9 @@ void ChargePanel::enter()
     }
     if (!m_log.put(charge))
         return;
+    m_correcting.reset();
+    allow(m_log.visit().isOpen());
+    m_enter->setText(tr("Enter this amount"));
     m_mass->settle(std::nullopt);
     m_refrigerant->settle(m_refrigerantOfUnit);
     m_cylinder->settle({});

@@ -8,12 +8,12 @@
 #include <QWidget>
 
 #include <array>
+#include <optional>
 
 class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class DraftField;
 class EntryLines;
 class MeasureField;
@@ -24,7 +24,7 @@ class ChargePanel : public QWidget
 {
     Q_OBJECT
 public:
-    ChargePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+    ChargePanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showSheet(const VisitSheet& sheet, bool mayWrite);
     void focusFirst();
@@ -35,12 +35,16 @@ Q_SIGNALS:
 
 private:
     void pick(ChargeDirection direction);
+    void choose(ChargeDirection direction); ///< and goes on to the mass
     void enter();
+    void correct(const ChargeEntry& charge);
+    void allow(bool writing);
 
     RecordBook& m_book;
     VisitLog& m_log;
     ChargeDirection m_direction = ChargeDirection::added;
     QString m_refrigerantOfUnit;
+    std::optional<ChargeEntry> m_correcting; ///< at a closed visit: the entry that is being corrected
     std::array<QPushButton*, 3> m_directions{};
     MeasureField* m_mass;
     DraftField* m_refrigerant;

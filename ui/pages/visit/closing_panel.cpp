@@ -4,7 +4,6 @@
 #include "ui/pages/visit/closing_panel.h"
 
 #include "core/review/visit_changes.h"
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_note.h"
@@ -41,7 +40,7 @@ bool isWorthASentence(ZoneChangeKind kind)
 
 } // namespace
 
-ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
@@ -84,7 +83,7 @@ ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, const Theme& theme, 
     auto* correcting = new QVBoxLayout(m_correcting);
     correcting->setContentsMargins(0, 0, 0, 0);
     correcting->addWidget(quietLabel(
-        theme, tr("This visit is closed. An entry can be corrected with a reason; the old one stays in the record.")));
+        tr("This visit is closed. An entry can be corrected with a reason; the old one stays in the record.")));
     correcting->addWidget(m_reason);
     correcting->addWidget(m_correct);
 
@@ -192,10 +191,11 @@ void ClosingPanel::askToClose()
         text = tr("Not entered yet: %1. Enter or clear it first, so that nothing is lost.")
                    .arg(m_unfinished.join(u"; "_s));
     else if (m_left > 0)
-        text = tr("Zones not looked at: %1. Once closed, the visit can only be corrected with a reason. Close it?")
+        text = tr("Zones not looked at: %1. Once closed, entries can no longer be undone, only corrected with a "
+                  "reason. Close it?")
                    .arg(m_left);
     else
-        text = tr("Once closed, the visit can only be corrected with a reason. Close it?");
+        text = tr("Once closed, entries can no longer be undone, only corrected with a reason. Close it?");
     m_questionText->setText(text);
     m_confirm->setVisible(ready);
     setAsking(true);

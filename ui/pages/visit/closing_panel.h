@@ -13,7 +13,6 @@ class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class DraftNote;
 class RecordBook;
 
@@ -23,7 +22,7 @@ class ClosingPanel : public QWidget
 {
     Q_OBJECT
 public:
-    ClosingPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+    ClosingPanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     /// `unfinished` names what was typed but could not be entered yet: it has to be settled before closing.
     void showSheet(const VisitSheet& sheet, const QStringList& unfinished);

@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/conditions_bar.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -61,18 +60,17 @@ void addLabelled(QHBoxLayout& row, const QString& text, QWidget* control)
 
 } // namespace
 
-ConditionsBar::ConditionsBar(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+ConditionsBar::ConditionsBar(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
     , m_title(headingLabel())
-    , m_state(quietLabel(theme))
+    , m_state(quietLabel())
     , m_reason(comboOf<VisitReason>(book, u"visitReason"_s, tr("Reason of the visit")))
     , m_technician(new DraftField(book))
-    , m_temperature(new MeasureField(book, theme, QuantityKind::temperature,
+    , m_temperature(new MeasureField(book, QuantityKind::temperature,
                                      shownUnit(QuantityKind::temperature, book.surroundings().units)))
-    , m_humidity(
-          new MeasureField(book, theme, QuantityKind::ratio, shownUnit(QuantityKind::ratio, book.surroundings().units)))
+    , m_humidity(new MeasureField(book, QuantityKind::ratio, shownUnit(QuantityKind::ratio, book.surroundings().units)))
     , m_sky(comboOf<Sky>(book, u"sky"_s, tr("Sky")))
     , m_running(comboOf<Running>(book, u"running"_s, tr("Running state of the unit")))
 {
@@ -171,6 +169,11 @@ void ConditionsBar::showSheet(const VisitSheet& sheet)
     for (QWidget* control :
          std::initializer_list<QWidget*>{m_reason, m_technician, m_temperature, m_humidity, m_sky, m_running})
         control->setEnabled(sheet.visit.isOpen());
+}
+
+void ConditionsBar::focusFirst()
+{
+    m_reason->setFocus();
 }
 
 QStringList ConditionsBar::unfinished() const

@@ -13,7 +13,6 @@ class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class DraftField;
 class MeasureField;
 class RecordBook;
@@ -24,11 +23,12 @@ class ConditionsBar : public QWidget
 {
     Q_OBJECT
 public:
-    ConditionsBar(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+    ConditionsBar(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showSheet(const VisitSheet& sheet);
     /// Names of fields with text that could not be entered yet.
     [[nodiscard]] QStringList unfinished() const;
+    void focusFirst();
 
 Q_SIGNALS:
     void leaveRequested();

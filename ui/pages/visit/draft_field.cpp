@@ -8,6 +8,8 @@
 #include "ui/models/record_book.h"
 #include "ui/pages/visit/lettering.h"
 
+#include <QKeyEvent>
+
 namespace padside {
 
 DraftField::DraftField(RecordBook& book, QWidget* parent)
@@ -44,6 +46,16 @@ void DraftField::settle(const QString& entered)
     m_unfinished = false;
     m_book.attempt([this] { m_book.store().drafts().remove(m_key); });
     setText(entered);
+}
+
+bool DraftField::event(QEvent* event)
+{
+    // While something is being typed here, undo is the typing's; otherwise it is the visit's.
+    if (event->type() == QEvent::ShortcutOverride && !m_unfinished && isUndoOrRedo(*static_cast<QKeyEvent*>(event))) {
+        event->ignore();
+        return true;
+    }
+    return QLineEdit::event(event);
 }
 
 void DraftField::keep(const QString& text)

@@ -26,6 +26,9 @@ public:
 
     using QWidget::show;
 
+protected:
+    bool event(QEvent* event) override;
+
 private:
     void keep(const QString& text);
 

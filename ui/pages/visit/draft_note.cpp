@@ -6,6 +6,9 @@
 #include "core/store/drafts.h"
 #include "core/store/store.h"
 #include "ui/models/record_book.h"
+#include "ui/pages/visit/lettering.h"
+
+#include <QKeyEvent>
 
 namespace padside {
 
@@ -40,6 +43,15 @@ void DraftNote::focusOutEvent(QFocusEvent* event)
     QPlainTextEdit::focusOutEvent(event);
     if (m_unfinished)
         Q_EMIT leftWith(toPlainText());
+}
+
+bool DraftNote::event(QEvent* event)
+{
+    if (event->type() == QEvent::ShortcutOverride && !m_unfinished && isUndoOrRedo(*static_cast<QKeyEvent*>(event))) {
+        event->ignore();
+        return true;
+    }
+    return QPlainTextEdit::event(event);
 }
 
 void DraftNote::keep()

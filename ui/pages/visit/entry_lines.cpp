@@ -36,13 +36,17 @@ void EntryLines::showLines(const std::vector<Line>& lines)
         text->setTextFormat(Qt::PlainText);
         text->setWordWrap(true);
         layout->addWidget(text, 1);
-        if (line.takeBack) {
-            auto* button = new QPushButton(tr("Take back"));
-            button->setAccessibleName(tr("Take back: %1").arg(line.text));
+        const auto add = [&](const QString& verb, const std::function<void()>& action) {
+            if (!action)
+                return;
+            auto* button = new QPushButton(verb);
+            button->setAccessibleName(tr("%1: %2").arg(verb, line.text));
             makeLarge(*button);
             layout->addWidget(button);
-            connect(button, &QPushButton::clicked, this, line.takeBack);
-        }
+            connect(button, &QPushButton::clicked, this, action);
+        };
+        add(tr("Take back"), line.takeBack);
+        add(tr("Correct"), line.correct);
         m_layout->addWidget(row);
     }
     setVisible(!lines.empty());

@@ -21,6 +21,7 @@ public:
     {
         QString text;
         std::function<void()> takeBack; ///< empty: it stays
+        std::function<void()> correct = {}; ///< empty: there is nothing to correct, or it is not allowed
     };
 
     explicit EntryLines(QWidget* parent = nullptr);

@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/follow_up_panel.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -40,7 +39,7 @@ QDateEdit* dayEdit(const RecordBook& book, const QString& objectName, const QStr
 
 } // namespace
 
-FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
@@ -61,7 +60,7 @@ FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, const Theme& theme
     form->addRow(QString(), m_enter);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(headingLabel(tr("Look again")));
-    layout->addWidget(quietLabel(theme, tr("A promise for this zone, beside the checks that are worked out.")));
+    layout->addWidget(quietLabel(tr("A promise for this zone, beside the checks that are worked out.")));
     layout->addLayout(form);
     layout->addWidget(m_entries);
     connect(m_enter, &QPushButton::clicked, this, &FollowUpPanel::enter);

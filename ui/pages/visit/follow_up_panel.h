@@ -14,7 +14,6 @@ class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class DraftField;
 class EntryLines;
 class RecordBook;
@@ -24,7 +23,7 @@ class FollowUpPanel : public QWidget
 {
     Q_OBJECT
 public:
-    FollowUpPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+    FollowUpPanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showLine(const ZoneLine& line, const VisitSheet& sheet, bool mayWrite);
 

@@ -3,9 +3,9 @@
 
 #include "ui/pages/visit/grade_button.h"
 
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/grade_mark.h"
 #include "ui/drawing/theme.h"
-#include "ui/pages/visit/lettering.h"
 
 #include <QPainter>
 
@@ -30,9 +30,7 @@ GradeButton::GradeButton(std::optional<Grade> grade, const Theme& theme, QWidget
     , m_theme(theme)
     , m_wordWidth(usualWordWidth)
 {
-    setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
-    setMinimumHeight(targetHeight + 2);
     QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
@@ -47,7 +45,7 @@ QFont GradeButton::wordFont() const
 
 int GradeButton::wordWidthNeeded() const
 {
-    return std::max(usualWordWidth, QFontMetrics(wordFont()).horizontalAdvance(m_word) + margin);
+    return std::max(m_theme.size.wide(usualWordWidth), QFontMetrics(wordFont()).horizontalAdvance(m_word) + margin);
 }
 
 void GradeButton::setWordWidth(int width)
@@ -67,7 +65,7 @@ int GradeButton::heightForWidth(int width) const
 {
     const QRect place = sentencePlace(width, 1 << 12);
     const QRect text = fontMetrics().boundingRect(place, Qt::AlignLeft | Qt::TextWordWrap, m_sentence);
-    return std::max(targetHeight + 2, text.height() + 4);
+    return std::max(sizeHint().height(), text.height() + 4);
 }
 
 void GradeButton::describe(const QString& word, const QString& sentence)
@@ -90,7 +88,12 @@ void GradeButton::setLastTime(bool last)
 
 QSize GradeButton::sizeHint() const
 {
-    return {420, targetHeight + 2};
+    return {420, m_theme.size.target + 2};
+}
+
+QSize GradeButton::minimumSizeHint() const
+{
+    return {120, m_theme.size.target + 2};
 }
 
 void GradeButton::paintEvent(QPaintEvent*)
@@ -98,13 +101,13 @@ void GradeButton::paintEvent(QPaintEvent*)
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF frame = QRectF(rect()).adjusted(1, 1, -1, -1);
-    const bool strong = isChecked() || hasFocus();
-    painter.setPen(QPen(strong ? m_theme.accent : m_theme.line, strong ? 2 : 1,
-                        hasFocus() && !isChecked() ? Qt::DotLine : Qt::SolidLine));
+    painter.setPen(QPen(isChecked() ? m_theme.accent : m_theme.line, isChecked() ? 2 : 1));
     painter.setBrush(isChecked()
                          ? mixed(m_theme.accent, m_theme.panel, 0.16)
                          : (underMouse() && isEnabled() ? mixed(m_theme.accent, m_theme.panel, 0.06) : m_theme.panel));
     painter.drawRoundedRect(frame, 3, 3);
+    if (hasFocus())
+        paintFocusOutline(painter, rect(), palette());
 
     const QRectF mark(margin, (height() - 28) / 2.0, markWidth, 28);
     if (m_grade)

@@ -28,6 +28,7 @@ public:
     [[nodiscard]] int wordWidthNeeded() const;
 
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
     [[nodiscard]] bool hasHeightForWidth() const override { return true; }
     [[nodiscard]] int heightForWidth(int width) const override; ///< a long sentence makes it higher
 

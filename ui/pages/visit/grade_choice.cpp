@@ -9,6 +9,7 @@
 #include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/visit_sheet.h"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -34,7 +35,7 @@ GradeChoice::GradeChoice(RecordBook& book, const Theme& theme, QWidget* parent)
         button->setObjectName(u"grade%1"_s.arg(numeral(grade)));
         m_grades[static_cast<std::size_t>(numeral(grade)) - 1] = button;
         rows->addWidget(button);
-        connect(button, &QAbstractButton::clicked, this, [this, chosen = grade] { Q_EMIT graded(chosen); });
+        makeChoice(*button, [this, chosen = grade] { Q_EMIT graded(chosen); });
     }
 
     auto* grid = new QGridLayout(m_reasonRows);
@@ -62,7 +63,7 @@ GradeChoice::GradeChoice(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(back, &QPushButton::clicked, this, &GradeChoice::cancelReason);
 
     m_notSeen->setObjectName(u"notSeen"_s);
-    connect(m_notSeen, &QAbstractButton::clicked, this, &GradeChoice::askReason);
+    makeChoice(*m_notSeen, [this] { askReason(); });
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(3);
@@ -80,21 +81,33 @@ void GradeChoice::showLine(const ZoneLine& line, Phase phase)
         GradeButton* button = m_grades[static_cast<std::size_t>(numeral(grade)) - 1];
         button->describe(translated(m_book, word), gradeText(m_book, line.part, line.zone, grade));
         button->setLastTime(line.lastSeen && line.lastSeen->grade() == grade);
-        button->setChecked(chosen == grade);
+        showChosen(*button, chosen == grade);
     }
     const bool unseen = today && !today->seen();
     m_notSeen->describe(tr("Not seen"),
                         unseen ? translated(m_book, wordOf(std::get<NotSeenReason>(today->sight)))
                                : tr("N, then the number of the reason"));
     m_notSeen->setLastTime(line.lastLook && !line.lastLook->seen());
-    m_notSeen->setChecked(unseen);
+    showChosen(*m_notSeen, unseen);
+    alignSentences();
+    setAskingReason(false);
+}
+
+void GradeChoice::alignSentences()
+{
     int widest = m_notSeen->wordWidthNeeded();
     for (const GradeButton* button : m_grades)
         widest = std::max(widest, button->wordWidthNeeded());
     for (GradeButton* button : m_grades)
         button->setWordWidth(widest);
     m_notSeen->setWordWidth(widest);
-    setAskingReason(false);
+}
+
+void GradeChoice::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) // letters and sizes are others now
+        alignSentences();
 }
 
 void GradeChoice::digit(int digit)
@@ -113,7 +126,7 @@ void GradeChoice::digit(int digit)
 
 void GradeChoice::askReason()
 {
-    m_notSeen->setChecked(false); // not before there is a reason
+    showChosen(*m_notSeen, false); // not before there is a reason
     setAskingReason(true);
 }
 

@@ -37,7 +37,11 @@ Q_SIGNALS:
     void graded(padside::Grade grade);
     void notSeen(padside::NotSeenReason reason);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    void alignSentences(); ///< under one another, beside words of any width
     void setAskingReason(bool asking);
 
     RecordBook& m_book;

@@ -3,75 +3,115 @@
 
 #include "ui/pages/visit/lettering.h"
 
-#include "ui/drawing/theme.h"
+#include "ui/drawing/size.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 
 #include <QAbstractButton>
 #include <QApplication>
+#include <QKeyEvent>
+#include <QPushButton>
+#include <QShortcut>
+#include <QSignalBlocker>
+
+#include <array>
+#include <utility>
 
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-QLabel* quietLabel(const Theme& theme, const QString& text)
+namespace {
+
+constexpr double headingSize = 1.25;
+
+/// Follows the size of the program's letters when it is changed.
+class HeadingLabel : public QLabel
+{
+public:
+    explicit HeadingLabel(const QString& text)
+        : QLabel(text)
+    {
+        fit();
+    }
+
+protected:
+    void changeEvent(QEvent* event) override
+    {
+        if (event->type() == QEvent::ApplicationFontChange)
+            fit();
+        QLabel::changeEvent(event);
+    }
+
+private:
+    void fit()
+    {
+        QFont large = QApplication::font();
+        large.setPointSizeF(large.pointSizeF() * headingSize);
+        large.setBold(true);
+        setFont(large);
+    }
+};
+
+} // namespace
+
+QLabel* quietLabel(const QString& text)
 {
     auto* label = new QLabel(text);
     label->setWordWrap(true);
     label->setTextFormat(Qt::PlainText);
-    QPalette colours = label->palette();
-    colours.setColor(QPalette::WindowText, theme.softInk);
-    label->setPalette(colours);
+    label->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
     return label;
 }
 
 QLabel* headingLabel(const QString& text)
 {
-    auto* label = new QLabel(text);
+    auto* label = new HeadingLabel(text);
     label->setTextFormat(Qt::PlainText);
-    QFont font = label->font();
-    font.setPointSizeF(font.pointSizeF() * 1.25);
-    font.setBold(true);
-    label->setFont(font);
     return label;
+}
+
+bool isUndoOrRedo(const QKeyEvent& key)
+{
+    return key.matches(QKeySequence::Undo) || key.matches(QKeySequence::Redo);
+}
+
+QString frenchDigit(int digit)
+{
+    static const std::array bare{u"&"_s, u"é"_s, u"\""_s, u"'"_s, u"("_s, u"-"_s, u"è"_s};
+    return bare.at(static_cast<std::size_t>(digit) - 1);
+}
+
+void addDigit(QWidget& panel, int digit, QAbstractButton& button)
+{
+    for (const QString& text : {QString::number(digit), frenchDigit(digit)}) {
+        auto* shortcut = new QShortcut(QKeySequence(text), &panel);
+        shortcut->setContext(Qt::WidgetWithChildrenShortcut);
+        QObject::connect(shortcut, &QShortcut::activated, &button, &QAbstractButton::click);
+    }
 }
 
 void makeLarge(QWidget& control)
 {
-    control.setMinimumHeight(targetHeight);
+    control.setMinimumHeight(Size::desk().target); // the style makes it larger for the field
+    if (auto* button = qobject_cast<QPushButton*>(&control))
+        button->setAutoDefault(true); // Enter presses it as well as Space
 }
 
-void makeChoice(QAbstractButton& button, const Theme& theme)
+void makeChoice(QAbstractButton& button, std::function<void()> chosen)
 {
     button.setCheckable(true);
-    QObject::connect(&button, &QAbstractButton::toggled, &button, [&button, &theme](bool chosen) {
-        QPalette colours = QApplication::palette(&button);
-        if (chosen) {
-            colours.setColor(QPalette::Button, theme.accent);
-            colours.setColor(QPalette::ButtonText, theme.accentInk);
-        }
-        button.setPalette(colours);
+    // Not clicked(): assistive technology toggles what can be checked.
+    QObject::connect(&button, &QAbstractButton::toggled, &button, [&button, chosen = std::move(chosen)] {
+        showChosen(button, true);
+        chosen();
     });
 }
 
-QString translated(const RecordBook& book, std::string_view english)
+void showChosen(QAbstractButton& button, bool chosen)
 {
-    return QString::fromStdString(book.speaker().translate(std::string(english)));
-}
-
-QString partTitle(const RecordBook& book, const Part& part)
-{
-    const PartKind* kind = book.catalogue().partKind(part.kind);
-    const QString name = translated(book, kind ? kind->name : part.kind);
-    return part.position.empty() ? name : name + u", "_s + translated(book, part.position);
-}
-
-QString zoneTitle(const RecordBook& book, const Part& part, const Zone& zone)
-{
-    if (!zone.name.empty())
-        return translated(book, zone.name);
-    const ZoneKind* kind = book.catalogue().zoneKind(part.kind, zone.kind);
-    return translated(book, kind ? kind->name : zone.kind);
+    const QSignalBlocker quiet(button);
+    button.setChecked(chosen);
 }
 
 QString gradeText(const RecordBook& book, const Part& part, const Zone& zone, Grade grade)

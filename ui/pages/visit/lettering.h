@@ -5,29 +5,33 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/record/unit_record.h"
+#include "ui/models/visit_words.h"
 
 #include <QLabel>
 #include <QString>
 
+#include <functional>
+
 class QAbstractButton;
+class QKeyEvent;
 
 namespace padside {
 
-struct Theme;
 class RecordBook;
 
-/// Gloves: nothing that is pressed is lower than this, in pixels.
-constexpr int targetHeight = 40;
-
-[[nodiscard]] QLabel* quietLabel(const Theme& theme, const QString& text = {}); ///< second-rank text, wraps
+[[nodiscard]] QLabel* quietLabel(const QString& text = {}); ///< second-rank text, wraps
 [[nodiscard]] QLabel* headingLabel(const QString& text = {}); ///< larger, bold
-void makeLarge(QWidget& control);
-void makeChoice(QAbstractButton& button, const Theme& theme); ///< can be chosen, and shows it in the accent colour
+[[nodiscard]] bool isUndoOrRedo(const QKeyEvent& key);
+/// The bare key that writes a digit with Shift on a French keyboard; it does as well. 1 to 7.
+[[nodiscard]] QString frenchDigit(int digit);
+/// A digit presses `button` wherever the focus is within `panel`, except in text.
+void addDigit(QWidget& panel, int digit, QAbstractButton& button);
+void makeLarge(QWidget& control); ///< as a target for a gloved hand
+/// Makes a button one that can be chosen; the style shows it in the accent colour. `chosen` is called however it comes
+/// about: by mouse or keys, or because a screen reader toggles it. Chosen again, it stays chosen.
+void makeChoice(QAbstractButton& button, std::function<void()> chosen);
+void showChosen(QAbstractButton& button, bool chosen); ///< shows what stands, without choosing it
 
-/// A word or sentence of the core or the catalogue in the person's language.
-[[nodiscard]] QString translated(const RecordBook& book, std::string_view english);
-[[nodiscard]] QString partTitle(const RecordBook& book, const Part& part); ///< "Fan motor, upper"
-[[nodiscard]] QString zoneTitle(const RecordBook& book, const Part& part, const Zone& zone); ///< the zone's own name
 [[nodiscard]] QString gradeText(const RecordBook& book, const Part& part, const Zone& zone,
                                 Grade grade); ///< its describing sentence
 [[nodiscard]] QString sightText(const RecordBook& book,

@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/measure_field.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -16,15 +15,13 @@ namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-MeasureField::MeasureField(RecordBook& book, const Theme& theme, QuantityKind kind, const MeasuringUnit& unitWhenBare,
-                           QWidget* parent)
+MeasureField::MeasureField(RecordBook& book, QuantityKind kind, const MeasuringUnit& unitWhenBare, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
-    , m_theme(theme)
     , m_kind(kind)
     , m_unit(unitWhenBare)
     , m_edit(new DraftField(book))
-    , m_echo(quietLabel(theme))
+    , m_echo(quietLabel())
 {
     m_edit->setPlaceholderText(shown(unitWhenBare.symbol));
     m_echo->setObjectName(u"echo"_s);
@@ -145,9 +142,7 @@ void MeasureField::say(const QString& text, bool problem)
     m_echo->setText(text);
     m_echo->setVisible(!text.isEmpty() && !isHidden());
     m_edit->setAccessibleDescription(text);
-    QPalette colours = m_echo->palette();
-    colours.setColor(QPalette::WindowText, problem ? m_theme.ink : m_theme.softInk);
-    m_echo->setPalette(colours);
+    m_echo->setForegroundRole(problem ? QPalette::WindowText : QPalette::PlaceholderText);
     QFont font = m_echo->font();
     font.setBold(problem);
     m_echo->setFont(font);

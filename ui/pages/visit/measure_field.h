@@ -13,7 +13,6 @@ class QLabel;
 
 namespace padside {
 
-struct Theme;
 class DraftField;
 class RecordBook;
 
@@ -24,8 +23,7 @@ class MeasureField : public QWidget
     Q_OBJECT
 public:
     /// A bare number is read in `unitWhenBare`.
-    MeasureField(RecordBook& book, const Theme& theme, QuantityKind kind, const MeasuringUnit& unitWhenBare,
-                 QWidget* parent = nullptr);
+    MeasureField(RecordBook& book, QuantityKind kind, const MeasuringUnit& unitWhenBare, QWidget* parent = nullptr);
 
     /// Values outside are questioned, not refused.
     void setUsual(double lowest, double highest);
@@ -57,7 +55,6 @@ private:
     void say(const QString& text, bool problem);
 
     RecordBook& m_book;
-    const Theme& m_theme;
     QuantityKind m_kind;
     const MeasuringUnit& m_unit;
     double m_lowest = 0;

@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/readings_panel.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -12,6 +11,7 @@
 
 #include <QGridLayout>
 #include <QPointer>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -44,11 +44,12 @@ bool isUsual(const ReadingKind& kind, VisitReason season)
 
 } // namespace
 
-ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
-    , m_theme(theme)
+    , m_asFound(new QPushButton(tr("As found")))
+    , m_asLeft(new QPushButton(tr("As left")))
     , m_search(new QLineEdit)
     , m_rowsHolder(new QWidget)
     , m_grid(new QGridLayout(m_rowsHolder))
@@ -56,7 +57,6 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme
     m_search->setObjectName(u"readingSearch"_s);
     m_search->setPlaceholderText(tr("Find another reading"));
     m_search->setAccessibleName(tr("Find another reading"));
-    m_search->setClearButtonEnabled(true);
     makeLarge(*m_search);
     auto* scroll = new QScrollArea;
     scroll->setFrameShape(QFrame::NoFrame);
@@ -64,7 +64,21 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setFocusPolicy(Qt::NoFocus);
     scroll->setWidget(m_rowsHolder);
+    auto* phases = new QHBoxLayout;
+    phases->setSpacing(4);
+    m_asFound->setObjectName(u"readingsAsFound"_s);
+    m_asFound->setAccessibleName(tr("Readings as found"));
+    m_asLeft->setObjectName(u"readingsAsLeft"_s);
+    m_asLeft->setAccessibleName(tr("Readings as left"));
+    for (QPushButton* button : {m_asFound, m_asLeft}) {
+        makeLarge(*button);
+        phases->addWidget(button);
+    }
+    makeChoice(*m_asFound, [this] { choose(Phase::asFound); });
+    makeChoice(*m_asLeft, [this] { choose(Phase::asLeft); });
+    showChosen(*m_asFound, true);
     auto* layout = new QVBoxLayout(this);
+    layout->addLayout(phases);
     layout->addWidget(m_search);
     layout->addWidget(scroll, 1);
     connect(m_search, &QLineEdit::textChanged, this, &ReadingsPanel::filter);
@@ -72,8 +86,9 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme
 
 QString ReadingsPanel::keyOf(const Row& row) const
 {
+    const std::string when = m_phase == Phase::asLeft ? "reading-as-left/" : "reading/";
     return QString::fromStdString(
-        m_log.draftKey("reading/" + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
+        m_log.draftKey(when + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
 }
 
 const MeasuringUnit& ReadingsPanel::unitOf(const ReadingKind& kind) const
@@ -93,8 +108,8 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.label = new QLabel(name);
     row.label->setWordWrap(true);
     row.label->setToolTip(translated(m_book, kind.where));
-    row.last = quietLabel(m_theme);
-    row.field = new MeasureField(m_book, m_theme, kind.quantity, unitOf(kind));
+    row.last = quietLabel();
+    row.field = new MeasureField(m_book, kind.quantity, unitOf(kind));
     row.field->setUsual(kind.lowest, kind.highest);
     row.field->setName(name);
     row.field->setFixedWidth(fieldWidth);
@@ -115,7 +130,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     connect(row.field, &MeasureField::emptied, this, [this, &row] { enter(row, std::nullopt); });
     connect(&row.field->edit(), &QLineEdit::returnPressed, this, [this, &row] {
         if (row.field->isEmpty() || row.field->understood()) // a text that needs a second look keeps the cursor
-            focusNextChild();
+            goOnFrom(row);
     });
     m_rows.push_back(std::move(made));
 }
@@ -162,7 +177,7 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         makeRows(sheet);
     }
     for (const auto& row : m_rows) {
-        row->standing = sheet.readingToday(row->kind.code, row->part);
+        row->standing = sheet.readingToday(row->kind.code, row->part, m_phase);
         row->field->showEntered(keyOf(*row),
                                 row->standing ? std::optional<Measure>(row->standing->value) : std::nullopt);
         row->field->edit().setReadOnly(!mayWrite);
@@ -187,6 +202,7 @@ void ReadingsPanel::enter(Row& row, const std::optional<Measure>& value)
     Reading reading = row.standing.value_or(Reading{});
     reading.kind = row.kind.code;
     reading.partId = row.part;
+    reading.phase = m_phase;
     reading.value = *value;
     const auto keep = QPointer<MeasureField>(row.field); // writing shows the sheet again
     if (m_log.put(reading) && keep)
@@ -207,6 +223,40 @@ void ReadingsPanel::filter()
         else
             row->last->setVisible(!row->last->text().isEmpty());
     }
+}
+
+void ReadingsPanel::choose(Phase phase)
+{
+    showChosen(*m_asFound, phase == Phase::asFound);
+    showChosen(*m_asLeft, phase == Phase::asLeft);
+    if (phase == m_phase)
+        return;
+    m_phase = phase;
+    Q_EMIT phaseChosen();
+}
+
+void ReadingsPanel::goOnFrom(const Row& row)
+{
+    auto next = std::ranges::find_if(m_rows, [&](const auto& one) { return one.get() == &row; });
+    while (next != m_rows.end() && ++next != m_rows.end()) {
+        if ((*next)->field->isVisibleTo(this)) {
+            (*next)->field->edit().setFocus();
+            return;
+        }
+    }
+    m_search->setFocus(); // after the last: another one
+}
+
+void ReadingsPanel::focusReading(const std::string& kind, Phase phase)
+{
+    choose(phase);
+    for (const auto& row : m_rows) {
+        if (row->kind.code == kind && row->field->isVisibleTo(this)) {
+            row->field->edit().setFocus();
+            return;
+        }
+    }
+    focusFirst();
 }
 
 void ReadingsPanel::focusFirst()

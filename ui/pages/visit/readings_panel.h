@@ -13,10 +13,10 @@
 class QGridLayout;
 class QLabel;
 class QLineEdit;
+class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class MeasureField;
 class RecordBook;
 
@@ -25,12 +25,16 @@ class ReadingsPanel : public QWidget
 {
     Q_OBJECT
 public:
-    ReadingsPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+    ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showSheet(const VisitSheet& sheet, bool mayWrite);
     void focusFirst();
+    void focusReading(const std::string& kind, Phase phase);
     /// Names of readings with text that could not be entered yet.
     [[nodiscard]] QStringList unfinished() const;
+
+Q_SIGNALS:
+    void phaseChosen(); ///< other readings are to be shown
 
 private:
     struct Row
@@ -50,12 +54,16 @@ private:
     void addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual);
     void enter(Row& row, const std::optional<Measure>& value);
     void filter();
+    void choose(Phase phase);
+    void goOnFrom(const Row& row);
     [[nodiscard]] QString keyOf(const Row& row) const;
     [[nodiscard]] const MeasuringUnit& unitOf(const ReadingKind& kind) const; ///< of a number typed without one
 
     RecordBook& m_book;
     VisitLog& m_log;
-    const Theme& m_theme;
+    Phase m_phase = Phase::asFound;
+    QPushButton* m_asFound;
+    QPushButton* m_asLeft;
     QLineEdit* m_search;
     QWidget* m_rowsHolder;
     QGridLayout* m_grid;

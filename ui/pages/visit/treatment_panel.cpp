@@ -3,7 +3,6 @@
 
 #include "ui/pages/visit/treatment_panel.h"
 
-#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -43,7 +42,7 @@ Instant later(Instant instant, double seconds)
 
 } // namespace
 
-TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent)
+TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
@@ -54,8 +53,8 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     , m_maker(new DraftField(book, u"workMaker"_s, tr("Maker of the new part")))
     , m_model(new DraftField(book, u"workModel"_s, tr("Model of the new part")))
     , m_note(new DraftField(book, u"workNote"_s, tr("Note on the work")))
-    , m_dryIn(new MeasureField(book, theme, QuantityKind::duration, *unitByCode("h")))
-    , m_dryBy(quietLabel(theme))
+    , m_dryIn(new MeasureField(book, QuantityKind::duration, *unitByCode("h")))
+    , m_dryBy(quietLabel())
     , m_cost(new DraftField(book, u"workCost"_s, tr("Cost")))
     , m_enter(new QPushButton(tr("Enter this work")))
     , m_entries(new EntryLines)
@@ -66,13 +65,13 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& the
     kinds->setSpacing(4);
     int index = 0;
     for (const auto& [kind, code, word] : codesOf(TreatmentKind{})) {
-        auto* button = new QPushButton(translated(book, word));
+        auto* button = new QPushButton(u"%1   %2"_s.arg(index + 1).arg(translated(book, word)));
         button->setObjectName(u"work-"_s + shown(code));
         button->setAccessibleName(tr("Work: %1").arg(translated(book, word)));
-        makeChoice(*button, theme);
+        makeChoice(*button, [this, picked = kind] { pick(picked); });
         makeLarge(*button);
         kinds->addWidget(button, index / 2, index % 2);
-        connect(button, &QPushButton::clicked, this, [this, picked = kind] { pick(picked); });
+        addDigit(*this, index + 1, *button);
         m_kinds[static_cast<std::size_t>(index++)] = button;
     }
     m_dryIn->setName(tr("Dry in how many hours"));
@@ -120,8 +119,10 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
     m_mayWrite = mayWrite;
     m_where->setText(tr("Work on %1").arg(zoneTitle(m_book, line.part, line.zone)));
     m_wholePart->setText(tr("on the whole part:\n%1").arg(partTitle(m_book, line.part)));
+    if (another || !mayWrite)
+        m_correcting.reset();
     for (QPushButton* button : m_kinds)
-        button->setEnabled(mayWrite);
+        button->setEnabled(mayWrite && (m_log.visit().isOpen() || m_correcting));
     if (another) {
         m_wholePart->setChecked(false);
         const QString zone = QString::fromStdString(line.zone.id.text());
@@ -137,7 +138,7 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
         m_kind.reset();
         m_form->hide();
         for (QPushButton* button : m_kinds)
-            button->setChecked(false);
+            showChosen(*button, false);
         for (const DraftField* one : {m_product, m_maker, m_model, m_note, m_cost}) {
             if (one->hasUnfinished())
                 m_form->show(); // so that what was being typed is in sight; the kind is asked for again
@@ -151,7 +152,7 @@ void TreatmentPanel::pick(TreatmentKind kind)
     m_kind = kind;
     std::size_t index = 0;
     for (const auto& row : codesOf(TreatmentKind{}))
-        m_kinds[index++]->setChecked(row.value == kind);
+        showChosen(*m_kinds[index++], row.value == kind);
     const bool replacing = kind == TreatmentKind::replace;
     auto* form = static_cast<QFormLayout*>(m_form->layout());
     form->setRowVisible(m_wholePart, !replacing);
@@ -165,6 +166,19 @@ void TreatmentPanel::pick(TreatmentKind kind)
     m_enter->setText(replacing ? tr("Fit a new part in its place") : tr("Enter this work"));
     m_form->show();
     (replacing ? m_note : m_product)->setFocus();
+}
+
+void TreatmentPanel::correct(const Treatment& work)
+{
+    m_correcting = work;
+    for (QPushButton* button : m_kinds)
+        button->setEnabled(true);
+    pick(work.kind);
+    m_wholePart->setChecked(!work.zoneId);
+    m_product->setText(shown(work.product));
+    m_note->setText(shown(work.note));
+    m_cost->setText(work.cost ? QString::fromStdString(showNumber(*work.cost, 2, m_book.numberStyle())) : QString());
+    m_enter->setText(tr("Enter the correction"));
 }
 
 std::optional<double> TreatmentPanel::typedCost(bool& good)
@@ -192,7 +206,8 @@ void TreatmentPanel::enter()
         return;
     }
     bool good = true;
-    Treatment work;
+    Treatment work = m_correcting.value_or(Treatment{});
+    work.zoneId.reset();
     work.kind = *m_kind;
     work.cost = typedCost(good);
     if (!good)
@@ -219,8 +234,11 @@ void TreatmentPanel::enter()
         one->settle({});
     m_dryIn->settle(std::nullopt);
     m_kind.reset();
-    for (QPushButton* button : m_kinds)
-        button->setChecked(false);
+    m_correcting.reset();
+    for (QPushButton* button : m_kinds) {
+        showChosen(*button, false);
+        button->setEnabled(m_log.visit().isOpen());
+    }
     m_form->hide();
     showEntries();
     focusFirst();
@@ -249,6 +267,8 @@ void TreatmentPanel::showEntries()
         EntryLines::Line line{said(work), {}};
         if (m_log.visit().isOpen() && work.kind != TreatmentKind::replace) // a new part can't be taken back by a button
             line.takeBack = [this, work] { m_log.remove(work); };
+        if (!m_log.visit().isOpen() && m_mayWrite && work.kind != TreatmentKind::replace)
+            line.correct = [this, work] { correct(work); };
         lines.push_back(line);
     }
     m_entries->showLines(lines);

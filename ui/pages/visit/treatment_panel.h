@@ -16,7 +16,6 @@ class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class DraftField;
 class EntryLines;
 class MeasureField;
@@ -27,7 +26,7 @@ class TreatmentPanel : public QWidget
 {
     Q_OBJECT
 public:
-    TreatmentPanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidget* parent = nullptr);
+    TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showLine(const ZoneLine& line, bool mayWrite);
     void focusFirst();
@@ -37,6 +36,7 @@ Q_SIGNALS:
 
 private:
     void pick(TreatmentKind kind);
+    void correct(const Treatment& work);
     void enter();
     void showEntries();
     [[nodiscard]] std::optional<double> typedCost(bool& good);
@@ -46,6 +46,7 @@ private:
     VisitLog& m_log;
     std::optional<ZoneLine> m_line;
     std::optional<TreatmentKind> m_kind;
+    std::optional<Treatment> m_correcting; ///< at a closed visit: the entry that is being corrected
     bool m_mayWrite = true;
 
     QLabel* m_where;

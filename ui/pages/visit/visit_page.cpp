@@ -18,9 +18,11 @@
 #include "ui/pages/visit/zone_list.h"
 #include "ui/pages/visit/zone_panel.h"
 
+#include <QApplication>
 #include <QDragEnterEvent>
 #include <QHBoxLayout>
 #include <QScrollArea>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -34,14 +36,13 @@ namespace {
 
 constexpr int listWidth = 262;
 
-QFrame* line(const Theme& theme, QFrame::Shape shape)
+/// A hairline in the theme's colour of lines.
+QWidget* line(Qt::Orientation orientation)
 {
-    auto* made = new QFrame;
-    made->setFrameShape(shape);
-    made->setFrameShadow(QFrame::Plain);
-    QPalette colours = made->palette();
-    colours.setColor(QPalette::WindowText, theme.line);
-    made->setPalette(colours);
+    auto* made = new QWidget;
+    made->setAutoFillBackground(true);
+    made->setBackgroundRole(QPalette::Mid);
+    orientation == Qt::Horizontal ? made->setFixedHeight(1) : made->setFixedWidth(1);
     return made;
 }
 
@@ -61,23 +62,24 @@ QScrollArea* scrolling(QWidget* content)
 VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
+    , m_theme(theme)
     , m_log(book)
-    , m_conditions(new ConditionsBar(book, m_log, theme))
+    , m_conditions(new ConditionsBar(book, m_log))
     , m_list(new ZoneList(book, theme))
-    , m_progress(quietLabel(theme))
-    , m_lastColumn(quietLabel(theme, tr("last time")))
+    , m_progress(quietLabel())
+    , m_lastColumn(quietLabel(tr("last time")))
     , m_zoneArea(new QWidget)
     , m_zone(new ZonePanel(book, m_log, theme))
     , m_side(new QTabWidget)
     , m_sideColumn(new QVBoxLayout)
     , m_cutaway(new CutawayView(theme))
-    , m_readings(new ReadingsPanel(book, m_log, theme))
-    , m_work(new TreatmentPanel(book, m_log, theme))
-    , m_followUps(new FollowUpPanel(book, m_log, theme))
-    , m_charges(new ChargePanel(book, m_log, theme))
-    , m_closing(new ClosingPanel(book, m_log, theme))
+    , m_readings(new ReadingsPanel(book, m_log))
+    , m_work(new TreatmentPanel(book, m_log))
+    , m_followUps(new FollowUpPanel(book, m_log))
+    , m_charges(new ChargePanel(book, m_log))
+    , m_closing(new ClosingPanel(book, m_log))
     , m_message(new QLabel)
-    , m_keys(quietLabel(theme))
+    , m_keys(quietLabel())
 {
     setObjectName(u"visitPage"_s);
     setAcceptDrops(true);
@@ -90,13 +92,9 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     m_message->setTextFormat(Qt::PlainText);
     m_message->setContentsMargins(16, 6, 16, 6);
     m_message->setAutoFillBackground(true);
-    QPalette colours = m_message->palette();
-    colours.setColor(QPalette::Window, mixed(theme.fill(Grade::marked), theme.ground, 0.3));
-    m_message->setPalette(colours);
     m_message->hide();
-    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   T note   P photo   L as "
-                       "found or left   C cautions   "
-                       "Enter next   ↑ back   F2 zone   F3 readings   F4 work   F5 refrigerant   F6 finish"));
+    m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   Enter next   O next not "
+                       "looked at   ↑ back   T note   P photo   Ctrl+Z undo   F1 all keys"));
     m_keys->setContentsMargins(16, 4, 16, 6);
 
     m_zoneScroll = scrolling(m_zone);
@@ -110,27 +108,27 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     columns->addWidget(m_lastColumn);
     left->addLayout(columns);
     left->addWidget(m_list, 1);
-    m_list->setFixedWidth(listWidth);
     zones->addLayout(left);
-    zones->addWidget(line(theme, QFrame::VLine));
+    zones->addWidget(line(Qt::Vertical));
     zones->addWidget(m_zoneScroll, 1);
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_zoneArea, 1);
-    middle->addWidget(line(theme, QFrame::VLine));
+    middle->addWidget(line(Qt::Vertical));
     m_sideColumn->addWidget(makeSide(), 1);
     middle->addLayout(m_sideColumn);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(m_conditions);
-    layout->addWidget(line(theme, QFrame::HLine));
+    layout->addWidget(line(Qt::Horizontal));
     layout->addLayout(middle, 1);
     layout->addWidget(m_message);
-    layout->addWidget(line(theme, QFrame::HLine));
+    layout->addWidget(line(Qt::Horizontal));
     layout->addWidget(m_keys);
     makeKeys();
     makeDrawing();
+    fit();
 
     connect(m_conditions, &ConditionsBar::leaveRequested, this, [this] {
         if (m_zone->keepNote())
@@ -146,6 +144,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_work, &TreatmentPanel::refused, this, &VisitPage::say);
     connect(m_followUps, &FollowUpPanel::refused, this, &VisitPage::say);
     connect(m_charges, &ChargePanel::refused, this, &VisitPage::say);
+    connect(m_readings, &ReadingsPanel::phaseChosen, this, &VisitPage::reload);
     connect(m_closing, &ClosingPanel::closeConfirmed, this, &VisitPage::closeVisit);
     connect(m_closing, &ClosingPanel::nextOpenZoneRequested, this, &VisitPage::goToNextOpenZone);
     connect(m_closing, &ClosingPanel::correctingChanged, this, &VisitPage::reload);
@@ -164,6 +163,7 @@ VisitPage::~VisitPage()
     if (QWidget* typing = focusWidget())
         typing->clearFocus();
     m_book.disconnect(this);
+    m_log.steps().disconnect();
     for (QWidget* part : findChildren<QWidget*>())
         part->blockSignals(true);
 }
@@ -178,16 +178,18 @@ QWidget* VisitPage::makeSide()
     workLayout->addWidget(m_work);
     workLayout->addWidget(m_followUps);
     workLayout->addStretch(1);
-    m_side->addTab(m_readings, tr("Readings"));
-    m_side->addTab(scrolling(work), tr("Work"));
-    m_side->addTab(scrolling(m_charges), tr("Refrigerant"));
-    m_side->addTab(m_closing, tr("Finish"));
+    const auto add = [this](QWidget* part, const QString& name, const QString& key) {
+        const QString text = name + u"  "_s + key;
+        m_side->setTabToolTip(m_side->addTab(part, text), text);
+    };
+    add(m_readings, tr("Readings"), u"F3"_s);
+    add(scrolling(work), tr("Work"), u"F4"_s);
+    add(scrolling(m_charges), tr("Refrigerant"), u"F5"_s);
+    add(m_closing, tr("Finish"), u"F6"_s);
     m_side->tabBar()->setAccessibleName(tr("Beside the zone"));
     m_side->tabBar()->setExpanding(true);
     m_side->setUsesScrollButtons(false); // a long word is cut instead, and stands whole in its tool tip
     m_side->setElideMode(Qt::ElideRight);
-    for (int tab = 0; tab < m_side->count(); ++tab)
-        m_side->setTabToolTip(tab, m_side->tabText(tab));
     connect(m_side, &QTabWidget::currentChanged, this, [this](int tab) {
         if (tab == closingSide)
             m_closing->showSheet(m_sheet, unfinished());
@@ -248,7 +250,7 @@ void VisitPage::showZone()
     const ZoneLine& line = m_sheet.zones[m_index];
     const bool mayWrite = m_log.mayWrite();
     m_zone->showLine(line, tr("zone %1 of %2").arg(m_index + 1).arg(m_sheet.zones.size()), mayWrite);
-    m_work->showLine(line, mayWrite && m_sheet.visit.isOpen());
+    m_work->showLine(line, mayWrite);
     m_followUps->showLine(line, m_sheet, mayWrite);
     m_list->select(line.zone.id);
     m_cutaway->setCurrent(line.part.id);
@@ -303,6 +305,65 @@ void VisitPage::openSide(Side side)
         m_closing->focusFirst();
         break;
     }
+}
+
+void VisitPage::undo()
+{
+    if (const auto place = m_zone->keepNote() ? m_log.undo() : std::nullopt)
+        goToPlace(*place);
+}
+
+void VisitPage::redo()
+{
+    if (const auto place = m_zone->keepNote() ? m_log.redo() : std::nullopt)
+        goToPlace(*place);
+}
+
+void VisitPage::goToPlace(const VisitPlace& place)
+{
+    const auto line = std::ranges::find_if(
+        m_sheet.zones, [&](const ZoneLine& one) { return place.zone && one.zone.id == *place.zone; });
+    if (line != m_sheet.zones.end())
+        goTo(static_cast<std::size_t>(line - m_sheet.zones.begin()));
+    switch (place.part) {
+    case VisitPlace::Part::zone:
+        m_zone->setPhase(place.phase);
+        m_zone->setFocus();
+        break;
+    case VisitPlace::Part::head:
+        m_conditions->focusFirst();
+        break;
+    case VisitPlace::Part::readings:
+        m_side->setCurrentIndex(readingsSide);
+        m_readings->focusReading(place.reading, place.phase);
+        break;
+    case VisitPlace::Part::work:
+        openSide(workSide);
+        break;
+    case VisitPlace::Part::refrigerant:
+        openSide(chargeSide);
+        break;
+    case VisitPlace::Part::finish:
+        openSide(closingSide);
+        break;
+    }
+}
+
+void VisitPage::fit()
+{
+    m_list->setFixedWidth(m_theme.size.wide(listWidth));
+    fitSide();
+    m_keys->setHidden(m_theme.size == Size::field()); // for hands; F1 still lists the keys
+    QPalette colours = QApplication::palette(m_message);
+    colours.setColor(QPalette::Window, mixed(m_theme.fill(Grade::marked), m_theme.ground, 0.3));
+    m_message->setPalette(colours);
+}
+
+void VisitPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        fit();
 }
 
 QStringList VisitPage::unfinished() const

@@ -43,6 +43,12 @@ public:
     [[nodiscard]] const VisitSheet& sheet() const { return m_sheet; }
     [[nodiscard]] std::optional<ZoneId> zone() const; ///< the zone at hand
 
+    /// Takes the last entry back, or takes it again, and shows the place that changed.
+    void undo();
+    void redo();
+    [[nodiscard]] const QUndoStack& steps() const { return m_log.steps(); } ///< with their names, for menus
+    [[nodiscard]] bool isClosed() const { return !m_log.visit().id.isNull() && !m_log.visit().isOpen(); }
+
 Q_SIGNALS:
     void closed(const padside::VisitId& visit);
     void leaveRequested(const padside::UnitId& unit);
@@ -50,6 +56,7 @@ Q_SIGNALS:
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
@@ -67,11 +74,15 @@ private:
     void step(int by);
     void goToNextOpenZone();
     void openSide(Side side);
+    void goToPlace(const VisitPlace& place);
+    void fit(); ///< to the look that is worn
+    void fitSide();
     void closeVisit();
     void say(const QString& sentence);
     [[nodiscard]] QStringList unfinished() const;
 
     RecordBook& m_book;
+    const Theme& m_theme;
     VisitLog m_log;
     VisitSheet m_sheet;
     std::size_t m_index = 0;

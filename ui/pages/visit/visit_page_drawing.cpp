@@ -4,6 +4,7 @@
 // The drawing of the opened unit at a visit: it fills in as zones are looked at and leads to those that are not.
 
 #include "ui/drawing/cutaway_view.h"
+#include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/visit_page.h"
@@ -38,7 +39,6 @@ void VisitPage::makeDrawing()
         goTo(static_cast<std::size_t>(line - m_sheet.zones.begin()));
         m_zone->setFocus();
     });
-    placeDrawing(height() >= heightForBoth);
 }
 
 void VisitPage::fillDrawing()
@@ -66,9 +66,15 @@ void VisitPage::placeDrawing(bool beneath)
 void VisitPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    m_side->setFixedWidth(width() >= widthForWideSide ? wideSide : narrowSide);
-    m_cutaway->setMaximumWidth(m_side->width());
-    placeDrawing(height() >= heightForBoth);
+    fitSide();
+}
+
+void VisitPage::fitSide()
+{
+    const Size& size = m_theme.size;
+    m_side->setFixedWidth(size.wide(width() >= size.wide(widthForWideSide) ? wideSide : narrowSide));
+    m_cutaway->setMaximumWidth(m_side->maximumWidth());
+    placeDrawing(height() >= size.wide(heightForBoth));
 }
 
 } // namespace padside

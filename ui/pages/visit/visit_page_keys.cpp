@@ -4,13 +4,12 @@
 // The keys of the visit page. Text fields take letters and digits for themselves; everywhere else they are these.
 
 #include "ui/pages/visit/grade_choice.h"
+#include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/photo_strip.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/pages/visit/zone_panel.h"
 
 #include <QShortcut>
-
-#include <array>
 
 namespace padside {
 
@@ -25,15 +24,13 @@ void VisitPage::onKey(const QKeySequence& keys, QWidget* scope, std::function<vo
 
 void VisitPage::makeKeys()
 {
-    // Where a French keyboard writes digits only with Shift, the bare keys do as well.
-    const std::array frenchDigits{u"&"_s, u"é"_s, u"\""_s, u"'"_s, u"("_s, u"-"_s, u"è"_s};
     for (int digit = 1; digit <= 7; ++digit) {
         const auto press = [this, digit] {
             if (m_log.mayWrite())
                 m_zone->grades().digit(digit);
         };
         onKey(QKeySequence(QString::number(digit)), m_zoneArea, press);
-        onKey(QKeySequence(frenchDigits[static_cast<std::size_t>(digit) - 1]), m_zoneArea, press);
+        onKey(QKeySequence(frenchDigit(digit)), m_zoneArea, press);
     }
     const auto whenWritable = [this](std::function<void()> action) {
         return [this, action = std::move(action)] {
@@ -61,6 +58,8 @@ void VisitPage::makeKeys()
     for (const auto key : {Qt::Key_Return, Qt::Key_Enter, Qt::Key_Down})
         onKey(QKeySequence(key), m_zoneArea, [this] { step(1); });
     onKey(QKeySequence(Qt::Key_Up), m_zoneArea, [this] { step(-1); });
+    onKey(QKeySequence(tr("O", "key: next zone not looked at")), m_zoneArea, [this] { goToNextOpenZone(); });
+    onKey(QKeySequence(Qt::Key_Escape), m_side, [this] { m_zone->setFocus(); });
     onKey(QKeySequence(Qt::Key_F2), this, [this] { m_zone->setFocus(); });
     onKey(QKeySequence(Qt::Key_F3), this, [this] { openSide(readingsSide); });
     onKey(QKeySequence(Qt::Key_F4), this, [this] { openSide(workSide); });

@@ -85,10 +85,10 @@ std::optional<Reading> VisitSheet::readingBefore(const std::string& kind, std::o
     return last;
 }
 
-std::optional<Reading> VisitSheet::readingToday(const std::string& kind, std::optional<PartId> part) const
+std::optional<Reading> VisitSheet::readingToday(const std::string& kind, std::optional<PartId> part, Phase phase) const
 {
     for (const Reading& reading : readings) {
-        if (reading.kind == kind && reading.partId == part && reading.phase == Phase::asFound)
+        if (reading.kind == kind && reading.partId == part && reading.phase == phase)
             return reading;
     }
     return std::nullopt;

@@ -47,7 +47,8 @@ struct VisitSheet
     [[nodiscard]] int zonesLookedAt() const;
     /// The last value of the same reading before this visit.
     [[nodiscard]] std::optional<Reading> readingBefore(const std::string& kind, std::optional<PartId> part) const;
-    [[nodiscard]] std::optional<Reading> readingToday(const std::string& kind, std::optional<PartId> part) const;
+    [[nodiscard]] std::optional<Reading> readingToday(const std::string& kind, std::optional<PartId> part,
+                                                      Phase phase = Phase::asFound) const;
 };
 
 /// The visit `id` of `record`; a visit that is not there gives a sheet with a null visit id.

@@ -12,7 +12,7 @@ namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
 
-WetnessChoice::WetnessChoice(RecordBook& book, const Theme& theme, QWidget* parent)
+WetnessChoice::WetnessChoice(RecordBook& book, QWidget* parent)
     : QWidget(parent)
 {
     const std::array keys{tr("D", "key: dry"), tr("M", "key: damp"), tr("W", "key: wet")};
@@ -24,13 +24,9 @@ WetnessChoice::WetnessChoice(RecordBook& book, const Theme& theme, QWidget* pare
         auto* button = new QPushButton(translated(book, word) + u"  "_s + keys[index]);
         button->setObjectName(u"wetness-"_s + QString::fromUtf8(code.data(), static_cast<qsizetype>(code.size())));
         button->setAccessibleName(translated(book, word));
-        makeChoice(*button, theme);
+        makeChoice(*button, [this, picked = wetness] { Q_EMIT chosen(picked); });
         makeLarge(*button);
         layout->addWidget(button);
-        connect(button, &QPushButton::clicked, this, [this, button, picked = wetness] {
-            button->setChecked(true);
-            Q_EMIT chosen(picked);
-        });
         m_buttons[index++] = button;
     }
 }
@@ -39,7 +35,7 @@ void WetnessChoice::showWetness(std::optional<Wetness> wetness)
 {
     std::size_t index = 0;
     for (const auto& row : codesOf(Wetness{}))
-        m_buttons[index++]->setChecked(wetness == row.value);
+        showChosen(*m_buttons[index++], wetness == row.value);
 }
 
 } // namespace padside

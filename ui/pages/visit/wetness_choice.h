@@ -14,7 +14,6 @@ class QPushButton;
 
 namespace padside {
 
-struct Theme;
 class RecordBook;
 
 /// Dry, damp or wet to the touch.
@@ -22,7 +21,7 @@ class WetnessChoice : public QWidget
 {
     Q_OBJECT
 public:
-    WetnessChoice(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+    WetnessChoice(RecordBook& book, QWidget* parent = nullptr);
 
     void showWetness(std::optional<Wetness> wetness);
 

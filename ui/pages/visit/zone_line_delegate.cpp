@@ -3,6 +3,7 @@
 
 #include "ui/pages/visit/zone_line_delegate.h"
 
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/grade_mark.h"
 #include "ui/drawing/theme.h"
 
@@ -12,7 +13,6 @@ namespace padside {
 
 namespace {
 
-constexpr int zoneHeight = 36;
 constexpr int partHeight = 30;
 constexpr int indent = 12;
 
@@ -36,7 +36,7 @@ ZoneLineDelegate::ZoneLineDelegate(const Theme& theme, QObject* parent)
 
 QSize ZoneLineDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const
 {
-    return {120, index.data(isPartRole).toBool() ? partHeight : zoneHeight};
+    return {120, index.data(isPartRole).toBool() ? partHeight : m_theme.size.row};
 }
 
 void ZoneLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
@@ -62,6 +62,8 @@ void ZoneLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
         painter->fillRect(area, mixed(m_theme.accent, m_theme.panel, 0.07));
     if (selected)
         painter->fillRect(QRectF(area.left(), area.top(), 4, area.height()), m_theme.accent);
+    if (option.state.testFlag(QStyle::State_HasFocus))
+        paintFocusOutline(*painter, area, option.palette);
 
     const double middle = area.center().y();
     paintSight(*painter, QRectF(area.left() + indent, middle - 12, 28, 24), index.data(todayRole).toInt(), m_theme);

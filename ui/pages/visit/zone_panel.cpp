@@ -5,6 +5,7 @@
 
 #include "core/store/photo_files.h"
 #include "core/store/store.h"
+#include "ui/drawing/focus_outline.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -17,6 +18,7 @@
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -30,10 +32,9 @@ namespace {
 constexpr int frameEdge = 900; // pixels a photo is read at: sharp on a large screen, quick on a small one
 constexpr int noteHeight = 56;
 
-QPushButton* phaseButton(const QString& text, const Theme& theme)
+QPushButton* phaseButton(const QString& text)
 {
     auto* button = new QPushButton(text);
-    makeChoice(*button, theme);
     makeLarge(*button);
     return button;
 }
@@ -44,22 +45,21 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     : QWidget(parent)
     , m_book(book)
     , m_log(log)
-    , m_theme(theme)
     , m_title(headingLabel())
-    , m_place(quietLabel(theme))
+    , m_place(quietLabel())
     , m_caution(new CautionLine(theme))
     , m_phaseRow(new QWidget)
-    , m_asFound(phaseButton(tr("As found"), theme))
-    , m_asLeft(phaseButton(tr("As left  L"), theme))
+    , m_asFound(phaseButton(tr("As found")))
+    , m_asLeft(phaseButton(tr("As left  L")))
     , m_lastFrame(new PhotoFrame(theme))
     , m_lastHeading(new QLabel)
-    , m_lastText(quietLabel(theme))
+    , m_lastText(quietLabel())
     , m_todayFrame(new PhotoFrame(theme))
     , m_photos(new PhotoStrip(book, log))
     , m_addPhoto(new QPushButton(tr("Add photo  P")))
     , m_todayHeading(new QLabel)
     , m_grades(new GradeChoice(book, theme))
-    , m_wetness(new WetnessChoice(book, theme))
+    , m_wetness(new WetnessChoice(book))
     , m_same(new QPushButton(tr("Same as last time  S")))
     , m_note(new QPlainTextEdit)
 {
@@ -125,8 +125,8 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     });
     connect(m_wetness, &WetnessChoice::chosen, this, &ZonePanel::setWetness);
     connect(m_same, &QPushButton::clicked, this, &ZonePanel::sameAsLastTime);
-    connect(m_asFound, &QPushButton::clicked, this, [this] { setPhase(Phase::asFound); });
-    connect(m_asLeft, &QPushButton::clicked, this, [this] { setPhase(Phase::asLeft); });
+    makeChoice(*m_asFound, [this] { setPhase(Phase::asFound); });
+    makeChoice(*m_asLeft, [this] { setPhase(Phase::asLeft); });
     connect(m_addPhoto, &QPushButton::clicked, m_photos, &PhotoStrip::chooseFiles);
     connect(m_photos, &PhotoStrip::refused, this, &ZonePanel::refused);
     connect(m_note, &QPlainTextEdit::textChanged, this, [this] {
@@ -248,8 +248,10 @@ void ZonePanel::showToday()
         return;
     const bool worked = !m_line->work.empty() || m_line->left || m_line->fittedToday;
     m_phaseRow->setVisible(worked);
-    m_asFound->setChecked(m_phase == Phase::asFound);
-    m_asLeft->setChecked(m_phase == Phase::asLeft);
+    showChosen(*m_asFound, m_phase == Phase::asFound);
+    showChosen(*m_asLeft, m_phase == Phase::asLeft);
+    m_same->setText(m_line->lastSeen ? tr("Same as last time: %1  S").arg(numeral(*m_line->lastSeen->grade()))
+                                     : tr("Same as last time  S"));
     m_todayHeading->setText(m_phase == Phase::asFound ? tr("This visit, as found") : tr("This visit, as left"));
     m_same->setEnabled(m_mayWrite && m_line->lastSeen.has_value());
     m_grades->showLine(*m_line, m_phase);
@@ -284,9 +286,8 @@ void ZonePanel::showTodaysPhoto()
 
 void ZonePanel::setPhase(Phase phase)
 {
-    if (!keepNote())
-        return;
-    m_phase = phase;
+    if (keepNote())
+        m_phase = phase;
     showToday();
 }
 
@@ -345,7 +346,20 @@ bool ZonePanel::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == m_note && event->type() == QEvent::FocusOut)
         keepNote();
+    const bool typing = m_note->toPlainText() != m_shownNote;
+    if (watched == m_note && event->type() == QEvent::ShortcutOverride && !typing
+        && isUndoOrRedo(*static_cast<QKeyEvent*>(event))) {
+        event->ignore(); // undo is the visit's, not the typing's
+        return true;
+    }
     return QWidget::eventFilter(watched, event);
+}
+
+void ZonePanel::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    if (hasFocus())
+        paintFocusOutline(painter, rect(), palette());
 }
 
 void ZonePanel::keyPressEvent(QKeyEvent* event)

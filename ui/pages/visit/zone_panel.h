@@ -53,6 +53,7 @@ Q_SIGNALS:
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     QWidget* makeLastTime();
@@ -65,7 +66,6 @@ private:
 
     RecordBook& m_book;
     VisitLog& m_log;
-    const Theme& m_theme;
     std::optional<ZoneLine> m_line;
     Phase m_phase = Phase::asFound;
     bool m_mayWrite = true;

@@ -24,7 +24,8 @@ TEST_F(PreferencesDialogTest, ShowsWhatWasChosenAndSaysItAgainUnchanged)
     before.contractor = u"Breakwater"_s;
     before.paperSize = u"letter"_s;
     before.language = u"es"_s;
-    before.dark = true;
+    before.theme = u"sunlight"_s;
+    before.fieldSize = true;
     before.units = UnitHabit::metric;
     before.ownUnits = {{QuantityKind::gaugePressure, "psig"}};
     open(before);

@@ -5,6 +5,7 @@
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
+#include <QAccessible>
 #include <QApplication>
 #include <QComboBox>
 #include <QLineEdit>
@@ -69,6 +70,38 @@ TEST_F(VisitPageTest, EveryControlHasANameAndIsReachedByTab)
             EXPECT_TRUE(reached.contains(widget)) << "not reached by Tab: " << described(widget);
         }
     }
+}
+
+TEST_F(VisitPageTest, WhatAScreenReaderTogglesIsEnteredAsIfItWerePressed)
+{
+    open();
+    start();
+    goTo("bottom");
+    const auto toggle = [this](const char* name) {
+        QAccessibleInterface* face = QAccessible::queryAccessibleInterface(find(name));
+        ASSERT_TRUE(face && face->actionInterface()) << name;
+        ASSERT_TRUE(face->actionInterface()->actionNames().contains(QAccessibleActionInterface::toggleAction()))
+            << name;
+        face->actionInterface()->doAction(QAccessibleActionInterface::toggleAction());
+        EXPECT_TRUE(face->state().checked) << name;
+    };
+    toggle("grade3");
+    ASSERT_TRUE(finding("bottom"));
+    EXPECT_EQ(finding("bottom")->grade(), Grade::marked);
+    toggle("wetness-wet");
+    EXPECT_EQ(finding("bottom")->wetness, Wetness::wet);
+    toggle("grade3"); // once more: it stays what it is
+    EXPECT_EQ(finding("bottom")->grade(), Grade::marked);
+    toggle("readingsAsLeft");
+    EXPECT_FALSE(find<QPushButton>("readingsAsFound")->isChecked());
+
+    find<QTabWidget>("side")->setCurrentIndex(1);
+    EXPECT_FALSE(find("enterWork")->isVisible());
+    toggle("work-clean");
+    EXPECT_TRUE(find("enterWork")->isVisible());
+    find<QTabWidget>("side")->setCurrentIndex(2);
+    toggle("charge-recovered");
+    EXPECT_FALSE(find<QPushButton>("charge-added")->isChecked());
 }
 
 TEST_F(VisitPageTest, WhatIsPressedIsLargeEnoughForGloves)
