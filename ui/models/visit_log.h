@@ -120,7 +120,7 @@ private:
     template <typename AnyRow> bool removeRow(const AnyRow& row, const QString& name, VisitPlace place);
     [[nodiscard]] Finding findingOf(const Look& look) const;
     [[nodiscard]] DraftChange taken(const Look& look, const std::string& what) const;
-    bool putFinding(const Look& look, const Finding& finding, const char* name);
+    bool putFinding(const Look& look, const Finding& finding, const QString& name);
     bool changeVisit(const Visit& visit, const QString& name, VisitPlace::Part part, std::string field = {});
     [[nodiscard]] std::optional<std::string> draft(const Look& look, const std::string& what) const;
     [[nodiscard]] std::string lookKey(const Look& look, const std::string& what) const;

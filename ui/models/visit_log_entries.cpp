@@ -127,7 +127,7 @@ DraftChange VisitLog::taken(const Look& look, const std::string& what) const
     return DraftChange{key, m_book.store().drafts().text(key), std::nullopt};
 }
 
-bool VisitLog::putFinding(const Look& look, const Finding& finding, const char* name)
+bool VisitLog::putFinding(const Look& look, const Finding& finding, const QString& name)
 {
     return m_book.change(m_visit.unitId, [&] {
         VisitEdit edit{RowChange<Finding>{m_visit.isOpen() ? look.standing : std::nullopt, prepared(finding)}};
@@ -136,7 +136,7 @@ bool VisitLog::putFinding(const Look& look, const Finding& finding, const char* 
             edit.emplace_back(taken(look, "note"));
         }
         const QString where = placeTitle(m_book, m_book.record(m_visit.unitId), look.zoneId);
-        enter(edit, {step(name).arg(where), {VisitPlace::Part::zone, look.zoneId, look.phase, {}}, {}});
+        enter(edit, {name.arg(where), {VisitPlace::Part::zone, look.zoneId, look.phase, {}}, {}});
     });
 }
 
@@ -144,19 +144,19 @@ bool VisitLog::see(const Look& look, Grade grade)
 {
     Finding finding = findingOf(look);
     finding.sight = grade;
-    return putFinding(look, finding, QT_TRANSLATE_NOOP("Visit", "grade of %1"));
+    return putFinding(look, finding, step(QT_TRANSLATE_NOOP("Visit", "grade %1 on %2")).arg(numeral(grade)));
 }
 
 bool VisitLog::notSee(const Look& look, NotSeenReason reason)
 {
     Finding finding = findingOf(look);
     finding.sight = reason;
-    return putFinding(look, finding, QT_TRANSLATE_NOOP("Visit", "“not seen” of %1"));
+    return putFinding(look, finding, step(QT_TRANSLATE_NOOP("Visit", "“not seen” on %1")));
 }
 
 bool VisitLog::setWetness(const Look& look, Wetness wetness)
 {
-    const char* const name = QT_TRANSLATE_NOOP("Visit", "wetness of %1");
+    const QString name = step(QT_TRANSLATE_NOOP("Visit", "“%1” on %2")).arg(translated(m_book, wordOf(wetness)));
     if (look.standing || !m_visit.isOpen()) {
         Finding finding = findingOf(look);
         finding.wetness = wetness;
@@ -166,7 +166,7 @@ bool VisitLog::setWetness(const Look& look, Wetness wetness)
         DraftChange waiting = taken(look, "wetness");
         waiting.after = shown(codeOf(wetness));
         const QString where = placeTitle(m_book, m_book.record(m_visit.unitId), look.zoneId);
-        enter({waiting}, {step(name).arg(where), {VisitPlace::Part::zone, look.zoneId, look.phase, {}}, {}});
+        enter({waiting}, {name.arg(where), {VisitPlace::Part::zone, look.zoneId, look.phase, {}}, {}});
     });
 }
 

@@ -20,7 +20,7 @@ class RecordBook;
 /// "Fan motor, upper: shaft"; for a zone that is not in the record, "a zone".
 [[nodiscard]] QString placeTitle(const RecordBook& book, const UnitRecord& record, ZoneId zone);
 
-/// What was done, as it follows "Undo": "grade of Fan motor: shaft", "brush and coat".
+/// What was done, as it follows "Undo": "grade 3 on Fan motor: shaft", "brush and coat".
 [[nodiscard]] QString nameOf(const RecordBook& book, const Reading& reading);
 [[nodiscard]] QString nameOf(const RecordBook& book, const Treatment& work);
 [[nodiscard]] QString nameOf(const RecordBook& book, const ChargeEntry& charge);

@@ -20,13 +20,19 @@ EditMenu::EditMenu(QWidget* parent)
                            if (const Steps* steps = inFront())
                                steps->undo();
                        }))
-    , m_redo(addAction(tr("&Redo"), QKeySequence::Redo, this, [this] {
+    , m_redo(addAction(tr("&Redo"), this, [this] {
         if (const Steps* steps = inFront())
             steps->redo();
     }))
 {
     m_undo->setObjectName(u"undo"_s);
     m_redo->setObjectName(u"redo"_s);
+    // The one the key sheet names does on every desktop; the desktop's own do too.
+    const QKeySequence named(Qt::CTRL | Qt::SHIFT | Qt::Key_Z);
+    QList<QKeySequence> again = QKeySequence::keyBindings(QKeySequence::Redo);
+    again.removeAll(named);
+    again.prepend(named);
+    m_redo->setShortcuts(again);
     refresh();
 }
 

@@ -115,6 +115,13 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         m_message->say(m_book.speaker().said(*because));
 }
 
+MainWindow::~MainWindow()
+{
+    // What is being typed is entered while all pages are whole: each of them shows what changed.
+    if (QWidget* typing = focusWidget())
+        typing->clearFocus();
+}
+
 void MainWindow::makeSeasonPage()
 {
     m_seasonPage = new SeasonPage(m_book, *m_fleet, *m_undo, m_theme);

@@ -35,6 +35,7 @@ class MainWindow : public QMainWindow
     Q_OBJECT
 public:
     MainWindow(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     void showUnit(UnitId unit);
     void showVisit(VisitId visit);

@@ -132,14 +132,12 @@ protected:
 TEST_F(UndoTest, AGradeAndWhatWaitedForIt)
 {
     ASSERT_TRUE(m_log.draftNote(look(), "squeaks"));
-    expectSteps(QStringLiteral("wetness of fan-motor: shaft"),
-                [this] { return m_log.setWetness(look(), Wetness::wet); });
-    expectSteps(QStringLiteral("grade of fan-motor: shaft"), [this] { return m_log.see(look(), Grade::worn); });
-    expectSteps(QStringLiteral("grade of fan-motor: shaft"), [this] { return m_log.see(look(), Grade::poor); });
-    expectSteps(QStringLiteral("wetness of fan-motor: shaft"),
-                [this] { return m_log.setWetness(look(), Wetness::dry); });
+    expectSteps(QStringLiteral("“wet” on fan-motor: shaft"), [this] { return m_log.setWetness(look(), Wetness::wet); });
+    expectSteps(QStringLiteral("grade 2 on fan-motor: shaft"), [this] { return m_log.see(look(), Grade::worn); });
+    expectSteps(QStringLiteral("grade 4 on fan-motor: shaft"), [this] { return m_log.see(look(), Grade::poor); });
+    expectSteps(QStringLiteral("“dry” on fan-motor: shaft"), [this] { return m_log.setWetness(look(), Wetness::dry); });
     expectSteps(QStringLiteral("note on fan-motor: shaft"), [this] { return m_log.setNote(look(), "quiet now"); });
-    expectSteps(QStringLiteral("“not seen” of fan-motor: shaft"),
+    expectSteps(QStringLiteral("“not seen” on fan-motor: shaft"),
                 [this] { return m_log.notSee(look(), NotSeenReason::noAccess); });
     while (m_log.undo())
         continue;

@@ -136,12 +136,12 @@ TEST_F(VisitByKeysTest, UndoAndRedoFromTheKeyboardShowThePlaceThatChanged)
     press(Qt::Key_3);
     press(Qt::Key_Return);
     EXPECT_NE(page().zone(), first);
-    EXPECT_TRUE(undo->text().contains(QStringLiteral("grade of"))) << undo->text().toStdString();
+    EXPECT_TRUE(undo->text().contains(QStringLiteral("grade 3 on"))) << undo->text().toStdString();
     const UnitRecord after = record();
     press(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(page().zone(), first);
     EXPECT_EQ(record(), before);
-    EXPECT_TRUE(redo->text().contains(QStringLiteral("grade of"))) << redo->text().toStdString();
+    EXPECT_TRUE(redo->text().contains(QStringLiteral("grade 3 on"))) << redo->text().toStdString();
     press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_EQ(record(), after);
 

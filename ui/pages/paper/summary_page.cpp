@@ -93,6 +93,8 @@ void SummaryPage::makeBar()
     m_size->addItem(tr("Letter"), QStringLiteral("letter"));
     showPaperSize(*m_size, m_book.surroundings().locale);
     m_contractor->setText(QSettings().value(contractorKey).toString());
+    m_contractor->setAccessibleName(tr("Contractor"));
+    m_size->setAccessibleName(tr("Paper size"));
     m_contractor->setPlaceholderText(tr("Name at the head of the page"));
     m_contractor->setMaximumWidth(320);
     m_said->setWordWrap(true);

@@ -71,6 +71,12 @@ void SeasonPage::connectParts()
     connect(m_back, &QPushButton::clicked, this, &SeasonPage::moveBack);
 }
 
+void SeasonPage::focusInEvent(QFocusEvent*)
+{
+    // Not as a focus proxy: Tab would come round to the board without ever passing the search field.
+    m_board->setFocus();
+}
+
 void SeasonPage::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);

@@ -106,7 +106,6 @@ void SeasonPage::makeLayout()
     layout->setSpacing(0);
     layout->addLayout(bar);
     layout->addWidget(splitter, 1);
-    setFocusProxy(m_board);
     showTrip();
 }
 

@@ -108,11 +108,6 @@ void HistoryPanel::makeWidgets()
     m_photos->hide();
 }
 
-QWidget* HistoryPanel::timelineWidget() const
-{
-    return m_timeline;
-}
-
 void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
 {
     m_snapshot = snapshot;

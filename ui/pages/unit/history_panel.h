@@ -36,7 +36,6 @@ public:
     /// A zone was chosen elsewhere on the page: goes to its latest mark and shows its photographs, unless the person
     /// closed them.
     void selectZone(ZoneId zone);
-    [[nodiscard]] QWidget* timelineWidget() const;
 
 Q_SIGNALS:
     void visitRequested(padside::VisitId visit);

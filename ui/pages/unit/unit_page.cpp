@@ -193,9 +193,9 @@ void UnitPage::connectWidgets()
     };
     for (QPushButton* button : m_actions->buttons())
         then(button);
+    // The tabs as a whole: what stands on them follows their bar by itself.
     for (QWidget* next :
-         {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs->tabBar()),
-          static_cast<QWidget*>(m_findings), m_history->timelineWidget()})
+         {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs)})
         then(next);
 }
 

@@ -110,18 +110,20 @@ void GradeChoice::changeEvent(QEvent* event)
         alignSentences();
 }
 
-void GradeChoice::digit(int digit)
+bool GradeChoice::digit(int digit)
 {
     if (m_askingReason) {
         constexpr auto reasons = codesOf(NotSeenReason{});
-        if (digit >= 1 && digit <= static_cast<int>(reasons.size())) {
-            setAskingReason(false);
-            Q_EMIT notSeen(reasons[static_cast<std::size_t>(digit) - 1].value);
-        }
-        return;
+        if (digit < 1 || digit > static_cast<int>(reasons.size()))
+            return false;
+        setAskingReason(false);
+        Q_EMIT notSeen(reasons[static_cast<std::size_t>(digit) - 1].value);
+        return true;
     }
-    if (const auto grade = gradeFromNumeral(digit))
+    const auto grade = gradeFromNumeral(digit);
+    if (grade)
         Q_EMIT graded(*grade);
+    return grade.has_value();
 }
 
 void GradeChoice::askReason()

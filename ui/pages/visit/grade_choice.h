@@ -28,7 +28,7 @@ public:
 
     void showLine(const ZoneLine& line, Phase phase);
 
-    void digit(int digit); ///< a grade, or a reason while one is asked for
+    bool digit(int digit); ///< a grade, or a reason while one is asked for; false: there is no such choice
     void askReason();
     void cancelReason();
     [[nodiscard]] bool isAskingReason() const { return m_askingReason; }

@@ -141,6 +141,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     });
     connect(m_zone, &ZonePanel::nextRequested, this, [this] { step(1); });
     connect(m_zone, &ZonePanel::refused, this, &VisitPage::say);
+    connect(m_zone, &ZonePanel::nothingToDo, this, &VisitPage::hint);
     connect(m_work, &TreatmentPanel::refused, this, &VisitPage::say);
     connect(m_followUps, &FollowUpPanel::refused, this, &VisitPage::say);
     connect(m_charges, &ChargePanel::refused, this, &VisitPage::say);
@@ -256,99 +257,6 @@ void VisitPage::showZone()
     m_cutaway->setCurrent(line.part.id);
 }
 
-void VisitPage::goTo(std::size_t index)
-{
-    if (index >= m_sheet.zones.size() || !m_zone->keepNote()) {
-        if (const auto stay = zone())
-            m_list->select(*stay);
-        return;
-    }
-    m_index = index;
-    showZone();
-    m_zoneScroll->ensureVisible(0, 0);
-}
-
-void VisitPage::step(int by)
-{
-    const auto target = static_cast<std::ptrdiff_t>(m_index) + by;
-    if (target >= 0 && target < static_cast<std::ptrdiff_t>(m_sheet.zones.size()))
-        goTo(static_cast<std::size_t>(target));
-    m_zone->setFocus();
-}
-
-void VisitPage::goToNextOpenZone()
-{
-    for (std::size_t offset = 1; offset <= m_sheet.zones.size(); ++offset) {
-        const std::size_t index = (m_index + offset) % m_sheet.zones.size();
-        if (!m_sheet.zones[index].found && !m_sheet.zones[index].fittedToday) {
-            goTo(index);
-            m_zone->setFocus();
-            return;
-        }
-    }
-}
-
-void VisitPage::openSide(Side side)
-{
-    m_side->setCurrentIndex(side);
-    switch (side) {
-    case readingsSide:
-        m_readings->focusFirst();
-        break;
-    case workSide:
-        m_work->focusFirst();
-        break;
-    case chargeSide:
-        m_charges->focusFirst();
-        break;
-    case closingSide:
-        m_closing->focusFirst();
-        break;
-    }
-}
-
-void VisitPage::undo()
-{
-    if (const auto place = m_zone->keepNote() ? m_log.undo() : std::nullopt)
-        goToPlace(*place);
-}
-
-void VisitPage::redo()
-{
-    if (const auto place = m_zone->keepNote() ? m_log.redo() : std::nullopt)
-        goToPlace(*place);
-}
-
-void VisitPage::goToPlace(const VisitPlace& place)
-{
-    const auto line = std::ranges::find_if(
-        m_sheet.zones, [&](const ZoneLine& one) { return place.zone && one.zone.id == *place.zone; });
-    if (line != m_sheet.zones.end())
-        goTo(static_cast<std::size_t>(line - m_sheet.zones.begin()));
-    switch (place.part) {
-    case VisitPlace::Part::zone:
-        m_zone->setPhase(place.phase);
-        m_zone->setFocus();
-        break;
-    case VisitPlace::Part::head:
-        m_conditions->focusFirst();
-        break;
-    case VisitPlace::Part::readings:
-        m_side->setCurrentIndex(readingsSide);
-        m_readings->focusReading(place.reading, place.phase);
-        break;
-    case VisitPlace::Part::work:
-        openSide(workSide);
-        break;
-    case VisitPlace::Part::refrigerant:
-        openSide(chargeSide);
-        break;
-    case VisitPlace::Part::finish:
-        openSide(closingSide);
-        break;
-    }
-}
-
 void VisitPage::fit()
 {
     m_list->setFixedWidth(m_theme.size.wide(listWidth));
@@ -396,9 +304,16 @@ void VisitPage::say(const QString& sentence)
 {
     if (!isVisibleTo(window()))
         return;
+    m_messageIsHint = false;
     m_message->setText(sentence);
     m_message->setAccessibleName(sentence);
     m_message->show();
+}
+
+void VisitPage::hint(const QString& sentence)
+{
+    say(sentence);
+    m_messageIsHint = true;
 }
 
 void VisitPage::dragEnterEvent(QDragEnterEvent* event)

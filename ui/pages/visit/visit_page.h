@@ -79,6 +79,7 @@ private:
     void fitSide();
     void closeVisit();
     void say(const QString& sentence);
+    void hint(const QString& sentence); ///< why a key did nothing; gone with the next zone
     [[nodiscard]] QStringList unfinished() const;
 
     RecordBook& m_book;
@@ -103,6 +104,7 @@ private:
     ChargePanel* m_charges;
     ClosingPanel* m_closing;
     QLabel* m_message;
+    bool m_messageIsHint = false;
     QLabel* m_keys;
 };
 

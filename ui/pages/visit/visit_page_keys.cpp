@@ -24,20 +24,22 @@ void VisitPage::onKey(const QKeySequence& keys, QWidget* scope, std::function<vo
 
 void VisitPage::makeKeys()
 {
-    for (int digit = 1; digit <= 7; ++digit) {
-        const auto press = [this, digit] {
-            if (m_log.mayWrite())
-                m_zone->grades().digit(digit);
-        };
-        onKey(QKeySequence(QString::number(digit)), m_zoneArea, press);
-        onKey(QKeySequence(frenchDigit(digit)), m_zoneArea, press);
-    }
     const auto whenWritable = [this](std::function<void()> action) {
         return [this, action = std::move(action)] {
             if (m_log.mayWrite())
                 action();
+            else
+                hint(tr("This visit is closed. To correct an entry, press F6 and say why."));
         };
     };
+    for (int digit = 1; digit <= 7; ++digit) {
+        const auto press = whenWritable([this, digit] {
+            if (!m_zone->grades().digit(digit))
+                hint(tr("A grade is a number from 1 to 5; N is for not seen."));
+        });
+        onKey(QKeySequence(QString::number(digit)), m_zoneArea, press);
+        onKey(QKeySequence(frenchDigit(digit)), m_zoneArea, press);
+    }
     onKey(QKeySequence(tr("N", "key: not seen")), m_zoneArea, whenWritable([this] { m_zone->grades().askReason(); }));
     onKey(QKeySequence(tr("D", "key: dry")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::dry); }));
     onKey(QKeySequence(tr("M", "key: damp")), m_zoneArea, whenWritable([this] { m_zone->setWetness(Wetness::damp); }));

@@ -295,6 +295,9 @@ void ZonePanel::togglePhase()
 {
     if (m_phaseRow->isVisibleTo(this))
         setPhase(m_phase == Phase::asFound ? Phase::asLeft : Phase::asFound);
+    else
+        Q_EMIT nothingToDo(tr("No work was entered on this zone, so there is nothing as left to grade. "
+                              "Enter the work first: F4."));
 }
 
 void ZonePanel::setWetness(Wetness wetness)
@@ -306,8 +309,12 @@ void ZonePanel::setWetness(Wetness wetness)
 
 void ZonePanel::sameAsLastTime()
 {
-    if (m_line && m_line->lastSeen)
+    if (!m_line)
+        return;
+    if (m_line->lastSeen)
         m_log.see(look(), *m_line->lastSeen->grade());
+    else
+        Q_EMIT nothingToDo(tr("This zone was never seen before, so there is no grade of last time. Give one: 1 to 5."));
     showToday();
 }
 

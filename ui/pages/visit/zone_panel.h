@@ -48,6 +48,7 @@ public:
 
 Q_SIGNALS:
     void refused(const QString& sentence);
+    void nothingToDo(const QString& because); ///< a key that has nothing to act on
     void nextRequested();
 
 protected:
