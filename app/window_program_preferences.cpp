@@ -61,7 +61,7 @@ void WindowProgram::changeLook(const Look& look)
 {
     m_preferences = readPreferences(QSettings()); // the summary's page keeps some too
     if (look.theme != m_appearance.look().theme) // else it may go on following the computer
-        m_preferences.theme = shown(codeOf(look.theme));
+        m_preferences.theme = QString::fromStdString(std::string(codeOf(look.theme)));
     m_preferences.fieldSize = look.fieldSize;
     QSettings settings;
     keepPreferences(m_preferences, settings);

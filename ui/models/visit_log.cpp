@@ -6,26 +6,14 @@
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
 #include "ui/models/record_book.h"
+#include "ui/models/refusal.h"
+#include "ui/models/visit_words.h"
 
 #include <QCoreApplication>
 
 #include <memory>
 
 namespace padside {
-
-namespace {
-
-StoreError refusal(const char* pattern)
-{
-    return StoreError(Problem{ProblemKind::refused, Sentence{pattern, {}}});
-}
-
-QString step(const char* name)
-{
-    return QCoreApplication::translate("Visit", name);
-}
-
-} // namespace
 
 VisitId startVisit(RecordBook& book, UnitId unit, VisitReason reason)
 {
@@ -122,28 +110,28 @@ bool VisitLog::setConditions(const Conditions& conditions)
 {
     Visit visit = m_visit;
     visit.conditions = conditions;
-    return changeVisit(visit, step(QT_TRANSLATE_NOOP("Visit", "conditions")), VisitPlace::Part::head);
+    return changeVisit(visit, stepName(QT_TRANSLATE_NOOP("Visit", "conditions")), VisitPlace::Part::head);
 }
 
 bool VisitLog::setTechnician(const std::string& name)
 {
     Visit visit = m_visit;
     visit.technician = name;
-    return changeVisit(visit, step(QT_TRANSLATE_NOOP("Visit", "technician")), VisitPlace::Part::head, "technician");
+    return changeVisit(visit, stepName(QT_TRANSLATE_NOOP("Visit", "technician")), VisitPlace::Part::head, "technician");
 }
 
 bool VisitLog::setReason(VisitReason reason)
 {
     Visit visit = m_visit;
     visit.reason = reason;
-    return changeVisit(visit, step(QT_TRANSLATE_NOOP("Visit", "reason of the visit")), VisitPlace::Part::head);
+    return changeVisit(visit, stepName(QT_TRANSLATE_NOOP("Visit", "reason of the visit")), VisitPlace::Part::head);
 }
 
 bool VisitLog::setVisitNote(const std::string& note)
 {
     Visit visit = m_visit;
     visit.note = note;
-    return changeVisit(visit, step(QT_TRANSLATE_NOOP("Visit", "note on the visit")), VisitPlace::Part::finish,
+    return changeVisit(visit, stepName(QT_TRANSLATE_NOOP("Visit", "note on the visit")), VisitPlace::Part::finish,
                        "visit-note");
 }
 

@@ -8,6 +8,7 @@
 #include "core/store/store.h"
 #include "ui/models/photo_intake.h"
 #include "ui/models/record_book.h"
+#include "ui/models/refusal.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
 #include "ui/models/visit_words.h"
@@ -19,16 +20,6 @@
 namespace padside {
 
 namespace {
-
-StoreError refusal(const char* pattern)
-{
-    return StoreError(Problem{ProblemKind::refused, Sentence{pattern, {}}});
-}
-
-QString step(const char* name)
-{
-    return QCoreApplication::translate("Visit", name);
-}
 
 template <typename AnyRow> std::optional<AnyRow> rowOf(const std::vector<AnyRow>& rows, const AnyRow& wanted)
 {
@@ -105,7 +96,7 @@ template <typename AnyRow> bool VisitLog::removeRow(const AnyRow& row, const QSt
 {
     return m_book.change(m_visit.unitId, [&] {
         enter({RowChange<AnyRow>{row, std::nullopt}},
-              {step(QT_TRANSLATE_NOOP("Visit", "removal of %1")).arg(name), std::move(place), {}});
+              {stepName(QT_TRANSLATE_NOOP("Visit", "removal of %1")).arg(name), std::move(place), {}});
     });
 }
 
@@ -144,19 +135,19 @@ bool VisitLog::see(const Look& look, Grade grade)
 {
     Finding finding = findingOf(look);
     finding.sight = grade;
-    return putFinding(look, finding, step(QT_TRANSLATE_NOOP("Visit", "grade %1 on %2")).arg(numeral(grade)));
+    return putFinding(look, finding, stepName(QT_TRANSLATE_NOOP("Visit", "grade %1 on %2")).arg(numeral(grade)));
 }
 
 bool VisitLog::notSee(const Look& look, NotSeenReason reason)
 {
     Finding finding = findingOf(look);
     finding.sight = reason;
-    return putFinding(look, finding, step(QT_TRANSLATE_NOOP("Visit", "“not seen” on %1")));
+    return putFinding(look, finding, stepName(QT_TRANSLATE_NOOP("Visit", "“not seen” on %1")));
 }
 
 bool VisitLog::setWetness(const Look& look, Wetness wetness)
 {
-    const QString name = step(QT_TRANSLATE_NOOP("Visit", "“%1” on %2")).arg(translated(m_book, wordOf(wetness)));
+    const QString name = stepName(QT_TRANSLATE_NOOP("Visit", "“%1” on %2")).arg(translated(m_book, wordOf(wetness)));
     if (look.standing || !m_visit.isOpen()) {
         Finding finding = findingOf(look);
         finding.wetness = wetness;
@@ -194,7 +185,7 @@ bool VisitLog::setNote(const Look& look, const std::string& note)
         if (changesNothing(edit))
             m_book.store().drafts().remove(QString::fromStdString(key));
         enter(edit,
-              {step(QT_TRANSLATE_NOOP("Visit", "note on %1")).arg(where),
+              {stepName(QT_TRANSLATE_NOOP("Visit", "note on %1")).arg(where),
                {VisitPlace::Part::zone, look.zoneId, look.phase, {}},
                key});
     });
@@ -227,7 +218,7 @@ bool VisitLog::put(FollowUp followUp)
         }
         const auto before = rowOf(m_book.record(m_visit.unitId).followUps, followUp);
         enter({RowChange<FollowUp>{before, followUp}},
-              {step(QT_TRANSLATE_NOOP("Visit", "promise to look again")),
+              {stepName(QT_TRANSLATE_NOOP("Visit", "promise to look again")),
                {VisitPlace::Part::work, followUp.zoneId, Phase::asFound, {}},
                {}});
     });
@@ -250,7 +241,7 @@ bool VisitLog::remove(const ChargeEntry& charge)
 
 bool VisitLog::remove(const FollowUp& followUp)
 {
-    return removeRow(followUp, step(QT_TRANSLATE_NOOP("Visit", "promise to look again")),
+    return removeRow(followUp, stepName(QT_TRANSLATE_NOOP("Visit", "promise to look again")),
                      {VisitPlace::Part::work, followUp.zoneId, {}, {}});
 }
 
@@ -258,7 +249,7 @@ bool VisitLog::remove(const Photo& photo)
 {
     KeptPhoto kept{photo, {}};
     return m_book.attempt([&] { kept.thumbnail = m_book.store().photos().thumbnail(photo.id); })
-        && removeRow(kept, step(QT_TRANSLATE_NOOP("Visit", "photo")),
+        && removeRow(kept, stepName(QT_TRANSLATE_NOOP("Visit", "photo")),
                      {VisitPlace::Part::zone, photo.zoneId, photo.phase, {}});
 }
 
@@ -277,7 +268,7 @@ bool VisitLog::addPhoto(const TakenPhoto& taken, std::optional<ZoneId> zone, Pha
         photo.sha256 = kept.sha256;
         photo.bytes = kept.bytes;
         enter({RowChange<KeptPhoto>{std::nullopt, KeptPhoto{photo, taken.thumbnail}}},
-              {step(QT_TRANSLATE_NOOP("Visit", "photo")), {VisitPlace::Part::zone, zone, phase, {}}, {}});
+              {stepName(QT_TRANSLATE_NOOP("Visit", "photo")), {VisitPlace::Part::zone, zone, phase, {}}, {}});
     });
 }
 
@@ -301,7 +292,7 @@ bool VisitLog::replacePart(const Part& old, Treatment work, const std::string& m
         const auto at = old.zones.empty() ? std::nullopt : std::optional<ZoneId>(old.zones.front().id);
         enter({RowChange<Treatment>{std::nullopt, prepared(work)},
                RowChange<PartReplacement>{std::nullopt, PartReplacement{old.id, m_visit.on, work.note, fresh}}},
-              {step(QT_TRANSLATE_NOOP("Visit", "new part for %1")).arg(partTitle(m_book, old)),
+              {stepName(QT_TRANSLATE_NOOP("Visit", "new part for %1")).arg(partTitle(m_book, old)),
                {VisitPlace::Part::work, at, Phase::asFound, {}},
                {}});
     });

@@ -43,6 +43,11 @@ QString placeTitle(const RecordBook& book, const UnitRecord& record, ZoneId zone
         .arg(partTitle(book, *part), zoneTitle(book, *part, *one));
 }
 
+QString stepName(const char* english)
+{
+    return QCoreApplication::translate("Visit", english);
+}
+
 QString nameOf(const RecordBook& book, const Reading& reading)
 {
     for (const ReadingKind& kind : book.catalogue().readingKinds()) {

@@ -20,6 +20,8 @@ class RecordBook;
 /// "Fan motor, upper: shaft"; for a zone that is not in the record, "a zone".
 [[nodiscard]] QString placeTitle(const RecordBook& book, const UnitRecord& record, ZoneId zone);
 
+/// The name of a step that can be taken back, a text of the context "Visit".
+[[nodiscard]] QString stepName(const char* english);
 /// What was done, as it follows "Undo": "grade 3 on Fan motor: shaft", "brush and coat".
 [[nodiscard]] QString nameOf(const RecordBook& book, const Reading& reading);
 [[nodiscard]] QString nameOf(const RecordBook& book, const Treatment& work);

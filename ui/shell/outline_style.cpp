@@ -15,6 +15,8 @@ namespace padside {
 
 namespace {
 
+constexpr int tabPadding = 14; ///< left and right of a tab's word together: five stand side by side on a small screen
+
 bool hasFocus(const QStyleOption& option)
 {
     return option.state.testFlag(QStyle::State_HasFocus);
@@ -114,8 +116,18 @@ QSize OutlineStyle::sizeFromContents(ContentsType type, const QStyleOption* opti
 
 int OutlineStyle::pixelMetric(PixelMetric metric, const QStyleOption* option, const QWidget* widget) const
 {
+    if (metric == PM_TabBarTabHSpace)
+        return tabPadding;
     const int usual = QProxyStyle::pixelMetric(metric, option, widget);
     return metric == PM_ScrollBarExtent ? std::max(usual, m_size.scrollBar) : usual;
+}
+
+int OutlineStyle::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                            QStyleHintReturn* answer) const
+{
+    if (hint == SH_DialogButtonBox_ButtonsHaveIcons)
+        return 0; // words say it, without green and red
+    return QProxyStyle::styleHint(hint, option, widget, answer);
 }
 
 } // namespace padside

@@ -18,6 +18,7 @@
 
 #include <QAbstractItemModel>
 #include <QApplication>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QToolButton>
 #include <QTreeView>
@@ -64,9 +65,9 @@ protected:
         lookAtPreferences();
     }
 
-private:
     Appearance m_appearance;
 
+private:
     static void lookAt(const QWidget& window, const char* where)
     {
         QApplication::processEvents();
@@ -120,6 +121,29 @@ TEST_F(EveryPage, InSpanishNothingIsCut)
     const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
     ASSERT_TRUE(speak(chosenLanguage(u"es"_s, {}, there)));
     expectNothingIsCut();
+}
+
+TEST_F(EveryPage, TheTabsBesideTheZoneStandWholeOnASmallScreenAtADeskAndInTheField)
+{
+    const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
+    for (const QString& language : {u"en"_s, u"es"_s}) {
+        ASSERT_TRUE(speak(chosenLanguage(language, {}, there)));
+        for (const bool fieldSize : {false, true}) {
+            m_appearance.wear({ThemeKind::light, fieldSize});
+            MainWindow window(*m_book, m_appearance.theme());
+            window.resize(smallScreen);
+            window.show();
+            window.startVisit(units().front(), VisitReason::fall);
+            QApplication::processEvents();
+            const auto* tabs = window.findChild<QTabWidget*>(u"side"_s)->tabBar();
+            ASSERT_EQ(tabs->count(), 5);
+            for (int tab = 0; tab < tabs->count(); ++tab) {
+                EXPECT_GT(tabs->tabRect(tab).width(), tabs->fontMetrics().horizontalAdvance(tabs->tabText(tab)))
+                    << language.toStdString() << ": " << tabs->tabText(tab).toStdString();
+            }
+        }
+    }
+    m_appearance.wear({});
 }
 
 TEST_F(EveryPage, InALanguageFortyPercentLongerNothingIsCutAndEveryTextIsInTheTranslations)

@@ -94,7 +94,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     m_message->setAutoFillBackground(true);
     m_message->hide();
     m_keys->setText(tr("1–5 grade   N not seen   D M W dry damp wet   S same as last time   Enter next   O next not "
-                       "looked at   ↑ back   T note   P photo   Ctrl+Z undo   F1 all keys"));
+                       "looked at   ↑ back   T note   P photo   F3–F6 tabs   Ctrl+Z undo   F1 all keys"));
     m_keys->setContentsMargins(16, 4, 16, 6);
 
     m_zoneScroll = scrolling(m_zone);
@@ -180,8 +180,9 @@ QWidget* VisitPage::makeSide()
     workLayout->addWidget(m_followUps);
     workLayout->addStretch(1);
     const auto add = [this](QWidget* part, const QString& name, const QString& key) {
-        const QString text = name + u"  "_s + key;
-        m_side->setTabToolTip(m_side->addTab(part, text), text);
+        const int tab = m_side->addTab(part, name);
+        m_side->setTabToolTip(tab, name + u"  "_s + key);
+        m_side->tabBar()->setTabData(tab, name);
     };
     add(m_readings, tr("Readings"), u"F3"_s);
     add(scrolling(work), tr("Work"), u"F4"_s);

@@ -12,6 +12,7 @@
 
 #include <QBoxLayout>
 #include <QResizeEvent>
+#include <QTabBar>
 #include <QTabWidget>
 
 #include <algorithm>
@@ -59,7 +60,7 @@ void VisitPage::placeDrawing(bool beneath)
         m_cutaway->show();
     } else if (!beneath && tab < 0) {
         m_sideColumn->removeWidget(m_cutaway);
-        m_side->setTabToolTip(m_side->addTab(m_cutaway, tr("Unit")), tr("Unit"));
+        m_side->addTab(m_cutaway, tr("Unit"));
     }
 }
 
@@ -72,7 +73,10 @@ void VisitPage::resizeEvent(QResizeEvent* event)
 void VisitPage::fitSide()
 {
     const Size& size = m_theme.size;
-    m_side->setFixedWidth(size.wide(width() >= size.wide(widthForWideSide) ? wideSide : narrowSide));
+    const bool wide = width() >= size.wide(widthForWideSide);
+    m_side->setFixedWidth(size.wide(wide ? wideSide : narrowSide));
+    for (int tab = readingsSide; tab <= closingSide; ++tab) // with its key where there is room for both
+        m_side->setTabText(tab, wide ? m_side->tabToolTip(tab) : m_side->tabBar()->tabData(tab).toString());
     m_cutaway->setMaximumWidth(m_side->maximumWidth());
     placeDrawing(height() >= size.wide(heightForBoth));
 }

@@ -30,7 +30,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int frameEdge = 900; // pixels a photo is read at: sharp on a large screen, quick on a small one
-constexpr int noteHeight = 56;
+constexpr int zoneNoteHeight = 56;
 
 QPushButton* phaseButton(const QString& text)
 {
@@ -82,7 +82,7 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     m_note->setAccessibleName(tr("Note on this zone"));
     m_note->setPlaceholderText(tr("Note (T to write, Esc when done)"));
     m_note->setTabChangesFocus(true);
-    m_note->setFixedHeight(noteHeight);
+    m_note->setFixedHeight(zoneNoteHeight);
     m_note->installEventFilter(this);
 
     auto* head = new QHBoxLayout;
@@ -216,9 +216,10 @@ void ZonePanel::showLastTime()
     if (last) {
         m_lastHeading->setText(
             tr("Last seen %1:  %2").arg(m_book.speaker().shownDate(last->on), sightText(m_book, *last)));
-        lines << gradeText(m_book, m_line->part, m_line->zone, *last->grade());
+        QString seen = gradeText(m_book, m_line->part, m_line->zone, *last->grade());
         if (last->wetness)
-            lines << tr("It was %1.").arg(translated(m_book, wordOf(*last->wetness)));
+            seen += u' ' + tr("It was %1.").arg(translated(m_book, wordOf(*last->wetness)));
+        lines << seen;
         if (!last->note.empty())
             lines << tr("“%1”").arg(shown(last->note));
     } else {
