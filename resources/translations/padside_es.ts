@@ -281,18 +281,6 @@
         <translation>retirada de %1</translation>
     </message>
     <message>
-        <source>grade of %1</source>
-        <translation>grado de %1</translation>
-    </message>
-    <message>
-        <source>“not seen” of %1</source>
-        <translation>«sin ver» de %1</translation>
-    </message>
-    <message>
-        <source>wetness of %1</source>
-        <translation>humedad de %1</translation>
-    </message>
-    <message>
         <source>note on %1</source>
         <translation>nota sobre %1</translation>
     </message>
@@ -321,6 +309,18 @@
         <source>refrigerant %1</source>
         <comment>refrigerant added</comment>
         <translation>refrigerante %1</translation>
+    </message>
+    <message>
+        <source>grade %1 on %2</source>
+        <translation>grado %1 en %2</translation>
+    </message>
+    <message>
+        <source>“not seen” on %1</source>
+        <translation>«sin ver» en %1</translation>
+    </message>
+    <message>
+        <source>“%1” on %2</source>
+        <translation>«%1» en %2</translation>
     </message>
 </context>
 <context>
@@ -6372,6 +6372,14 @@
         <source>Export cancelled; nothing was written.</source>
         <translation>Exportación cancelada; no se ha escrito nada.</translation>
     </message>
+    <message>
+        <source>Contractor</source>
+        <translation>Contratista</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Tamaño del papel</translation>
+    </message>
 </context>
 <context>
     <name>padside::TimelineLegend</name>
@@ -7113,13 +7121,33 @@
         <translation>Unidad</translation>
     </message>
     <message>
-        <source>1–5 grade   N not seen   D M W dry damp wet   S same as last time   Enter next   O next not looked at   ↑ back   T note   P photo   Ctrl+Z undo   F1 all keys</source>
-        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que la última vez   Intro siguiente   O otra sin mirar   ↑ atrás   T nota   F foto   Ctrl+Z deshacer   F1 todas las teclas</translation>
-    </message>
-    <message>
         <source>O</source>
         <comment>key: next zone not looked at</comment>
         <translation>O</translation>
+    </message>
+    <message>
+        <source>1–5 grade   N not seen   D M W dry damp wet   S same as last time   Enter next   O next not looked at   ↑ back   T note   P photo   F3–F6 tabs   Ctrl+Z undo   F1 all keys</source>
+        <translation>1–5 grado   N sin ver   S H M seco húmedo mojado   I igual que antes   Intro siguiente   O otra sin mirar   ↑ atrás   T nota   F foto   F3–F6 fichas   Ctrl+Z deshacer   F1 teclas</translation>
+    </message>
+    <message>
+        <source>This visit is closed. To correct an entry, press F6 and say why.</source>
+        <translation>Esta visita está cerrada. Para corregir una anotación, pulse F6 y diga por qué.</translation>
+    </message>
+    <message>
+        <source>A grade is a number from 1 to 5; N is for not seen.</source>
+        <translation>Un grado es un número del 1 al 5; N es para «sin ver».</translation>
+    </message>
+    <message>
+        <source>This is the last zone. O goes to the next one not looked at, F6 finishes the visit.</source>
+        <translation>Es la última zona. O lleva a la siguiente sin revisar; F6 termina la visita.</translation>
+    </message>
+    <message>
+        <source>This is the first zone.</source>
+        <translation>Es la primera zona.</translation>
+    </message>
+    <message>
+        <source>Every zone was looked at. F6 finishes the visit.</source>
+        <translation>Todas las zonas están revisadas. F6 termina la visita.</translation>
     </message>
 </context>
 <context>
@@ -7328,6 +7356,14 @@ Last time: %2</source>
     <message>
         <source>Same as last time: %1  S</source>
         <translation>Igual que la última vez: %1  I</translation>
+    </message>
+    <message>
+        <source>No work was entered on this zone, so there is nothing as left to grade. Enter the work first: F4.</source>
+        <translation>En esta zona no se ha anotado ningún trabajo, así que no hay estado al irse que graduar. Anote antes el trabajo: F4.</translation>
+    </message>
+    <message>
+        <source>This zone was never seen before, so there is no grade of last time. Give one: 1 to 5.</source>
+        <translation>Esta zona no se había visto nunca, así que no hay grado de la última vez. Dé uno: del 1 al 5.</translation>
     </message>
 </context>
 </TS>
