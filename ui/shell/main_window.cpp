@@ -14,14 +14,15 @@
 #include "ui/pages/paper/history_page.h"
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/season/season_page.h"
+#include "ui/pages/setup/welcome_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/message_line.h"
+#include "ui/shell/setup_menu.h"
 #include "ui/shell/unit_list_panel.h"
 #include "ui/shell/work_line.h"
 
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenuBar>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -48,11 +49,13 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_historyPage(new HistoryPage(book, theme))
     , m_fleet(new FleetReviewer(book, this))
     , m_undo(new QUndoStack(this))
+    , m_setup(new SetupMenu(
+          book, *m_undo, [this] { return m_units->selected(); }, this))
     , m_message(new MessageLine(theme))
     , m_work(new WorkLine)
 {
     setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
-    makeEmptyPage();
+    makeWelcomePage();
     m_pages->addWidget(m_unitPage);
     m_pages->addWidget(m_visitPage);
     m_pages->addWidget(m_summaryPage);
@@ -105,9 +108,14 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         m_message->say(tr("%1 is still going on: wait for its end, or cancel it.").arg(running));
     });
 
+    m_setup->attachTo(m_units->list());
+    connect(m_setup, &SetupMenu::unitKept, this, &MainWindow::showUnit);
+    connect(m_setup, &SetupMenu::said, m_message, &MessageLine::say);
+    connect(&m_book, &RecordBook::sitesChanged, this, &MainWindow::followUnits);
+
     m_units->selectFirst();
     if (m_units->isEmpty())
-        m_pages->setCurrentWidget(m_emptyPage);
+        m_pages->setCurrentWidget(m_welcomePage);
     if (const auto& because = m_book.store().openedReadOnlyBecause())
         m_message->say(m_book.speaker().said(*because));
 }
@@ -140,15 +148,14 @@ void MainWindow::leavePaper()
         showUnit(*unit);
 }
 
-void MainWindow::makeEmptyPage()
+void MainWindow::makeWelcomePage()
 {
-    auto* text = new QLabel(tr("<h2>This file has no units yet.</h2>"
-                               "<p>Open another file with Ctrl+O, or make the sample of an invented harbour town:</p>"
-                               "<p><code>padside demo --out sample.padside</code></p>"));
-    text->setAlignment(Qt::AlignCenter);
-    text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    m_emptyPage = text;
-    m_pages->addWidget(m_emptyPage);
+    auto* page = new WelcomePage;
+    connect(page, &WelcomePage::addRequested, m_setup, &SetupMenu::addUnit);
+    connect(page, &WelcomePage::sampleRequested, this, &MainWindow::sampleRequested);
+    connect(page, &WelcomePage::openFileRequested, this, &MainWindow::openFileRequested);
+    m_welcomePage = page;
+    m_pages->addWidget(m_welcomePage);
 }
 
 void MainWindow::makeMenus()
@@ -169,6 +176,8 @@ void MainWindow::makeMenus()
     // Ctrl+comma everywhere: not every platform has a usual key for it.
     edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
                     &MainWindow::preferencesRequested);
+
+    menuBar()->addMenu(m_setup->menu());
 
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });

@@ -22,6 +22,7 @@ class RecordBook;
 class FleetPage;
 class FleetReviewer;
 class SeasonPage;
+class SetupMenu;
 class SummaryPage;
 class UnitListPanel;
 class UnitPage;
@@ -53,13 +54,15 @@ public:
 
 Q_SIGNALS:
     void openFileRequested();
+    void sampleRequested();
     void backupRequested();
     void themeRequested(bool dark);
     void preferencesRequested();
 
 private:
     void makeMenus();
-    void makeEmptyPage();
+    void makeWelcomePage();
+    void followUnits(); ///< units came or went
     void makeSeasonPage();
     void makeFleetPage();
     void leavePaper();
@@ -75,10 +78,11 @@ private:
     HistoryPage* m_historyPage;
     FleetReviewer* m_fleet;
     QUndoStack* m_undo;
+    SetupMenu* m_setup;
     SeasonPage* m_seasonPage = nullptr;
     FleetPage* m_fleetPage = nullptr;
     bool m_paperOfSeason = false; ///< the paper shown came from the season page
-    QWidget* m_emptyPage = nullptr;
+    QWidget* m_welcomePage = nullptr;
     MessageLine* m_message;
     WorkLine* m_work;
 };

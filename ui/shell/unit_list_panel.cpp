@@ -100,6 +100,11 @@ bool UnitListPanel::isEmpty() const
     return m_model->rowCount() == 0;
 }
 
+QAbstractScrollArea* UnitListPanel::list() const
+{
+    return m_tree;
+}
+
 void UnitListPanel::focusSearch()
 {
     m_search->setFocus(Qt::ShortcutFocusReason);
