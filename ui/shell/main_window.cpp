@@ -115,7 +115,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
 
     m_units->selectFirst();
     if (m_units->isEmpty())
-        m_pages->setCurrentWidget(m_welcomePage);
+        showWelcome();
     if (const auto& because = m_book.store().openedReadOnlyBecause())
         m_message->say(m_book.speaker().said(*because));
 }
@@ -150,8 +150,9 @@ void MainWindow::leavePaper()
 
 void MainWindow::makeWelcomePage()
 {
-    auto* page = new WelcomePage;
+    auto* page = new WelcomePage(!m_book.store().isReadOnly());
     connect(page, &WelcomePage::addRequested, m_setup, &SetupMenu::addUnit);
+    connect(page, &WelcomePage::listRequested, m_setup, &SetupMenu::importUnits);
     connect(page, &WelcomePage::sampleRequested, this, &MainWindow::sampleRequested);
     connect(page, &WelcomePage::openFileRequested, this, &MainWindow::openFileRequested);
     m_welcomePage = page;
@@ -188,6 +189,8 @@ void MainWindow::makeMenus()
     view->addAction(tr("&Unit"), QKeySequence(tr("Ctrl+1")), this, [this] {
         if (const auto unit = m_units->selected())
             showUnit(*unit);
+        else if (m_units->isEmpty())
+            showWelcome();
     });
     view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
     view->addAction(tr("F&leet"), QKeySequence(tr("Ctrl+3")), this, &MainWindow::showFleet);

@@ -62,6 +62,7 @@ Q_SIGNALS:
 private:
     void makeMenus();
     void makeWelcomePage();
+    void showWelcome();
     void followUnits(); ///< units came or went
     void makeSeasonPage();
     void makeFleetPage();

@@ -63,7 +63,7 @@ void MainWindow::followUnits()
 {
     const QWidget* shown = m_pages->currentWidget();
     if (m_units->isEmpty()) {
-        m_pages->setCurrentWidget(m_welcomePage);
+        showWelcome();
         return;
     }
     if (shown != m_welcomePage && shown != m_unitPage)
@@ -72,6 +72,13 @@ void MainWindow::followUnits()
         m_units->selectFirst();
     if (const auto unit = m_units->selected())
         showUnit(*unit);
+}
+
+void MainWindow::showWelcome()
+{
+    m_units->hide(); // there is nothing to list yet
+    m_pages->setCurrentWidget(m_welcomePage);
+    m_welcomePage->setFocus();
 }
 
 } // namespace padside

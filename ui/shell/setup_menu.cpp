@@ -7,6 +7,7 @@
 #include "core/store/site_book.h"
 #include "core/store/store.h"
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/pages/setup/import_dialog.h"
 #include "ui/pages/setup/retire_dialog.h"
 #include "ui/pages/setup/site_dialog.h"
@@ -27,37 +28,44 @@ SetupMenu::SetupMenu(RecordBook& book, QUndoStack& stack, std::function<std::opt
     , m_menu(new QMenu(tr("Set &up"), window))
 {
     fill();
+    if (m_book.store().isReadOnly()) { // the window said so when it opened
+        for (QAction* action : m_menu->actions())
+            action->setEnabled(false);
+        return;
+    }
     connect(m_menu, &QMenu::aboutToShow, this, &SetupMenu::refresh);
     // Keys work while the menu is closed, whatever it was about when it was open last.
     connect(m_menu, &QMenu::aboutToHide, this, [this] {
-        for (QAction* action : m_ofUnit)
-            action->setEnabled(true);
+        for (const OfUnit& one : m_ofUnit)
+            one.action->setEnabled(true);
     });
 }
 
 void SetupMenu::fill()
 {
+    // `text` names the unit: the list may be hidden behind another page.
     const auto ofUnit
         = [this](const QString& text, void (SetupMenu::*does)(), const QString& name, const QKeySequence& keys = {}) {
-              QAction* action = m_menu->addAction(text, keys, this, does);
+              QAction* action = m_menu->addAction(text.arg(tr("a unit")), keys, this, does);
               action->setObjectName(name);
-              m_ofUnit.push_back(action);
+              m_ofUnit.push_back({action, text});
               return action;
           };
-    m_menu->addAction(tr("Add a &unit…"), QKeySequence::New, this, &SetupMenu::addUnit);
-    ofUnit(tr("One &like this…"), &SetupMenu::oneLikeThis, QStringLiteral("setup-like"),
+    m_menu->addAction(tr("Add a &unit…"), QKeySequence::New, this, &SetupMenu::addUnit)
+        ->setObjectName(QStringLiteral("setup-add"));
+    ofUnit(tr("One &like %1…"), &SetupMenu::oneLikeThis, QStringLiteral("setup-like"),
            QKeySequence(tr("Ctrl+Shift+N")));
     m_menu->addAction(tr("Units from a l&ist…"), QKeySequence(tr("Ctrl+Shift+I")), this, &SetupMenu::importUnits)
         ->setObjectName(QStringLiteral("setup-import"));
     m_menu->addSeparator();
-    ofUnit(tr("&Change this unit…"), &SetupMenu::changeUnit, QStringLiteral("setup-change"),
+    ofUnit(tr("&Change or move %1…"), &SetupMenu::changeUnit, QStringLiteral("setup-change"),
            QKeySequence(tr("Ctrl+E")));
-    m_retire = ofUnit(tr("&Retire this unit…"), &SetupMenu::retire, QStringLiteral("setup-retire"));
-    m_bringBack = ofUnit(tr("&Bring this unit back"), &SetupMenu::bringBack, QStringLiteral("setup-bring-back"));
-    ofUnit(tr("Remove this unit: added by &mistake"), &SetupMenu::remove, QStringLiteral("setup-remove"));
+    m_retire = ofUnit(tr("&Retire %1…"), &SetupMenu::retire, QStringLiteral("setup-retire"));
+    m_bringBack = ofUnit(tr("&Bring %1 back"), &SetupMenu::bringBack, QStringLiteral("setup-bring-back"));
+    ofUnit(tr("Remove %1: added by &mistake"), &SetupMenu::remove, QStringLiteral("setup-remove"));
     m_menu->addSeparator();
-    m_menu->addAction(tr("Add a &site…"), this, &SetupMenu::addSite);
-    ofUnit(tr("Change this unit's si&te…"), &SetupMenu::changeSite, QStringLiteral("setup-change-site"),
+    m_menu->addAction(tr("Add a &site…"), this, &SetupMenu::addSite)->setObjectName(QStringLiteral("setup-add-site"));
+    ofUnit(tr("Change the si&te of %1…"), &SetupMenu::changeSite, QStringLiteral("setup-change-site"),
            QKeySequence(tr("Ctrl+Shift+E")));
 }
 
@@ -71,8 +79,12 @@ void SetupMenu::attachTo(QAbstractScrollArea* list)
 void SetupMenu::refresh()
 {
     const auto unit = m_selected() ? record() : std::nullopt;
-    for (QAction* action : m_ofUnit)
-        action->setEnabled(unit.has_value());
+    QString tag = unit ? shown(unit->unit.tag) : tr("a unit");
+    tag.replace(QLatin1Char('&'), QLatin1String("&&"));
+    for (const OfUnit& one : m_ofUnit) {
+        one.action->setText(one.text.arg(tag));
+        one.action->setEnabled(unit.has_value());
+    }
     m_retire->setVisible(!unit || !unit->unit.retiredOn);
     m_bringBack->setVisible(unit && unit->unit.retiredOn);
 }
@@ -117,8 +129,9 @@ void SetupMenu::addUnitAt(SiteId site)
 void SetupMenu::importUnits()
 {
     auto* dialog = new ImportDialog(m_book, m_log, m_window);
-    connect(dialog, &ImportDialog::added, this,
-            [this](int count) { Q_EMIT said(tr("%n units were added.", nullptr, count)); });
+    connect(dialog, &ImportDialog::added, this, [this](int count) {
+        Q_EMIT said(count == 1 ? tr("One unit was added.") : tr("%n units were added.", nullptr, count));
+    });
     dialog->open();
 }
 
@@ -145,14 +158,16 @@ void SetupMenu::retire()
 
 void SetupMenu::bringBack()
 {
-    if (const auto unit = m_selected())
-        m_log.bringBack(*unit);
+    const auto unit = record();
+    if (unit && m_log.bringBack(unit->unit.id))
+        Q_EMIT said(tr("%1 is in service again: its visits are planned once more.").arg(shown(unit->unit.tag)));
 }
 
 void SetupMenu::remove()
 {
-    if (const auto unit = m_selected())
-        m_log.remove(*unit);
+    const auto unit = record();
+    if (unit && m_log.remove(unit->unit.id))
+        Q_EMIT said(tr("%1 was removed. Edit, Undo brings it back.").arg(shown(unit->unit.tag)));
 }
 
 } // namespace padside

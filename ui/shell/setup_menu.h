@@ -40,6 +40,13 @@ Q_SIGNALS:
     void said(const QString& sentence); ///< what was done, where it can't be seen at once
 
 private:
+    /// Needs a selected unit; the text has room for its tag.
+    struct OfUnit
+    {
+        QAction* action;
+        QString text;
+    };
+
     void fill();
     void refresh();
     void changeSite();
@@ -56,7 +63,7 @@ private:
     std::function<std::optional<UnitId>()> m_selected;
     QWidget* m_window;
     QMenu* m_menu;
-    std::vector<QAction*> m_ofUnit; ///< need a selected unit
+    std::vector<OfUnit> m_ofUnit;
     QAction* m_retire = nullptr;
     QAction* m_bringBack = nullptr;
 };

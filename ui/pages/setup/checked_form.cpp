@@ -27,7 +27,7 @@ CheckedForm::CheckedForm(QWidget* parent)
     : QWidget(parent)
     , m_form(new QFormLayout(this))
 {
-    m_form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
 }
 
@@ -113,7 +113,7 @@ void CheckedForm::setProblems(const std::map<int, QString>& problems)
             first = field.control;
     }
     if (first != nullptr)
-        first->setFocus();
+        first->setFocus(); // a scrolled form follows
 }
 
 } // namespace padside

@@ -24,6 +24,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace padside {
@@ -34,6 +35,7 @@ namespace {
 
 constexpr QSize usualSize{980, 640};
 constexpr int outcomeWidth = 300;
+constexpr int columnWidth = 100;
 constexpr int steps = 1000;
 
 QString fileIn(const QMimeData& data)
@@ -148,6 +150,8 @@ void ImportDialog::makeTable()
     m_table->verticalHeader()->setDefaultSectionSize(m_table->fontMetrics().height() + 8);
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    for (int column = 0; column < UnitPlanModel::columns; ++column)
+        m_table->setColumnWidth(column, std::max(columnWidth, m_table->horizontalHeader()->sectionSizeHint(column)));
     m_table->setColumnWidth(UnitPlanModel::row, 50);
     m_table->setColumnWidth(UnitPlanModel::outcome, outcomeWidth);
 }
@@ -223,13 +227,15 @@ void ImportDialog::showPlan()
     m_model->setPlan(m_import->plan());
     const auto good = static_cast<int>(m_import->plan()->goodCount());
     const auto bad = static_cast<int>(m_import->plan()->badCount());
-    QString counts = tr("%n units will be added, all together or, if something fails, not at all.", nullptr, good);
+    QString counts = good == 0 ? tr("There is no row that can be added.")
+        : good == 1            ? tr("One unit will be added.")
+                    : tr("%n units will be added, all together or, if something fails, not at all.", nullptr, good);
     if (bad > 0)
-        counts += u' ' + tr("%n rows are skipped.", nullptr, bad);
+        counts += u' ' + (bad == 1 ? tr("One row is skipped.") : tr("%n rows are skipped.", nullptr, bad));
     if (m_import->plan()->goodCount() > UnitImport::mostUndone)
         counts += u' ' + tr("So many can't be undone in one step: back the file up first if you are not sure.");
     m_counts->setText(m_import->plan()->rows.empty() ? QString() : counts);
-    m_add->setText(tr("&Add %n units", nullptr, good));
+    m_add->setText(good == 0 ? tr("&Add") : good == 1 ? tr("&Add one unit") : tr("&Add %n units", nullptr, good));
     showBusy(m_import->isBusy());
 }
 

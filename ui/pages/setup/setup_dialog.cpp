@@ -4,11 +4,11 @@
 #include "ui/pages/setup/setup_dialog.h"
 
 #include "ui/models/record_book.h"
+#include "ui/pages/setup/form_area.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace padside {
@@ -34,22 +34,23 @@ SetupDialog::SetupDialog(RecordBook& book, const QString& title, QWidget* parent
     });
 }
 
-void SetupDialog::setForm(QWidget* form, const QString& keep)
+void SetupDialog::setForm(QWidget* form, const QString& keep, const QString& next)
 {
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(form);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    buttons->addButton(keep, QDialogButtonBox::AcceptRole)->setDefault(true);
+    QPushButton* keeps = buttons->addButton(keep, QDialogButtonBox::AcceptRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &SetupDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &SetupDialog::reject);
     auto* layout = new QVBoxLayout(this);
-    layout->addWidget(scroll, 1);
+    if (!next.isEmpty()) {
+        auto* said = new QLabel(next);
+        said->setObjectName(u"setup-next"_s);
+        said->setWordWrap(true);
+        layout->addWidget(said);
+    }
+    layout->addWidget(new FormArea(form), 1);
     layout->addWidget(m_said);
     layout->addWidget(buttons);
+    keeps->setDefault(true); // now that it is in the window: before, Enter would press Cancel
 }
 
 void SetupDialog::accept()

@@ -23,8 +23,9 @@ public:
 protected:
     SetupDialog(RecordBook& book, const QString& title, QWidget* parent);
 
-    /// Puts the form into the window; it scrolls where the screen is small.
-    void setForm(QWidget* form, const QString& keep);
+    /// Puts the form into the window; it scrolls where the screen is small. `next` says above it what is needed and
+    /// what comes next; it may be empty.
+    void setForm(QWidget* form, const QString& keep, const QString& next = {});
     /// Writes what was typed. False: it can't be taken or the store refused it, and the person was told why.
     virtual bool keep() = 0;
     /// Called once it is written and the window closed: another one may open.

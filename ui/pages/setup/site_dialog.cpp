@@ -32,7 +32,12 @@ SiteDialog::SiteDialog(RecordBook& book, SetupLog& log, const std::optional<Site
 {
     setObjectName(QStringLiteral("site-dialog"));
     m_form->setInput(inputOf(m_before, inputStyleOf(book)));
-    setForm(m_form, m_isNew ? tr("Add the site") : tr("Keep"));
+    if (m_isNew)
+        setForm(
+            m_form, tr("Add the site"),
+            tr("A name is enough; the rest can be filled in later. Next you add the first unit that stands there."));
+    else
+        setForm(m_form, tr("Keep"));
     resize(usualSize);
 }
 

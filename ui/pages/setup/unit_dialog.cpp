@@ -116,7 +116,12 @@ UnitDialog::UnitDialog(RecordBook& book, SetupLog& log, Task task, QWidget* pare
     if (sites.empty())
         setWindowTitle(tr("First site and unit"));
     if (m_task.isNew) {
-        setForm(makePanes(), tr("Add it"));
+        setForm(makePanes(), tr("Add it"),
+                sites.empty()
+                    ? tr("Name the site, the unit's tag and its kind: that is enough, the rest can be filled in "
+                         "later. Next you start its first visit.")
+                    : tr("A tag and a kind are enough; the rest can be filled in later. Next you start its "
+                         "first visit."));
         resize(usualSize);
     } else {
         m_taken.erase(m_task.unit.tag);
@@ -164,7 +169,7 @@ QWidget* UnitDialog::makePanes()
     column->addWidget(m_tags);
     column->addWidget(labelled(tr("Parts it has; &untick what it lacks"), m_parts));
     column->addWidget(m_parts, 1);
-    m_asOld = new QCheckBox(tr("All parts are as &old as the unit"));
+    m_asOld = new QCheckBox(tr("&All parts are as old as the unit"));
     m_asOld->setObjectName(u"unit-parts-as-old"_s);
     m_asOld->setToolTip(tr("Leave it unticked where some may have been replaced: their age is then unknown."));
     column->addWidget(m_asOld);

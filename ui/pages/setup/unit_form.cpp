@@ -36,9 +36,9 @@ UnitForm::UnitForm(const Catalogue& catalogue, const LocalSpeaker& speaker, QWid
     addLine(UnitField::tag, tr("&Tag"), u"unit-tag"_s, tr("What you call it, like RT-1"));
     addKinds(catalogue);
     addLine(UnitField::place, tr("&Place"), u"unit-place"_s, tr("North wall, roof by the hatch"));
-    addLine(UnitField::maker, tr("M&aker"), u"unit-maker"_s);
+    addLine(UnitField::maker, tr("&Maker"), u"unit-maker"_s);
     addLine(UnitField::model, tr("Mo&del"), u"unit-model"_s);
-    addLine(UnitField::serial, tr("Se&rial number"), u"unit-serial"_s);
+    addLine(UnitField::serial, tr("Seria&l number"), u"unit-serial"_s);
     addLine(UnitField::refrigerant, tr("Re&frigerant"), u"unit-refrigerant"_s, tr("As on the nameplate, like R-410A"));
     addMeterings();
     addLine(UnitField::installed, tr("&Installed"), u"unit-installed"_s, tr("2008-06-14, or only 2008"));
@@ -86,7 +86,7 @@ void UnitForm::setSites(const std::vector<Site>& sites, SiteId chosen, bool orNe
     m_site->setEditable(true);
     m_site->setInsertPolicy(QComboBox::NoInsert);
     m_site->lineEdit()->setAccessibleName(m_site->accessibleName());
-    m_site->lineEdit()->setPlaceholderText(tr("Its name; a new name makes a new site"));
+    m_site->lineEdit()->setPlaceholderText(tr("A new name makes a new site"));
     connect(m_site, &QComboBox::currentTextChanged, this, &UnitForm::followSite);
     followSite();
 }
