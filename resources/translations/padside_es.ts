@@ -4849,6 +4849,10 @@
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
+    <message>
+        <source>Its kind brings the usual parts.</source>
+        <translation>Su clase trae las piezas habituales.</translation>
+    </message>
 </context>
 <context>
     <name>padside::FleetModel</name>
@@ -5354,6 +5358,10 @@
     <message>
         <source>Stop</source>
         <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Row %1, %2</source>
+        <translation>Fila %1, %2</translation>
     </message>
 </context>
 <context>

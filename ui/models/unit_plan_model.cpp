@@ -8,6 +8,8 @@
 #include <QFont>
 #include <QStringList>
 
+#include <algorithm>
+
 namespace padside {
 
 UnitPlanModel::UnitPlanModel(const Catalogue& catalogue, const LocalSpeaker& speaker, QObject* parent)
@@ -40,6 +42,14 @@ void UnitPlanModel::choose()
         if (!m_onlyBad || !m_plan->rows[i].good())
             m_shown.push_back(i);
     }
+}
+
+std::optional<int> UnitPlanModel::firstSkipped() const
+{
+    const auto bad = std::ranges::find_if(m_shown, [this](std::size_t line) { return !m_plan->rows[line].good(); });
+    if (bad == m_shown.end())
+        return std::nullopt;
+    return static_cast<int>(bad - m_shown.begin());
 }
 
 int UnitPlanModel::rowCount(const QModelIndex& parent) const

@@ -8,6 +8,7 @@
 #include <QAbstractTableModel>
 
 #include <memory>
+#include <optional>
 
 namespace padside {
 
@@ -25,6 +26,7 @@ public:
     void setPlan(std::shared_ptr<const UnitPlan> plan);
     /// Shows only the rows that will be skipped.
     void setOnlyBad(bool only);
+    [[nodiscard]] std::optional<int> firstSkipped() const; ///< row of this model
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;

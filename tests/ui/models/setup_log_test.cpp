@@ -17,7 +17,7 @@ namespace padside::test {
 
 namespace {
 
-Instant noon()
+Instant setupNoon()
 {
     return Instant{day("2026-05-04") + std::chrono::hours(10), std::chrono::minutes(120)};
 }
@@ -31,7 +31,7 @@ protected:
         : m_store(Store::create(m_folder.filePath(QStringLiteral("a.padside"))))
         , m_ids([] { return std::int64_t{1'777'000'000'000}; }, 3)
         , m_book(*m_store, m_catalogue, m_ids,
-                 RecordBook::Surroundings{noon, QLocale::c(), UnitSystem::metric, QStringLiteral("A. Tester")})
+                 RecordBook::Surroundings{setupNoon, QLocale::c(), UnitSystem::metric, QStringLiteral("A. Tester")})
         , m_log(m_book, m_stack)
         , m_record(aUnit("HB-01").withPart("fan-motor", {"shaft", "leads"}).build())
     {

@@ -39,7 +39,7 @@ using Qt::Literals::StringLiterals::operator""_s;
 
 namespace {
 
-Instant tenInTheMorning()
+Instant firstMorning()
 {
     return Instant{*parseDate("2026-11-25") + std::chrono::hours(9), std::chrono::minutes(60)};
 }
@@ -54,7 +54,7 @@ protected:
         , m_store(Store::create(m_folder.filePath(u"empty.padside"_s)))
         , m_ids([] { return std::int64_t{1'795'600'000'000}; }, 7)
         , m_book(*m_store, m_catalogue, m_ids,
-                 RecordBook::Surroundings{&tenInTheMorning, QLocale::c(), UnitSystem::metric, u"A. Tester"_s})
+                 RecordBook::Surroundings{&firstMorning, QLocale::c(), UnitSystem::metric, u"A. Tester"_s})
         , m_window(m_book, Theme::light())
     {
         m_window.resize(1280, 800);

@@ -48,6 +48,7 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     column->addWidget(problem);
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
+    shownLabel->setContentsMargins(0, 0, 2, 0); // its size is reckoned without the underlined key, and came out short
     m_form->addRow(shownLabel, cell);
     m_fields.emplace(field, Field{control, problem, cell});
     m_order.push_back(field);

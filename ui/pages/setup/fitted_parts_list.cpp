@@ -16,6 +16,8 @@ FittedPartsList::FittedPartsList(const Catalogue& catalogue, const LocalSpeaker&
 {
     setObjectName(QStringLiteral("unit-parts"));
     setAccessibleName(tr("Parts it has"));
+    auto* hint = new QListWidgetItem(tr("Its kind brings the usual parts."), this);
+    hint->setFlags(Qt::NoItemFlags);
 }
 
 void FittedPartsList::showKind(const std::string& kind)
@@ -52,6 +54,8 @@ void FittedPartsList::tickOnly(const std::vector<Part>& parts)
 std::set<std::size_t> FittedPartsList::leftOut() const
 {
     std::set<std::size_t> places;
+    if (m_kind == nullptr)
+        return places;
     for (int i = 0; i < count(); ++i) {
         if (item(i)->checkState() == Qt::Unchecked)
             places.insert(static_cast<std::size_t>(i));

@@ -33,9 +33,9 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-constexpr QSize usualSize{980, 640};
-constexpr int outcomeWidth = 300;
-constexpr int columnWidth = 100;
+constexpr QSize importSize{1160, 680};
+constexpr int outcomeWidth = 400;
+constexpr int tableColumnWidth = 100;
 constexpr int steps = 1000;
 
 QString fileIn(const QMimeData& data)
@@ -59,6 +59,7 @@ ImportDialog::ImportDialog(RecordBook& book, SetupLog& log, QWidget* parent)
     , m_usualSite(new QComboBox)
     , m_onlyBad(new QCheckBox(tr("Show only the &rows that are skipped")))
     , m_table(new QTableView)
+    , m_rowSaid(new QLabel)
     , m_counts(new QLabel)
     , m_said(new QLabel)
     , m_progress(new QProgressBar)
@@ -69,17 +70,20 @@ ImportDialog::ImportDialog(RecordBook& book, SetupLog& log, QWidget* parent)
     setWindowTitle(tr("Units from a list"));
     setAttribute(Qt::WA_DeleteOnClose);
     setAcceptDrops(true);
-    resize(usualSize);
+    resize(importSize);
     makeTable();
     m_columnPart = columnPart();
     m_said->setObjectName(u"import-said"_s);
     m_said->setWordWrap(true);
     m_counts->setObjectName(u"import-counts"_s);
     m_counts->setWordWrap(true);
+    m_rowSaid->setObjectName(u"import-row"_s);
+    m_rowSaid->setWordWrap(true);
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(fileLine());
     layout->addWidget(m_columnPart);
     layout->addWidget(m_table, 1);
+    layout->addWidget(m_rowSaid);
     layout->addWidget(m_said);
     layout->addWidget(m_counts);
     layout->addLayout(footLine());
@@ -151,9 +155,11 @@ void ImportDialog::makeTable()
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     for (int column = 0; column < UnitPlanModel::columns; ++column)
-        m_table->setColumnWidth(column, std::max(columnWidth, m_table->horizontalHeader()->sectionSizeHint(column)));
+        m_table->setColumnWidth(column,
+                                std::max(tableColumnWidth, m_table->horizontalHeader()->sectionSizeHint(column)));
     m_table->setColumnWidth(UnitPlanModel::row, 50);
     m_table->setColumnWidth(UnitPlanModel::outcome, outcomeWidth);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &ImportDialog::showRow);
 }
 
 QLayout* ImportDialog::footLine()
@@ -225,6 +231,8 @@ void ImportDialog::showList()
 void ImportDialog::showPlan()
 {
     m_model->setPlan(m_import->plan());
+    m_table->setCurrentIndex(m_model->index(m_model->firstSkipped().value_or(0), UnitPlanModel::row));
+    showRow(m_table->currentIndex());
     const auto good = static_cast<int>(m_import->plan()->goodCount());
     const auto bad = static_cast<int>(m_import->plan()->badCount());
     QString counts = good == 0 ? tr("There is no row that can be added.")
@@ -237,6 +245,14 @@ void ImportDialog::showPlan()
     m_counts->setText(m_import->plan()->rows.empty() ? QString() : counts);
     m_add->setText(good == 0 ? tr("&Add") : good == 1 ? tr("&Add one unit") : tr("&Add %n units", nullptr, good));
     showBusy(m_import->isBusy());
+}
+
+void ImportDialog::showRow(const QModelIndex& row)
+{
+    const QString outcome = row.siblingAtColumn(UnitPlanModel::outcome).data().toString();
+    m_rowSaid->setText(outcome.isEmpty()
+                           ? QString()
+                           : tr("Row %1, %2").arg(row.siblingAtColumn(UnitPlanModel::row).data().toString(), outcome));
 }
 
 void ImportDialog::showBusy(bool busy)

@@ -47,6 +47,7 @@ private:
     void chooseFile();
     void showList();
     void showPlan();
+    void showRow(const QModelIndex& row);
     void showBusy(bool busy);
     void say(const QString& sentence);
 
@@ -60,6 +61,7 @@ private:
     QComboBox* m_usualSite;
     QCheckBox* m_onlyBad;
     QTableView* m_table;
+    QLabel* m_rowSaid; ///< what is said of the chosen row, whole: its cell may be too narrow
     QLabel* m_counts;
     QLabel* m_said;
     QProgressBar* m_progress;

@@ -12,7 +12,7 @@ namespace padside {
 
 namespace {
 
-constexpr QSize usualSize{560, 680};
+constexpr QSize siteSize{560, 680};
 
 Site newSite(IdMaker& ids)
 {
@@ -38,7 +38,7 @@ SiteDialog::SiteDialog(RecordBook& book, SetupLog& log, const std::optional<Site
             tr("A name is enough; the rest can be filled in later. Next you add the first unit that stands there."));
     else
         setForm(m_form, tr("Keep"));
-    resize(usualSize);
+    resize(siteSize);
 }
 
 bool SiteDialog::keep()

@@ -29,8 +29,8 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-constexpr QSize usualSize{860, 600};
-constexpr QSize sizeOfChange{560, 600};
+constexpr QSize unitSize{860, 600};
+constexpr QSize changedUnitSize{560, 600};
 constexpr int mostAtOnce = 50; // written at once, without a pause; a longer list comes in as a file
 constexpr std::size_t mostListed = 12;
 
@@ -122,12 +122,12 @@ UnitDialog::UnitDialog(RecordBook& book, SetupLog& log, Task task, QWidget* pare
                          "later. Next you start its first visit.")
                     : tr("A tag and a kind are enough; the rest can be filled in later. Next you start its "
                          "first visit."));
-        resize(usualSize);
+        resize(unitSize);
     } else {
         m_taken.erase(m_task.unit.tag);
         m_form->fixKind();
         setForm(m_form, tr("Keep"));
-        resize(sizeOfChange);
+        resize(changedUnitSize);
     }
     m_form->setInput(inputOf(m_task.unit));
     if (m_task.like)
@@ -224,7 +224,9 @@ std::optional<std::vector<FittedUnit>> UnitDialog::several(const Unit& first)
 
 bool UnitDialog::keep()
 {
-    const CheckedUnit checked = checkedUnit(m_form->input(), m_task.unit, m_taken, m_book.today());
+    CheckedUnit checked = checkedUnit(m_form->input(), m_task.unit, m_taken, m_book.today());
+    if (m_form->site().isNull() && m_form->newSite().name.empty())
+        checked.problems.emplace(UnitField::site, Sentence{PADSIDE_SAY("Name the site it stands at."), {}});
     m_form->say(checked.problems);
     if (!checked.problems.empty())
         return false;
@@ -240,10 +242,6 @@ bool UnitDialog::add(Unit unit)
     std::vector<Site> sites;
     if (unit.siteId.isNull()) {
         Site site = m_form->newSite();
-        if (site.name.empty()) {
-            m_form->say({{UnitField::site, {PADSIDE_SAY("Name the site it stands at."), {}}}});
-            return false;
-        }
         site.id = m_book.ids().make<SiteId>();
         unit.siteId = site.id;
         sites.push_back(std::move(site));

@@ -14,7 +14,7 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-constexpr int columnWidth = 560;
+constexpr int welcomeWidth = 560;
 constexpr int betweenChoices = 18;
 constexpr double headingSize = 1.5;
 
@@ -32,7 +32,7 @@ WelcomePage::WelcomePage(bool mayWrite, QWidget* parent)
                         "what is likely to fail next. This file has no units yet. Four ways to begin:"));
     lead->setWordWrap(true);
     auto* content = new QWidget;
-    content->setMaximumWidth(columnWidth);
+    content->setMaximumWidth(welcomeWidth);
     auto* column = new QVBoxLayout(content);
     column->setContentsMargins(24, 24, 24, 24);
     column->addStretch(2);

@@ -143,10 +143,11 @@ TEST_F(UnitDialogTest, ANewNameMakesANewSiteInTheSameStep)
 {
     UnitDialog* dialog = open(UnitDialog::newAt({}, *m_book));
     EXPECT_FALSE(find<QLineEdit>(u"unit-site-address"_s)->isVisible());
-    type(u"unit-tag"_s, u"OM-1"_s);
-    choose(u"unit-kind"_s, m_kind);
     dialog->accept();
     EXPECT_FALSE(problem(u"unit-site"_s).isEmpty()) << "no site is named";
+    EXPECT_FALSE(problem(u"unit-tag"_s).isEmpty()) << "all that is missing is said at once";
+    type(u"unit-tag"_s, u"OM-1"_s);
+    choose(u"unit-kind"_s, m_kind);
 
     find<QComboBox>(u"unit-site"_s)->setEditText(u"Old Mill"_s);
     EXPECT_TRUE(find<QLineEdit>(u"unit-site-address"_s)->isVisible());
