@@ -5359,10 +5359,6 @@
         <source>Stop</source>
         <translation>Detener</translation>
     </message>
-    <message>
-        <source>Row %1, %2</source>
-        <translation>Fila %1, %2</translation>
-    </message>
 </context>
 <context>
     <name>padside::LookPanel</name>

@@ -249,10 +249,7 @@ void ImportDialog::showPlan()
 
 void ImportDialog::showRow(const QModelIndex& row)
 {
-    const QString outcome = row.siblingAtColumn(UnitPlanModel::outcome).data().toString();
-    m_rowSaid->setText(outcome.isEmpty()
-                           ? QString()
-                           : tr("Row %1, %2").arg(row.siblingAtColumn(UnitPlanModel::row).data().toString(), outcome));
+    m_rowSaid->setText(row.siblingAtColumn(UnitPlanModel::outcome).data().toString());
 }
 
 void ImportDialog::showBusy(bool busy)

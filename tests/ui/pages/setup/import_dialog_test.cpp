@@ -55,7 +55,7 @@ TEST_F(ImportDialogTest, ABadRowIsNamedWithItsLineAndASentenceAndTheGoodOnesAreA
     QSignalSpy added(m_import, &ImportDialog::added);
     read("site,tag,kind\nHarbour House,RT-1,heat-pump\nHarbour House,RT-1,heat-pump\n");
     EXPECT_EQ(rows(), 2);
-    EXPECT_TRUE(said(u"import-row"_s).startsWith(u"Row 3"_s)) << said(u"import-row"_s).toStdString();
+    EXPECT_TRUE(said(u"import-row"_s).contains(u"Row 3"_s)) << said(u"import-row"_s).toStdString();
     EXPECT_TRUE(said(u"import-row"_s).contains(u"the tag RT-1 is in row 2 already"_s));
     EXPECT_TRUE(said(u"import-counts"_s).contains(u"One row is skipped."_s));
     EXPECT_TRUE(units().empty()) << "nothing is written before it was looked at";
