@@ -45,6 +45,7 @@ void WindowProgram::showWindow(OpenFile& file)
     made->installEventFilter(this);
     // Queued: these replace the window that asks.
     connect(made.get(), &MainWindow::openFileRequested, this, &WindowProgram::chooseFile, Qt::QueuedConnection);
+    connect(made.get(), &MainWindow::sampleRequested, this, &WindowProgram::showSample, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::preferencesRequested, this, &WindowProgram::showPreferences, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::lookRequested, this, &WindowProgram::changeLook);

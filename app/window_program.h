@@ -80,6 +80,7 @@ private:
     void bringForward();
     void chooseFile();
     void backUp();
+    void showSample(); ///< makes it first, in the background, where it is not there yet
     void tell(const QString& sentence);
     void tell(const Sentence& sentence) { tell(said(sentence)); }
     [[nodiscard]] static QString said(const Sentence& sentence);

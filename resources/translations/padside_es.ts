@@ -255,6 +255,44 @@
     </message>
 </context>
 <context>
+    <name>SetupLog</name>
+    <message>
+        <source>adding %1</source>
+        <translation>añadir %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>adding %n units</source>
+        <translation>
+            <numerusform>añadir %n unidad</numerusform>
+            <numerusform>añadir %n unidades</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>changing %1</source>
+        <translation>cambiar %1</translation>
+    </message>
+    <message>
+        <source>Retired %1: %2</source>
+        <translation>Retirada el %1: %2</translation>
+    </message>
+    <message>
+        <source>retiring %1</source>
+        <translation>retirar %1</translation>
+    </message>
+    <message>
+        <source>Brought back %1</source>
+        <translation>Puesta de nuevo en servicio el %1</translation>
+    </message>
+    <message>
+        <source>bringing back %1</source>
+        <translation>recuperar %1</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>quitar %1</translation>
+    </message>
+</context>
+<context>
     <name>Visit</name>
     <message>
         <source>not seen: %1</source>
@@ -4388,6 +4426,62 @@
         <source>paper</source>
         <translation>papel</translation>
     </message>
+    <message>
+        <source>Give the first tag.</source>
+        <translation>Dé la primera etiqueta.</translation>
+    </message>
+    <message>
+        <source>“{0}” has no number to count up from: write one, like {0}-1.</source>
+        <translation>«{0}» no tiene un número desde el que contar: escriba uno, como {0}-1.</translation>
+    </message>
+    <message>
+        <source>A site needs a name.</source>
+        <translation>Un emplazamiento necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>This must lie between {0} and {1}.</source>
+        <translation>Debe estar entre {0} y {1}.</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be less than nothing.</source>
+        <translation>No puede ser menos que cero.</translation>
+    </message>
+    <message>
+        <source>“{0}” is no week: write a number from 1 to 53, as calendars number them (ISO 8601).</source>
+        <translation>«{0}» no es una semana: escriba un número de 1 a 53, como las numeran los calendarios (ISO 8601).</translation>
+    </message>
+    <message>
+        <source>The last week comes before the first, week {0}.</source>
+        <translation>La última semana es anterior a la primera, la semana {0}.</translation>
+    </message>
+    <message>
+        <source>A unit needs a tag: what you call it, like RT-1.</source>
+        <translation>Una unidad necesita una etiqueta: cómo la llama usted, como RT-1.</translation>
+    </message>
+    <message>
+        <source>Choose what kind of unit it is.</source>
+        <translation>Elija qué clase de unidad es.</translation>
+    </message>
+    <message>
+        <source>A visit is open at {0}: close it, then retire the unit.</source>
+        <translation>Hay una visita abierta en {0}: ciérrela y después retire la unidad.</translation>
+    </message>
+    <message>
+        <source>{0} was installed on {1}: it can&apos;t be retired before.</source>
+        <translation>{0} se instaló el {1}: no se puede retirar antes.</translation>
+    </message>
+    <message>
+        <source>{0} was visited on {1}: it can&apos;t be retired before.</source>
+        <translation>{0} se visitó el {1}: no se puede retirar antes.</translation>
+    </message>
+    <message>
+        <source>Name the site it stands at.</source>
+        <translation>Nombre el emplazamiento donde está.</translation>
+    </message>
+    <message>
+        <source>The sample could not be put at {0}: is the disk full, or the folder closed to you?</source>
+        <translation>La muestra no se pudo poner en {0}: ¿está lleno el disco o no tiene acceso a la carpeta?</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -4548,6 +4642,17 @@
     <message>
         <source>Once closed, entries can no longer be undone, only corrected with a reason. Close it?</source>
         <translation>Una vez cerrada, las anotaciones ya no se pueden deshacer, solo corregir con un motivo. ¿Cerrarla?</translation>
+    </message>
+</context>
+<context>
+    <name>padside::ColumnChoices</name>
+    <message>
+        <source>Column for: %1</source>
+        <translation>Columna para: %1</translation>
+    </message>
+    <message>
+        <source>– none –</source>
+        <translation>– ninguna –</translation>
     </message>
 </context>
 <context>
@@ -4849,6 +4954,21 @@
     <message>
         <source>No parts have been written down for this unit.</source>
         <translation>No se ha anotado ninguna pieza de esta unidad.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FittedPartsList</name>
+    <message>
+        <source>Parts it has</source>
+        <translation>Piezas que tiene</translation>
+    </message>
+    <message>
+        <source>Its kind brings the usual parts.</source>
+        <translation>Su clase trae las piezas habituales.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -5262,6 +5382,106 @@
     </message>
 </context>
 <context>
+    <name>padside::ImportDialog</name>
+    <message>
+        <source>No list is chosen. Its first line names the columns; a tag and a kind are needed, everything else may be missing. A file can also be dropped here.</source>
+        <translation>No hay lista elegida. Su primera línea nombra las columnas; hacen falta etiqueta y clase, todo lo demás puede faltar. También se puede soltar aquí un archivo.</translation>
+    </message>
+    <message>
+        <source>&amp;Choose a list…</source>
+        <translation>&amp;Elegir una lista…</translation>
+    </message>
+    <message>
+        <source>Show only the &amp;rows that are skipped</source>
+        <translation>Mostrar solo las &amp;filas que se omiten</translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation>&amp;Añadir</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished">Cerrar</translation>
+    </message>
+    <message>
+        <source>Units from a list</source>
+        <translation>Unidades de una lista</translation>
+    </message>
+    <message>
+        <source>Which column holds what</source>
+        <translation>Qué contiene cada columna</translation>
+    </message>
+    <message>
+        <source>&amp;Site of rows that name none</source>
+        <translation>E&amp;mplazamiento de las filas que no lo nombran</translation>
+    </message>
+    <message>
+        <source>Site of rows that name none</source>
+        <translation>Emplazamiento de las filas que no lo nombran</translation>
+    </message>
+    <message>
+        <source>Rows of the list and what will be made of them</source>
+        <translation>Filas de la lista y lo que se hará de ellas</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was added.</source>
+        <translation>Detenido; no se añadió nada.</translation>
+    </message>
+    <message>
+        <source>Choose a list of units</source>
+        <translation>Elegir una lista de unidades</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv);;All files (*)</source>
+        <translation>Listas (*.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>There is no row that can be added.</source>
+        <translation>No hay ninguna fila que se pueda añadir.</translation>
+    </message>
+    <message>
+        <source>One unit will be added.</source>
+        <translation>Se añadirá una unidad.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units will be added, all together or, if something fails, not at all.</source>
+        <translation>
+            <numerusform>Se añadirá %n unidad.</numerusform>
+            <numerusform>Se añadirán %n unidades, todas juntas o, si algo falla, ninguna.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>One row is skipped.</source>
+        <translation>Se omite una fila.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rows are skipped.</source>
+        <translation>
+            <numerusform>Se omite %n fila.</numerusform>
+            <numerusform>Se omiten %n filas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>So many can&apos;t be undone in one step: back the file up first if you are not sure.</source>
+        <translation>Tantas no se pueden deshacer de una vez: si no está seguro, haga antes una copia de seguridad del archivo.</translation>
+    </message>
+    <message>
+        <source>&amp;Add one unit</source>
+        <translation>&amp;Añadir una unidad</translation>
+    </message>
+    <message numerus="yes">
+        <source>&amp;Add %n units</source>
+        <translation>
+            <numerusform>&amp;Añadir %n unidad</numerusform>
+            <numerusform>&amp;Añadir %n unidades</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+</context>
+<context>
     <name>padside::KeySheet</name>
     <message>
         <source>The zone at hand</source>
@@ -5508,10 +5728,6 @@
     <message>
         <source>%1[*] – Padside</source>
         <translation>%1[*] – Padside</translation>
-    </message>
-    <message>
-        <source>&lt;h2&gt;This file has no units yet.&lt;/h2&gt;&lt;p&gt;Open another file with Ctrl+O, or make the sample of an invented harbour town:&lt;/p&gt;&lt;p&gt;&lt;code&gt;padside demo --out sample.padside&lt;/code&gt;&lt;/p&gt;</source>
-        <translation>&lt;h2&gt;Este archivo todavía no tiene unidades.&lt;/h2&gt;&lt;p&gt;Abra otro archivo con Ctrl+O, o haga la muestra de un puerto inventado:&lt;/p&gt;&lt;p&gt;&lt;code&gt;padside demo --out sample.padside&lt;/code&gt;&lt;/p&gt;</translation>
     </message>
     <message>
         <source>&amp;File</source>
@@ -5976,6 +6192,37 @@
     </message>
 </context>
 <context>
+    <name>padside::RetireDialog</name>
+    <message>
+        <source>Retire %1</source>
+        <translation>Retirar %1</translation>
+    </message>
+    <message>
+        <source>Replaced, scrapped, given up</source>
+        <translation>Sustituida, desguazada, abandonada</translation>
+    </message>
+    <message>
+        <source>A retired unit keeps its record, but is no longer planned for visits. It can be brought back.</source>
+        <translation>Una unidad retirada conserva su registro, pero ya no se le planean visitas. Se puede recuperar.</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Día</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Motivo</translation>
+    </message>
+    <message>
+        <source>Retire it</source>
+        <translation>Retirarla</translation>
+    </message>
+    <message>
+        <source>Say in a few words why: the next person will ask.</source>
+        <translation>Diga en pocas palabras por qué: quien venga después lo preguntará.</translation>
+    </message>
+</context>
+<context>
     <name>padside::SeasonBoardView</name>
     <message>
         <source>Trips by site and week</source>
@@ -6308,6 +6555,214 @@
     <message>
         <source>Spares</source>
         <translation>Repuestos</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SetupMenu</name>
+    <message>
+        <source>Set &amp;up</source>
+        <translation>&amp;Preparar</translation>
+    </message>
+    <message>
+        <source>a unit</source>
+        <translation>una unidad</translation>
+    </message>
+    <message>
+        <source>Add a &amp;unit…</source>
+        <translation>Añadir una &amp;unidad…</translation>
+    </message>
+    <message>
+        <source>One &amp;like %1…</source>
+        <translation>&amp;Otra como %1…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+N</source>
+        <translation>Ctrl+Shift+N</translation>
+    </message>
+    <message>
+        <source>Units from a l&amp;ist…</source>
+        <translation>Unidades de una &amp;lista…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+I</source>
+        <translation>Ctrl+Shift+I</translation>
+    </message>
+    <message>
+        <source>&amp;Change or move %1…</source>
+        <translation>Ca&amp;mbiar o trasladar %1…</translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation>Ctrl+E</translation>
+    </message>
+    <message>
+        <source>&amp;Retire %1…</source>
+        <translation>&amp;Retirar %1…</translation>
+    </message>
+    <message>
+        <source>&amp;Bring %1 back</source>
+        <translation>Recu&amp;perar %1</translation>
+    </message>
+    <message>
+        <source>Remove %1: added by &amp;mistake</source>
+        <translation>&amp;Quitar %1: se añadió por error</translation>
+    </message>
+    <message>
+        <source>Add a &amp;site…</source>
+        <translation>Añadir un &amp;emplazamiento…</translation>
+    </message>
+    <message>
+        <source>Change the si&amp;te of %1…</source>
+        <translation>Cambiar el empla&amp;zamiento de %1…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+E</source>
+        <translation>Ctrl+Shift+E</translation>
+    </message>
+    <message>
+        <source>One unit was added.</source>
+        <translation>Se añadió una unidad.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units were added.</source>
+        <translation>
+            <numerusform>Se añadió %n unidad.</numerusform>
+            <numerusform>Se añadieron %n unidades.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 is in service again: its visits are planned once more.</source>
+        <translation>%1 está de nuevo en servicio: vuelven a planearse sus visitas.</translation>
+    </message>
+    <message>
+        <source>%1 was removed. Edit, Undo brings it back.</source>
+        <translation>%1 se quitó. Editar, Deshacer la recupera.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SiteDialog</name>
+    <message>
+        <source>Site %1</source>
+        <translation>Emplazamiento %1</translation>
+    </message>
+    <message>
+        <source>New site</source>
+        <translation>Emplazamiento nuevo</translation>
+    </message>
+    <message>
+        <source>Add the site</source>
+        <translation>Añadir el emplazamiento</translation>
+    </message>
+    <message>
+        <source>A name is enough; the rest can be filled in later. Next you add the first unit that stands there.</source>
+        <translation>Basta un nombre; lo demás puede completarse después. A continuación añade la primera unidad que está allí.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SiteForm</name>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Needed; the rest may wait</source>
+        <translation>Hace falta; lo demás puede esperar</translation>
+    </message>
+    <message>
+        <source>A&amp;ddress</source>
+        <translation>&amp;Dirección</translation>
+    </message>
+    <message>
+        <source>&amp;Contact</source>
+        <translation>&amp;Contacto</translation>
+    </message>
+    <message>
+        <source>Who opens, and how to reach them</source>
+        <translation>Quién abre y cómo avisarle</translation>
+    </message>
+    <message>
+        <source>Acce&amp;ss</source>
+        <translation>Acce&amp;so</translation>
+    </message>
+    <message>
+        <source>Gate, ladder, dog</source>
+        <translation>Portón, escalera, perro</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>Air, as means of the year</source>
+        <translation>Aire, medias del año</translation>
+    </message>
+    <message>
+        <source>A&amp;ltitude</source>
+        <translation>A&amp;ltitud</translation>
+    </message>
+    <message>
+        <source>In metres</source>
+        <translation>En metros</translation>
+    </message>
+    <message>
+        <source>In feet</source>
+        <translation>En pies</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatura</translation>
+    </message>
+    <message>
+        <source>In %1</source>
+        <translation>En %1</translation>
+    </message>
+    <message>
+        <source>Relative &amp;humidity</source>
+        <translation>&amp;Humedad relativa</translation>
+    </message>
+    <message>
+        <source>In %</source>
+        <translation>En %</translation>
+    </message>
+    <message>
+        <source>Sulphur dio&amp;xide</source>
+        <translation>Dió&amp;xido de azufre</translation>
+    </message>
+    <message>
+        <source>Deposition in mg/(m²·d)</source>
+        <translation>Depósito en mg/(m²·d)</translation>
+    </message>
+    <message>
+        <source>Chlo&amp;ride</source>
+        <translation>Clo&amp;ruro</translation>
+    </message>
+    <message>
+        <source>Deposition in mg/(m²·d); salt air</source>
+        <translation>Depósito en mg/(m²·d); aire salino</translation>
+    </message>
+    <message>
+        <source>Weeks for visits, as calendars number them</source>
+        <translation>Semanas de visita, como las numeran los calendarios</translation>
+    </message>
+    <message>
+        <source>S&amp;pring from week</source>
+        <translation>&amp;Primavera desde la semana</translation>
+    </message>
+    <message>
+        <source>Spring to &amp;week</source>
+        <translation>Prima&amp;vera hasta la semana</translation>
+    </message>
+    <message>
+        <source>&amp;Fall from week</source>
+        <translation>Otoño d&amp;esde la semana</translation>
+    </message>
+    <message>
+        <source>Fall to w&amp;eek</source>
+        <translation>Otoño h&amp;asta la semana</translation>
     </message>
 </context>
 <context>
@@ -6765,6 +7220,148 @@
     </message>
 </context>
 <context>
+    <name>padside::UnitDialog</name>
+    <message>
+        <source>Tags: %1 to %2.</source>
+        <translation>Etiquetas: %1 a %2.</translation>
+    </message>
+    <message>
+        <source>Tags: %1.</source>
+        <translation>Etiquetas: %1.</translation>
+    </message>
+    <message>
+        <source>Taken already: %1.</source>
+        <translation>Ya ocupadas: %1.</translation>
+    </message>
+    <message>
+        <source>Serial numbers and places come later.</source>
+        <translation>Los números de serie y los lugares, más tarde.</translation>
+    </message>
+    <message>
+        <source>New unit</source>
+        <translation>Unidad nueva</translation>
+    </message>
+    <message>
+        <source>Unit %1</source>
+        <translation>Unidad %1</translation>
+    </message>
+    <message>
+        <source>First site and unit</source>
+        <translation>Primer emplazamiento y primera unidad</translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation>Añadirla</translation>
+    </message>
+    <message>
+        <source>Name the site, the unit&apos;s tag and its kind: that is enough, the rest can be filled in later. Next you start its first visit.</source>
+        <translation>Bastan el nombre del emplazamiento y la etiqueta y la clase de la unidad; lo demás puede completarse después. A continuación empieza su primera visita.</translation>
+    </message>
+    <message>
+        <source>A tag and a kind are enough; the rest can be filled in later. Next you start its first visit.</source>
+        <translation>Bastan una etiqueta y una clase; lo demás puede completarse después. A continuación empieza su primera visita.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
+    </message>
+    <message>
+        <source>&amp;How many of them</source>
+        <translation>C&amp;uántas</translation>
+    </message>
+    <message>
+        <source>Parts it has; &amp;untick what it lacks</source>
+        <translation>&amp;Piezas que tiene; desmarque las que no</translation>
+    </message>
+    <message>
+        <source>&amp;All parts are as old as the unit</source>
+        <translation>&amp;Todas las piezas son tan antiguas como la unidad</translation>
+    </message>
+    <message>
+        <source>Leave it unticked where some may have been replaced: their age is then unknown.</source>
+        <translation>No lo marque si alguna pudo sustituirse: entonces su edad no se conoce.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitForm</name>
+    <message>
+        <source>&amp;Site</source>
+        <translation>Empla&amp;zamiento</translation>
+    </message>
+    <message>
+        <source>Its add&amp;ress</source>
+        <translation>Su &amp;dirección</translation>
+    </message>
+    <message>
+        <source>&amp;Tag</source>
+        <translation>&amp;Etiqueta</translation>
+    </message>
+    <message>
+        <source>What you call it, like RT-1</source>
+        <translation>Cómo la llama usted, como RT-1</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Lugar</translation>
+    </message>
+    <message>
+        <source>North wall, roof by the hatch</source>
+        <translation>Muro norte, azotea junto a la trampilla</translation>
+    </message>
+    <message>
+        <source>&amp;Maker</source>
+        <translation>&amp;Fabricante</translation>
+    </message>
+    <message>
+        <source>Mo&amp;del</source>
+        <translation>&amp;Modelo</translation>
+    </message>
+    <message>
+        <source>Seria&amp;l number</source>
+        <translation>Número de &amp;serie</translation>
+    </message>
+    <message>
+        <source>Re&amp;frigerant</source>
+        <translation>&amp;Refrigerante</translation>
+    </message>
+    <message>
+        <source>As on the nameplate, like R-410A</source>
+        <translation>Como en la placa, p. ej. R-410A</translation>
+    </message>
+    <message>
+        <source>&amp;Installed</source>
+        <translation>&amp;Instalada</translation>
+    </message>
+    <message>
+        <source>2008-06-14, or only 2008</source>
+        <translation>2008-06-14, o solo 2008</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Clase</translation>
+    </message>
+    <message>
+        <source>M&amp;etering</source>
+        <translation>E&amp;xpansión</translation>
+    </message>
+    <message>
+        <source>A new name makes a new site</source>
+        <translation>Un nombre nuevo crea uno</translation>
+    </message>
+    <message>
+        <source>A unit keeps its kind: its parts and what was found on them stand on it.</source>
+        <translation>Una unidad conserva su clase: en ella se apoyan sus piezas y lo que se halló en ellas.</translation>
+    </message>
+</context>
+<context>
     <name>padside::UnitHeader</name>
     <message>
         <source>&amp;Nameplate</source>
@@ -6833,6 +7430,24 @@
     <message>
         <source>Nothing of the nameplate has been written down.</source>
         <translation>No se ha anotado nada de la placa de datos.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitImport</name>
+    <message>
+        <source>Reading %1</source>
+        <translation>Leyendo %1</translation>
+    </message>
+    <message>
+        <source>Looking at the rows</source>
+        <translation>Examinando las filas</translation>
+    </message>
+    <message numerus="yes">
+        <source>Adding %n units</source>
+        <translation>
+            <numerusform>Añadiendo %n unidad</numerusform>
+            <numerusform>Añadiendo %n unidades</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -6914,6 +7529,65 @@
     <message>
         <source>The uni&amp;t, opened</source>
         <translation>La &amp;unidad, abierta</translation>
+    </message>
+</context>
+<context>
+    <name>padside::UnitPlanModel</name>
+    <message>
+        <source>new unit, new site</source>
+        <translation>unidad nueva, emplazamiento nuevo</translation>
+    </message>
+    <message>
+        <source>new unit</source>
+        <translation>unidad nueva</translation>
+    </message>
+    <message>
+        <source>skipped: %1</source>
+        <translation>se omite: %1</translation>
+    </message>
+    <message>
+        <source>Row</source>
+        <translation>Fila</translation>
+    </message>
+    <message>
+        <source>What will be made</source>
+        <translation>Lo que se hará</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Etiqueta</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation type="unfinished">Emplazamiento</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished">Tipo</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation type="unfinished">Lugar</translation>
+    </message>
+    <message>
+        <source>Maker</source>
+        <translation type="unfinished">Fabricante</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation type="unfinished">Modelo</translation>
+    </message>
+    <message>
+        <source>Serial number</source>
+        <translation>Número de serie</translation>
+    </message>
+    <message>
+        <source>Refrigerant</source>
+        <translation>Refrigerante</translation>
+    </message>
+    <message>
+        <source>Installed</source>
+        <translation type="unfinished">Instalada</translation>
     </message>
 </context>
 <context>
@@ -7019,6 +7693,10 @@
     <message>
         <source>&amp;Resume open visit of %1 (%2)</source>
         <translation>&amp;Seguir la visita abierta del %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Start the first visit:</source>
+        <translation>Empiece la primera visita:</translation>
     </message>
 </context>
 <context>
@@ -7151,6 +7829,49 @@
     </message>
 </context>
 <context>
+    <name>padside::WelcomePage</name>
+    <message>
+        <source>Welcome</source>
+        <translation>Le damos la bienvenida</translation>
+    </message>
+    <message>
+        <source>Padside keeps what you find at each part of an outdoor unit from visit to visit, and says what is likely to fail next. This file has no units yet. Four ways to begin:</source>
+        <translation>Padside guarda de visita en visita lo que usted halla en cada pieza de una unidad exterior y dice qué es probable que falle después. Este archivo aún no tiene unidades. Cuatro maneras de empezar:</translation>
+    </message>
+    <message>
+        <source>&amp;Add your first site and unit…</source>
+        <translation>&amp;Añadir el primer emplazamiento y la primera unidad…</translation>
+    </message>
+    <message>
+        <source>Where it stands, what it is called and what kind it is; everything else can be filled in later. Then its first visit can begin.</source>
+        <translation>Dónde está, cómo se llama y de qué clase es; todo lo demás puede completarse después. Entonces puede empezar su primera visita.</translation>
+    </message>
+    <message>
+        <source>&amp;Bring in a list of units…</source>
+        <translation>&amp;Traer una lista de unidades…</translation>
+    </message>
+    <message>
+        <source>A table saved as CSV, one unit a row. You see what each row becomes before anything is written.</source>
+        <translation>Una tabla guardada como CSV, una unidad por fila. Verá en qué se convierte cada fila antes de que se escriba nada.</translation>
+    </message>
+    <message>
+        <source>&amp;Look at a sample</source>
+        <translation>&amp;Ver una muestra</translation>
+    </message>
+    <message>
+        <source>Fourteen units of an invented harbour town with eight years of visits, in a file of its own beside yours: try everything there, nothing of yours changes.</source>
+        <translation>Catorce unidades de un pueblo portuario inventado con ocho años de visitas, en un archivo propio junto al suyo: pruébelo todo allí, nada de lo suyo cambia.</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file…</source>
+        <translation>A&amp;brir un archivo…</translation>
+    </message>
+    <message>
+        <source>A record that is already on this computer.</source>
+        <translation>Un registro que ya está en este ordenador.</translation>
+    </message>
+</context>
+<context>
     <name>padside::WetnessChoice</name>
     <message>
         <source>D</source>
@@ -7213,6 +7934,10 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
     <message>
         <source>Leave it</source>
         <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Making the sample</source>
+        <translation>Preparar la muestra</translation>
     </message>
 </context>
 <context>

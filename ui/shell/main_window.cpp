@@ -14,17 +14,18 @@
 #include "ui/pages/paper/history_page.h"
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/season/season_page.h"
+#include "ui/pages/setup/welcome_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/edit_menu.h"
 #include "ui/shell/key_sheet.h"
 #include "ui/shell/message_line.h"
+#include "ui/shell/setup_menu.h"
 #include "ui/shell/unit_list_panel.h"
 #include "ui/shell/view_menu.h"
 #include "ui/shell/work_line.h"
 
 #include <QFileInfo>
-#include <QLabel>
 #include <QMenuBar>
 #include <QSplitter>
 #include <QStackedWidget>
@@ -51,11 +52,13 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_historyPage(new HistoryPage(book, theme))
     , m_fleet(new FleetReviewer(book, this))
     , m_undo(new QUndoStack(this))
+    , m_setup(new SetupMenu(
+          book, *m_undo, [this] { return m_units->selected(); }, this))
     , m_message(new MessageLine(theme))
     , m_work(new WorkLine)
 {
     setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
-    makeEmptyPage();
+    makeWelcomePage();
     m_pages->addWidget(m_unitPage);
     m_pages->addWidget(m_visitPage);
     m_pages->addWidget(m_summaryPage);
@@ -108,9 +111,14 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         m_message->say(tr("%1 is still going on: wait for its end, or cancel it.").arg(running));
     });
 
+    m_setup->attachTo(m_units->list());
+    connect(m_setup, &SetupMenu::unitKept, this, &MainWindow::showUnit);
+    connect(m_setup, &SetupMenu::said, m_message, &MessageLine::say);
+    connect(&m_book, &RecordBook::sitesChanged, this, &MainWindow::followUnits);
+
     m_units->selectFirst();
     if (m_units->isEmpty())
-        m_pages->setCurrentWidget(m_emptyPage);
+        showWelcome();
     if (const auto& because = m_book.store().openedReadOnlyBecause())
         m_message->say(m_book.speaker().said(*because));
 }
@@ -126,7 +134,7 @@ void MainWindow::makeSeasonPage()
 {
     m_seasonPage = new SeasonPage(m_book, *m_fleet, *m_undo, m_theme);
     m_pages->addWidget(m_seasonPage);
-    m_edit->follow(*m_seasonPage, {*m_undo, [this] { m_undo->undo(); }, [this] { m_undo->redo(); }, {}});
+    m_edit->follow(*m_seasonPage, stepsOfNoVisit());
     connect(m_seasonPage, &SeasonPage::startVisitRequested, this, &MainWindow::startVisit);
     connect(m_seasonPage, &SeasonPage::unitRequested, this, &MainWindow::showUnit);
     connect(m_seasonPage, &SeasonPage::sheetRequested, this, [this](const Sheet& sheet) {
@@ -140,6 +148,7 @@ void MainWindow::makeFleetPage()
 {
     m_fleetPage = new FleetPage(m_book, *m_fleet, m_theme);
     m_pages->addWidget(m_fleetPage);
+    m_edit->follow(*m_fleetPage, stepsOfNoVisit());
     connect(m_fleetPage, &FleetPage::unitRequested, this, &MainWindow::showUnit);
 }
 
@@ -151,15 +160,20 @@ void MainWindow::leavePaper()
         showUnit(*unit);
 }
 
-void MainWindow::makeEmptyPage()
+void MainWindow::makeWelcomePage()
 {
-    auto* text = new QLabel(tr("<h2>This file has no units yet.</h2>"
-                               "<p>Open another file with Ctrl+O, or make the sample of an invented harbour town:</p>"
-                               "<p><code>padside demo --out sample.padside</code></p>"));
-    text->setAlignment(Qt::AlignCenter);
-    text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    m_emptyPage = text;
-    m_pages->addWidget(m_emptyPage);
+    auto* page = new WelcomePage(!m_book.store().isReadOnly());
+    connect(page, &WelcomePage::addRequested, m_setup, &SetupMenu::addUnit);
+    connect(page, &WelcomePage::listRequested, m_setup, &SetupMenu::importUnits);
+    connect(page, &WelcomePage::sampleRequested, this, &MainWindow::sampleRequested);
+    connect(page, &WelcomePage::openFileRequested, this, &MainWindow::openFileRequested);
+    m_welcomePage = page;
+    m_pages->addWidget(m_welcomePage);
+}
+
+EditMenu::Steps MainWindow::stepsOfNoVisit()
+{
+    return {*m_undo, [this] { m_undo->undo(); }, [this] { m_undo->redo(); }, {}};
 }
 
 void MainWindow::makeMenus()
@@ -174,11 +188,15 @@ void MainWindow::makeMenus()
     m_edit->follow(*m_visitPage,
                    {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
                     [this] { return m_visitPage->isClosed(); }});
+    m_edit->follow(*m_unitPage, stepsOfNoVisit());
+    m_edit->follow(*m_welcomePage, stepsOfNoVisit());
     m_edit->addSeparator();
     // Ctrl+comma everywhere: not every platform has a usual key for it.
     m_edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,
                       &MainWindow::preferencesRequested);
     menuBar()->addMenu(m_edit);
+
+    menuBar()->addMenu(m_setup->menu());
 
     QMenu* visit = menuBar()->addMenu(tr("&Visit"));
     visit->addAction(tr("Start a &spring visit"), this, [this] { startVisitOfSelected(VisitReason::spring); });
@@ -191,6 +209,8 @@ void MainWindow::makeMenus()
     view->addAction(tr("&Unit"), QKeySequence(tr("Ctrl+1")), this, [this] {
         if (const auto unit = m_units->selected())
             showUnit(*unit);
+        else if (m_units->isEmpty())
+            showWelcome();
     });
     view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
     view->addAction(tr("F&leet"), QKeySequence(tr("Ctrl+3")), this, &MainWindow::showFleet);

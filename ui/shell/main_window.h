@@ -5,6 +5,7 @@
 
 #include "core/record/visit.h"
 #include "ui/models/long_work.h"
+#include "ui/shell/edit_menu.h"
 #include "ui/shell/place.h"
 
 #include <QMainWindow>
@@ -16,13 +17,13 @@ namespace padside {
 
 struct Look;
 struct Theme;
-class EditMenu;
 class HistoryPage;
 class MessageLine;
 class RecordBook;
 class FleetPage;
 class FleetReviewer;
 class SeasonPage;
+class SetupMenu;
 class SummaryPage;
 class UnitListPanel;
 class UnitPage;
@@ -55,13 +56,17 @@ public:
 
 Q_SIGNALS:
     void openFileRequested();
+    void sampleRequested();
     void backupRequested();
     void lookRequested(const padside::Look& look);
     void preferencesRequested();
 
 private:
     void makeMenus();
-    void makeEmptyPage();
+    [[nodiscard]] EditMenu::Steps stepsOfNoVisit();
+    void makeWelcomePage();
+    void showWelcome();
+    void followUnits(); ///< units came or went
     void makeSeasonPage();
     void makeFleetPage();
     void leavePaper();
@@ -76,12 +81,13 @@ private:
     SummaryPage* m_summaryPage;
     HistoryPage* m_historyPage;
     FleetReviewer* m_fleet;
-    QUndoStack* m_undo; ///< of the season page; a visit has its own
+    QUndoStack* m_undo; ///< of all that is no visit: setting up, moving trips; a visit has its own
     EditMenu* m_edit = nullptr;
+    SetupMenu* m_setup;
     SeasonPage* m_seasonPage = nullptr;
     FleetPage* m_fleetPage = nullptr;
     bool m_paperOfSeason = false; ///< the paper shown came from the season page
-    QWidget* m_emptyPage = nullptr;
+    QWidget* m_welcomePage = nullptr;
     MessageLine* m_message;
     WorkLine* m_work;
 };

@@ -7,6 +7,7 @@
 #include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/summary_page.h"
 #include "ui/pages/season/season_page.h"
+#include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/unit_list_panel.h"
@@ -56,6 +57,28 @@ void MainWindow::goTo(const Place& place)
         showVisit(place.visit);
     else
         showSummary(place.unit, place.visit);
+}
+
+void MainWindow::followUnits()
+{
+    const QWidget* shown = m_pages->currentWidget();
+    if (m_units->isEmpty()) {
+        showWelcome();
+        return;
+    }
+    if (shown != m_welcomePage && shown != m_unitPage)
+        return;
+    if (shown == m_welcomePage || !m_units->holds(m_unitPage->unit()))
+        m_units->selectFirst();
+    if (const auto unit = m_units->selected())
+        showUnit(*unit);
+}
+
+void MainWindow::showWelcome()
+{
+    m_units->hide(); // there is nothing to list yet
+    m_pages->setCurrentWidget(m_welcomePage);
+    m_welcomePage->setFocus();
 }
 
 } // namespace padside

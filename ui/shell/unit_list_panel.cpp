@@ -75,7 +75,10 @@ void UnitListPanel::reload()
 
 void UnitListPanel::select(UnitId unit)
 {
-    const QModelIndex index = m_filter->mapFromSource(m_model->indexOf(unit));
+    const QModelIndex place = m_model->indexOf(unit);
+    if (place.isValid() && !m_filter->mapFromSource(place).isValid())
+        m_search->clear(); // what is shown beside the list is in the list
+    const QModelIndex index = m_filter->mapFromSource(place);
     if (index.isValid())
         m_tree->setCurrentIndex(index);
 }
@@ -98,6 +101,11 @@ bool UnitListPanel::holds(UnitId unit) const
 bool UnitListPanel::isEmpty() const
 {
     return m_model->rowCount() == 0;
+}
+
+QAbstractScrollArea* UnitListPanel::list() const
+{
+    return m_tree;
 }
 
 void UnitListPanel::focusSearch()

@@ -11,6 +11,7 @@
 
 #include <optional>
 
+class QAbstractScrollArea;
 class QLineEdit;
 class QSortFilterProxyModel;
 class QTreeView;
@@ -37,6 +38,7 @@ public:
     [[nodiscard]] bool holds(UnitId unit) const;
     [[nodiscard]] bool isEmpty() const;
     void focusSearch();
+    [[nodiscard]] QAbstractScrollArea* list() const; ///< where a context menu is asked for
 
 Q_SIGNALS:
     void unitSelected(const padside::UnitId& unit);

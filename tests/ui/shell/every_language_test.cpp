@@ -12,16 +12,27 @@
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/language.h"
+#include "ui/models/setup_log.h"
 #include "ui/pages/preferences/preferences_dialog.h"
+#include "ui/pages/setup/import_dialog.h"
+#include "ui/pages/setup/retire_dialog.h"
+#include "ui/pages/setup/site_dialog.h"
+#include "ui/pages/setup/unit_dialog.h"
+#include "ui/pages/setup/welcome_page.h"
 #include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
 #include <QAbstractItemModel>
 #include <QApplication>
+#include <QFile>
+#include <QLineEdit>
+#include <QPushButton>
 #include <QTabBar>
 #include <QTabWidget>
+#include <QTest>
 #include <QToolButton>
 #include <QTreeView>
+#include <QUndoStack>
 
 namespace padside::test {
 
@@ -63,6 +74,7 @@ protected:
         window.showFleet();
         lookAt(window, "the fleet");
         lookAtPreferences();
+        lookAtSettingUp();
     }
 
     Appearance m_appearance;
@@ -98,6 +110,62 @@ private:
             tabs->setCurrentIndex(tab);
             lookAt(dialog, "the preferences");
         }
+    }
+
+    void lookAtSettingUp()
+    {
+        WelcomePage welcome(true);
+        welcome.resize(smallScreen);
+        welcome.show();
+        lookAt(welcome, "the welcome");
+        QUndoStack stack;
+        SetupLog log(*m_book, stack);
+        const UnitRecord record = m_book->record(units().front());
+        lookAtForm(*new SiteDialog(*m_book, log, std::nullopt), "a new site");
+        lookAtForm(*new SiteDialog(*m_book, log, record.site), "a site");
+        lookAtForm(*new UnitDialog(*m_book, log, UnitDialog::newAt({}, *m_book)), "a new unit");
+        lookAtForm(*new UnitDialog(*m_book, log, UnitDialog::oneLike({record.unit, record.parts}, *m_book)),
+                   "one like another");
+        lookAtForm(*new UnitDialog(*m_book, log, UnitDialog::change(record.unit)), "a unit");
+        lookAtForm(*new RetireDialog(*m_book, log, record.unit), "retiring a unit");
+        lookAtList(log);
+    }
+
+    /// As it opens, and with what it says of fields left empty or filled with what can't be understood.
+    static void lookAtForm(QDialog& form, const char* where)
+    {
+        form.setAttribute(Qt::WA_DeleteOnClose, false);
+        form.show();
+        lookAt(form, where);
+        for (auto* line : form.findChildren<QLineEdit*>()) {
+            if (line->isVisible() && line->isEnabled() && line->objectName() != u"qt_spinbox_lineedit"_s)
+                line->clear();
+        }
+        form.accept();
+        lookAt(form, where);
+        for (auto* line : form.findChildren<QLineEdit*>()) {
+            if (line->isVisible() && line->isEnabled() && line->objectName() != u"qt_spinbox_lineedit"_s)
+                line->setText(u"14/6/08"_s);
+        }
+        form.accept();
+        lookAt(form, where);
+        delete &form;
+    }
+
+    void lookAtList(SetupLog& log)
+    {
+        QFile list(m_folder.filePath(u"units.csv"_s));
+        ASSERT_TRUE(list.open(QIODevice::WriteOnly));
+        list.write("site,tag,kind\nQuay 4,RT-901,heat-pump\nQuay 4,RT-902,windmill\nQuay 4,,heat-pump\n");
+        list.close();
+        auto dialog = std::make_unique<ImportDialog>(*m_book, log);
+        dialog->setAttribute(Qt::WA_DeleteOnClose, false);
+        dialog->show();
+        lookAt(*dialog, "no list yet");
+        dialog->read(list.fileName());
+        const auto* add = dialog->findChild<QPushButton*>(u"import-add"_s);
+        ASSERT_TRUE(QTest::qWaitFor([add] { return add->isEnabled(); }, 20000));
+        lookAt(*dialog, "a list with bad rows");
     }
 
     [[nodiscard]] VisitId closedVisit(UnitId unit) const

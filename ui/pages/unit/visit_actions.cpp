@@ -6,6 +6,7 @@
 #include "ui/models/speaker.h"
 
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QPushButton>
 
 using namespace Qt::Literals::StringLiterals;
@@ -15,6 +16,7 @@ namespace padside {
 VisitActions::VisitActions(const LocalSpeaker& speaker, QWidget* parent)
     : QWidget(parent)
     , m_speaker(speaker)
+    , m_first(new QLabel(tr("Start the first visit:"), this))
     , m_spring(startButton(u"startSpring"_s, tr("Start &spring visit"), tr("Start a spring visit today"),
                            VisitReason::spring))
     , m_fall(startButton(u"startFall"_s, tr("Start fa&ll visit"), tr("Start a fall visit today"), VisitReason::fall))
@@ -26,6 +28,11 @@ VisitActions::VisitActions(const LocalSpeaker& speaker, QWidget* parent)
 {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
+    m_first->setObjectName(u"firstVisit"_s);
+    QFont bold = m_first->font();
+    bold.setBold(true);
+    m_first->setFont(bold);
+    row->addWidget(m_first);
     for (QPushButton* one : buttons())
         row->addWidget(one);
     row->addStretch(1);
@@ -76,6 +83,7 @@ void VisitActions::setSnapshot(const UnitSnapshot& snapshot, bool mayWrite)
         start->setVisible(!open);
         start->setEnabled(mayWrite && !snapshot.record.unit.retiredOn);
     }
+    m_first->setVisible(snapshot.record.visits.empty() && mayWrite && !snapshot.record.unit.retiredOn);
     m_summary->setEnabled(!m_last.isNull());
 }
 

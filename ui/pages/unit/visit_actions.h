@@ -9,6 +9,7 @@
 
 #include <optional>
 
+class QLabel;
 class QPushButton;
 
 namespace padside {
@@ -36,6 +37,7 @@ private:
     QPushButton* startButton(const QString& name, const QString& text, const QString& what, VisitReason reason);
 
     const LocalSpeaker& m_speaker;
+    QLabel* m_first; ///< invites to the first visit
     QPushButton* m_spring;
     QPushButton* m_fall;
     QPushButton* m_callOut;

@@ -1,0 +1,120 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/setup/checked_form.h"
+
+#include <QComboBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+namespace padside {
+
+namespace {
+
+void embolden(QLabel& label)
+{
+    QFont bold = label.font();
+    bold.setBold(true);
+    label.setFont(bold);
+}
+
+} // namespace
+
+CheckedForm::CheckedForm(QWidget* parent)
+    : QWidget(parent)
+    , m_form(new QFormLayout(this))
+{
+    m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
+}
+
+void CheckedForm::addField(int field, const QString& label, QWidget* control, const QString& name)
+{
+    control->setObjectName(name);
+    control->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+    auto* problem = new QLabel;
+    problem->setObjectName(name + QLatin1String("-problem"));
+    problem->setWordWrap(true);
+    embolden(*problem);
+    problem->hide();
+    auto* cell = new QWidget;
+    auto* column = new QVBoxLayout(cell);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addWidget(control);
+    column->addWidget(problem);
+    auto* shownLabel = new QLabel(label);
+    shownLabel->setBuddy(control);
+    shownLabel->setContentsMargins(0, 0, 2, 0); // its size is reckoned without the underlined key, and came out short
+    m_form->addRow(shownLabel, cell);
+    m_fields.emplace(field, Field{control, problem, cell});
+    m_order.push_back(field);
+}
+
+void CheckedForm::addHeading(const QString& text)
+{
+    auto* heading = new QLabel(text);
+    embolden(*heading);
+    heading->setContentsMargins(0, 10, 0, 0);
+    m_form->addRow(heading);
+}
+
+void CheckedForm::addNote(const QString& text)
+{
+    auto* note = new QLabel(text);
+    note->setWordWrap(true);
+    m_form->addRow(note);
+}
+
+void CheckedForm::setFieldShown(int field, bool shown)
+{
+    m_form->setRowVisible(m_fields.at(field).cell, shown);
+}
+
+QString CheckedForm::text(int field) const
+{
+    QWidget* control = m_fields.at(field).control;
+    if (const auto* line = qobject_cast<QLineEdit*>(control))
+        return line->text();
+    if (const auto* text = qobject_cast<QPlainTextEdit*>(control))
+        return text->toPlainText();
+    return qobject_cast<QComboBox*>(control)->currentData().toString();
+}
+
+void CheckedForm::setText(int field, const QString& text)
+{
+    QWidget* control = m_fields.at(field).control;
+    if (auto* line = qobject_cast<QLineEdit*>(control))
+        line->setText(text);
+    else if (auto* lines = qobject_cast<QPlainTextEdit*>(control))
+        lines->setPlainText(text);
+    else if (auto* choice = qobject_cast<QComboBox*>(control))
+        choice->setCurrentIndex(choice->findData(text));
+}
+
+QString CheckedForm::problem(int field) const
+{
+    return m_fields.at(field).problem->text();
+}
+
+void CheckedForm::setProblems(const std::map<int, QString>& problems)
+{
+    QWidget* first = nullptr;
+    for (const int key : m_order) {
+        const Field& field = m_fields.at(key);
+        const auto found = problems.find(key);
+        const QString sentence = found == problems.end() ? QString() : found->second;
+        field.problem->setText(sentence);
+        field.problem->setVisible(!sentence.isEmpty());
+        field.control->setAccessibleDescription(sentence);
+        if (!sentence.isEmpty() && first == nullptr)
+            first = field.control;
+    }
+    if (first != nullptr)
+        first->setFocus(); // a scrolled form follows
+}
+
+} // namespace padside

@@ -1,0 +1,51 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QWidget>
+
+#include <map>
+
+class QFormLayout;
+class QLabel;
+
+namespace padside {
+
+/// A form of labelled fields, each with room for one sentence about what is wrong with it. Fields are told apart by a
+/// number, which stands for a value of the form's own enumeration.
+class CheckedForm : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit CheckedForm(QWidget* parent = nullptr);
+
+    /// `control` is a line, a text, or a choice whose data is the value.
+    void addField(int field, const QString& label, QWidget* control, const QString& name);
+    void addHeading(const QString& text);
+    void addNote(const QString& text);
+
+    void setFieldShown(int field, bool shown);
+
+    [[nodiscard]] QString text(int field) const;
+    void setText(int field, const QString& text);
+    [[nodiscard]] QWidget* control(int field) const { return m_fields.at(field).control; }
+    [[nodiscard]] QString problem(int field) const; ///< empty if nothing is wrong
+
+    /// Says each sentence below its field and goes to the first of them; the other fields are said to be well.
+    void setProblems(const std::map<int, QString>& problems);
+
+private:
+    struct Field
+    {
+        QWidget* control;
+        QLabel* problem;
+        QWidget* cell; ///< both
+    };
+
+    QFormLayout* m_form;
+    std::map<int, Field> m_fields;
+    std::vector<int> m_order;
+};
+
+} // namespace padside
