@@ -62,6 +62,8 @@ Q_SIGNALS:
 private:
     void makeMenus();
     void makeEmptyPage();
+    /// Only the page in front asks for room: a wide one behind it would squeeze the list of units.
+    void giveRoom(int pageInFront);
     void makeSeasonPage();
     void makeFleetPage();
     void leavePaper();
