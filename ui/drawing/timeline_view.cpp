@@ -77,7 +77,7 @@ TimelineView::TimelineView(const Speaker& speaker, const Theme& theme, QWidget* 
     viewport()->setAutoFillBackground(false);
     setAccessibleName(tr("History timeline"));
     viewport()->setAccessibleName(tr("History timeline, lanes"));
-    setMinimumHeight(120);
+    setMinimumHeight(84);
 }
 
 void TimelineView::setTimeline(Timeline timeline)

@@ -81,6 +81,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     setCentralWidget(centre);
     makeMenus();
 
+    connect(m_pages, &QStackedWidget::currentChanged, this, &MainWindow::giveRoom);
     connect(&m_book, &RecordBook::failed, this, [this](const QString& sentence) {
         if (m_pages->currentWidget() != m_visitPage) // a visit says it beside the entry
             m_message->say(sentence);
@@ -128,6 +129,14 @@ MainWindow::~MainWindow()
     // What is being typed is entered while all pages are whole: each of them shows what changed.
     if (QWidget* typing = focusWidget())
         typing->clearFocus();
+}
+
+void MainWindow::giveRoom(int pageInFront)
+{
+    for (int page = 0; page < m_pages->count(); ++page) {
+        const auto policy = page == pageInFront ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+        m_pages->widget(page)->setSizePolicy(policy, policy);
+    }
 }
 
 void MainWindow::makeSeasonPage()
@@ -229,10 +238,10 @@ void MainWindow::startVisitOfSelected(VisitReason reason)
 
 void MainWindow::showUnit(UnitId unit)
 {
+    m_pages->setCurrentWidget(m_unitPage); // first: a wider page would leave the list too little room
     m_units->show();
     m_units->select(unit);
     m_unitPage->showUnit(unit);
-    m_pages->setCurrentWidget(m_unitPage);
 }
 
 void MainWindow::showVisit(VisitId visit)

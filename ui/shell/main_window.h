@@ -67,6 +67,8 @@ private:
     void makeWelcomePage();
     void showWelcome();
     void followUnits(); ///< units came or went
+    /// Only the page in front asks for room: a wide one behind it would squeeze the list of units.
+    void giveRoom(int pageInFront);
     void makeSeasonPage();
     void makeFleetPage();
     void leavePaper();

@@ -17,6 +17,7 @@
 #include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QTabWidget>
+#include <QTableView>
 #include <QTest>
 
 #include <set>
@@ -194,6 +195,8 @@ TEST_F(AppearanceTest, InFieldSizeNothingThatIsPressedOnTheOtherPagesIsSmall)
         }
         EXPECT_GT(looked, 2) << name;
     }
+    const auto* fleet = m_window->findChild<QTableView*>(QStringLiteral("fleet"));
+    EXPECT_GE(fleet->rowHeight(0), smallestTarget);
 }
 
 /// Walks with Tab until it is back where it began.

@@ -57,6 +57,23 @@ TEST_F(MainWindowTest, OpensOnTheFirstUnit)
     EXPECT_EQ(page->unit(), units().front());
 }
 
+TEST_F(MainWindowTest, TheListOfUnitsKeepsItsWidthWhateverPageWasInFront)
+{
+    const auto* list = m_window.findChild<QWidget*>(QStringLiteral("unitList"));
+    const int before = list->width();
+    const std::vector<std::function<void()>> elsewhere{
+        [this] { m_window.showFleet(); }, [this] { m_window.showSeason(); },
+        [this] { m_window.startVisit(units().front(), VisitReason::spring); },
+        [this] { m_window.showHistoryPaper(units().front()); }};
+    for (const auto& go : elsewhere) {
+        go();
+        QCoreApplication::processEvents();
+        m_window.showUnit(units().front());
+        QCoreApplication::processEvents();
+        EXPECT_EQ(list->width(), before);
+    }
+}
+
 TEST_F(MainWindowTest, StartingAVisitShowsItAndItResumesWhenAskedAgain)
 {
     const UnitId unit = idleUnit(*m_store, units());

@@ -20,6 +20,7 @@ FleetPage::FleetPage(RecordBook& book, FleetReviewer& fleet, const Theme& theme,
     : QWidget(parent)
     , m_book(book)
     , m_reviewer(fleet)
+    , m_theme(theme)
     , m_fleet(new FleetModel(book.catalogue(), book.speaker(), book.today(), this))
     , m_filter(new FleetFilter(*m_fleet, this))
     , m_wishes(new FleetWishes)
@@ -29,7 +30,7 @@ FleetPage::FleetPage(RecordBook& book, FleetReviewer& fleet, const Theme& theme,
     , m_table(new QTableView)
     , m_empty(new QLabel)
 {
-    makeLayout(theme);
+    makeLayout();
     connectParts();
 }
 

@@ -36,9 +36,13 @@ public:
 Q_SIGNALS:
     void unitRequested(const padside::UnitId& unit);
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
-    void makeLayout(const Theme& theme);
-    void makeTable(const Theme& theme);
+    void makeLayout();
+    void makeTable();
+    void fitTable(); ///< to the letters and sizes that are worn
     void addSortKey(const QKeySequence& key, Qt::SortOrder order);
     void connectParts();
     void noteChange();
@@ -55,6 +59,7 @@ private:
 
     RecordBook& m_book;
     FleetReviewer& m_reviewer;
+    const Theme& m_theme;
     FleetModel* m_fleet;
     FleetFilter* m_filter;
     bool m_isStale = true; ///< units changed since their lines were read

@@ -12,6 +12,7 @@
 #include "ui/pages/fleet/fleet_wishes.h"
 
 #include <QAction>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -34,7 +35,7 @@ constexpr std::array<int, FleetModel::columns> letters{9, 20, 19, 21, 5, 5, 5, 0
 
 } // namespace
 
-void FleetPage::makeLayout(const Theme& theme)
+void FleetPage::makeLayout()
 {
     m_state->setObjectName(QStringLiteral("state"));
     m_state->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -46,7 +47,7 @@ void FleetPage::makeLayout(const Theme& theme)
     m_empty->setObjectName(QStringLiteral("empty"));
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
-    makeTable(theme);
+    makeTable();
 
     auto* state = new QHBoxLayout;
     state->setContentsMargins(10, 2, 10, 8);
@@ -58,7 +59,7 @@ void FleetPage::makeLayout(const Theme& theme)
                                  "the column you are in, as a click on its heading does"));
     legend->setWordWrap(true);
     legend->setMargin(6);
-    legend->setStyleSheet(QStringLiteral("QLabel { color: %1; }").arg(theme.softInk.name()));
+    legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
 
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -71,12 +72,12 @@ void FleetPage::makeLayout(const Theme& theme)
     setFocusProxy(m_table);
 }
 
-void FleetPage::makeTable(const Theme& theme)
+void FleetPage::makeTable()
 {
     m_table->setObjectName(QStringLiteral("fleet"));
     m_table->setAccessibleName(tr("Units of the fleet"));
     m_table->setModel(m_filter);
-    m_table->setItemDelegate(new FleetLineDelegate(theme, m_table));
+    m_table->setItemDelegate(new FleetLineDelegate(m_theme, m_table));
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -85,8 +86,16 @@ void FleetPage::makeTable(const Theme& theme)
     m_table->setWordWrap(false);
     m_table->setFrameShape(QFrame::NoFrame);
     m_table->verticalHeader()->hide();
-    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 12);
+    fitTable();
+    m_table->setSortingEnabled(true);
+    m_table->sortByColumn(FleetModel::grade, Qt::DescendingOrder);
+    addSortKey(QKeySequence(Qt::ALT | Qt::Key_Up), Qt::AscendingOrder);
+    addSortKey(QKeySequence(Qt::ALT | Qt::Key_Down), Qt::DescendingOrder);
+}
 
+void FleetPage::fitTable()
+{
+    m_table->verticalHeader()->setDefaultSectionSize(std::max(fontMetrics().height() + 12, m_theme.size.entry));
     QHeaderView* header = m_table->horizontalHeader();
     header->setHighlightSections(false);
     for (int column = 0; column < FleetModel::columns; ++column) {
@@ -94,10 +103,13 @@ void FleetPage::makeTable(const Theme& theme)
         header->resizeSection(column, std::max(wanted, header->sectionSizeHint(column) + headerMargin));
     }
     header->setSectionResizeMode(FleetModel::worstFlag, QHeaderView::Stretch);
-    m_table->setSortingEnabled(true);
-    m_table->sortByColumn(FleetModel::grade, Qt::DescendingOrder);
-    addSortKey(QKeySequence(Qt::ALT | Qt::Key_Up), Qt::AscendingOrder);
-    addSortKey(QKeySequence(Qt::ALT | Qt::Key_Down), Qt::DescendingOrder);
+}
+
+void FleetPage::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        fitTable();
 }
 
 void FleetPage::addSortKey(const QKeySequence& key, Qt::SortOrder order)

@@ -20,7 +20,7 @@ public:
     void showImage(const QImage& image, const QString& caption);
     void showNothing(const QString& why);
 
-    [[nodiscard]] QSize sizeHint() const override { return {260, 112}; }
+    [[nodiscard]] QSize sizeHint() const override { return {260, 96}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {140, 96}; }
 
 protected:

@@ -216,10 +216,9 @@ void ZonePanel::showLastTime()
     if (last) {
         m_lastHeading->setText(
             tr("Last seen %1:  %2").arg(m_book.speaker().shownDate(last->on), sightText(m_book, *last)));
-        QString seen = gradeText(m_book, m_line->part, m_line->zone, *last->grade());
+        // What the grade means stands beside its button, which is marked as that of last time.
         if (last->wetness)
-            seen += u' ' + tr("It was %1.").arg(translated(m_book, wordOf(*last->wetness)));
-        lines << seen;
+            lines << tr("It was %1.").arg(translated(m_book, wordOf(*last->wetness)));
         if (!last->note.empty())
             lines << tr("“%1”").arg(shown(last->note));
     } else {
@@ -227,7 +226,7 @@ void ZonePanel::showLastTime()
     }
     if (lastLook && !lastLook->seen())
         lines << tr("%1: %2.").arg(m_book.speaker().shownDate(lastLook->on), sightText(m_book, *lastLook));
-    m_lastText->setText(lines.join(u'\n'));
+    m_lastText->setText(lines.join(u' '));
     m_same->setEnabled(m_mayWrite && last.has_value());
     QImage image;
     if (m_line->lastPhoto) {
