@@ -4968,7 +4968,7 @@
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished">%1 (%2)</translation>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -5401,7 +5401,7 @@
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished">Cerrar</translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Units from a list</source>
@@ -7559,23 +7559,23 @@
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished">Emplazamiento</translation>
+        <translation>Emplazamiento</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished">Tipo</translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished">Lugar</translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>Maker</source>
-        <translation type="unfinished">Fabricante</translation>
+        <translation>Fabricante</translation>
     </message>
     <message>
         <source>Model</source>
-        <translation type="unfinished">Modelo</translation>
+        <translation>Modelo</translation>
     </message>
     <message>
         <source>Serial number</source>
@@ -7587,7 +7587,7 @@
     </message>
     <message>
         <source>Installed</source>
-        <translation type="unfinished">Instalada</translation>
+        <translation>Instalada</translation>
     </message>
 </context>
 <context>
