@@ -81,6 +81,7 @@ private:
     void chooseFile();
     void backUp();
     void showSample(); ///< makes it first, in the background, where it is not there yet
+    void openSample(const QString& file);
     void tell(const QString& sentence);
     void tell(const Sentence& sentence) { tell(said(sentence)); }
     [[nodiscard]] static QString said(const Sentence& sentence);

@@ -7939,6 +7939,10 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
         <source>Making the sample</source>
         <translation>Preparar la muestra</translation>
     </message>
+    <message>
+        <source>This is the sample; change in it what you like. Your own file, %1, comes back with File, Open, or when Padside starts again.</source>
+        <translation>Esta es la muestra; cambie en ella lo que quiera. Su propio archivo, %1, vuelve con Archivo, Abrir, o al iniciar Padside de nuevo.</translation>
+    </message>
 </context>
 <context>
     <name>padside::WorkLine</name>

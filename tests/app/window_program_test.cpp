@@ -7,10 +7,13 @@
 #include "ui/shell/message_line.h"
 
 #include <QApplication>
+#include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
@@ -145,6 +148,27 @@ TEST_F(WindowProgramTest, ADamagedFileIsToldAndNotLeftMarked)
     EXPECT_EQ(first->open(letter), Opened::notAtAll);
     EXPECT_EQ(m_told.size(), 1);
     EXPECT_FALSE(QFile::exists(letter + u".in-use"_s));
+}
+
+TEST_F(WindowProgramTest, TheSampleIsAFileOfThePersonsOwnAndNotTheOneOfTheNextStart)
+{
+    const QDir data(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+    const QString sample = data.filePath(u"sample.padside"_s);
+    data.mkpath(u"."_s);
+    QFile::remove(sample);
+    ASSERT_TRUE(QFile::copy(m_file, sample)); // made before; how it is made stands in own_sample_test.cpp
+    {
+        const auto first = program();
+        ASSERT_EQ(first->openUsual(), Opened::here);
+        const QString own = first->window()->file();
+        Q_EMIT first->window()->sampleRequested();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return first->window()->file() != own; }, 5000));
+        EXPECT_EQ(first->window()->file(), sample);
+        EXPECT_TRUE(lineOf(*first).contains(QFileInfo(own).fileName())) << "it says where the person's own file is";
+    }
+    const auto next = program();
+    ASSERT_EQ(next->openUsual(), Opened::here);
+    EXPECT_NE(next->window()->file(), sample);
 }
 
 TEST_F(WindowProgramTest, TheLastFileIsOpenedAgain)
