@@ -14,6 +14,9 @@ namespace padside {
 
 namespace {
 
+/// An underlined key breaks the kerning beside it ("Te"): the text is then wider than its label reckons.
+constexpr int underlineSpread = 4;
+
 void embolden(QLabel& label)
 {
     QFont bold = label.font();
@@ -48,7 +51,7 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     column->addWidget(problem);
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
-    shownLabel->setContentsMargins(0, 0, 2, 0); // its size is reckoned without the underlined key, and came out short
+    shownLabel->setMinimumWidth(shownLabel->sizeHint().width() + underlineSpread);
     m_form->addRow(shownLabel, cell);
     m_fields.emplace(field, Field{control, problem, cell});
     m_order.push_back(field);

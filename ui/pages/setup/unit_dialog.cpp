@@ -190,30 +190,27 @@ void UnitDialog::showTags()
     m_tags->setVisible(!says.isEmpty());
 }
 
-bool UnitDialog::refuseTag(const Sentence& why)
+std::optional<Sentence> UnitDialog::tagProblem(const std::string& first) const
 {
-    m_form->say({{UnitField::tag, why}});
-    return false;
+    const auto tags = countedTags(first, m_count->value());
+    if (!tags)
+        return tags.error().what;
+    const auto taken = std::ranges::find_if(*tags, [this](const auto& tag) { return m_taken.contains(tag); });
+    if (taken != tags->end())
+        return Sentence{PADSIDE_SAY("The tag {0} is taken by another unit: choose another one."), {*taken}};
+    return std::nullopt;
 }
 
-std::optional<std::vector<FittedUnit>> UnitDialog::several(const Unit& first)
+std::vector<FittedUnit> UnitDialog::several(const Unit& first) const
 {
-    const auto tags = countedTags(first.tag, m_count->value());
-    if (!tags) {
-        refuseTag(tags.error().what);
-        return std::nullopt;
-    }
     std::vector<FittedUnit> units;
-    for (const std::string& tag : *tags) {
-        if (m_taken.contains(tag)) {
-            refuseTag({PADSIDE_SAY("The tag {0} is taken by another unit: choose another one."), {tag}});
-            return std::nullopt;
-        }
+    const auto tags = countedTags(first.tag, m_count->value()).value(); // tagProblem() found none
+    for (const std::string& tag : tags) {
         FittedUnit fitted{first, {}};
         fitted.unit.tag = tag;
         if (!units.empty())
             fitted.unit.id = m_book.ids().make<UnitId>();
-        if (tags->size() > 1)
+        if (tags.size() > 1)
             fitted.unit.serial.clear();
         const auto fittedOn = m_asOld->isChecked() ? fitted.unit.installedOn : std::nullopt;
         fitted.parts = partsFor(fitted.unit, m_book.catalogue(), m_book.ids(), m_parts->leftOut(), fittedOn);
@@ -227,14 +224,16 @@ bool UnitDialog::keep()
     CheckedUnit checked = checkedUnit(m_form->input(), m_task.unit, m_taken, m_book.today());
     if (m_form->site().isNull() && m_form->newSite().name.empty())
         checked.problems.emplace(UnitField::site, Sentence{PADSIDE_SAY("Name the site it stands at."), {}});
+    if (m_task.isNew && !checked.problems.contains(UnitField::tag)) {
+        if (auto why = tagProblem(checked.unit.tag))
+            checked.problems.emplace(UnitField::tag, std::move(*why));
+    }
     m_form->say(checked.problems);
     if (!checked.problems.empty())
         return false;
     Unit unit = checked.unit;
     unit.siteId = m_form->site();
-    if (!m_task.isNew)
-        return m_log.change(m_task.unit, unit);
-    return add(std::move(unit));
+    return m_task.isNew ? add(std::move(unit)) : m_log.change(m_task.unit, unit);
 }
 
 bool UnitDialog::add(Unit unit)
@@ -246,8 +245,7 @@ bool UnitDialog::add(Unit unit)
         unit.siteId = site.id;
         sites.push_back(std::move(site));
     }
-    auto units = several(unit);
-    return units && m_log.add(std::move(sites), std::move(*units));
+    return m_log.add(std::move(sites), several(unit));
 }
 
 void UnitDialog::announce()

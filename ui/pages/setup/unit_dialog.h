@@ -51,8 +51,9 @@ private:
     [[nodiscard]] QWidget* makePanes();
     void showTags();
     [[nodiscard]] static QString tagsSaid(const std::vector<std::string>& tags, const std::set<std::string>& taken);
-    [[nodiscard]] std::optional<std::vector<FittedUnit>> several(const Unit& first);
-    bool refuseTag(const Sentence& why);
+    /// What is wrong with the tags that count up from this one.
+    [[nodiscard]] std::optional<Sentence> tagProblem(const std::string& first) const;
+    [[nodiscard]] std::vector<FittedUnit> several(const Unit& first) const;
     bool add(Unit unit);
 
     SetupLog& m_log;

@@ -98,10 +98,12 @@ TEST_F(UnitDialogTest, SeveralOfWhichOneIsTakenAreRefusedBesideTheTag)
     UnitDialog* dialog = openNew();
     type(u"unit-tag"_s, u"RT-08"_s);
     choose(u"unit-kind"_s, m_kind);
+    type(u"unit-installed"_s, u"14/6/08"_s);
     find<QSpinBox>(u"unit-count"_s)->setValue(3);
     dialog->accept();
     EXPECT_TRUE(dialog->isVisible());
     EXPECT_TRUE(problem(u"unit-tag"_s).contains(u"RT-09"_s));
+    EXPECT_FALSE(problem(u"unit-installed"_s).isEmpty()) << "said together";
     EXPECT_EQ(units().size(), 1U);
 }
 
