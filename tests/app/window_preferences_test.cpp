@@ -85,6 +85,7 @@ TEST_F(WindowPreferencesTest, ALookChosenInTheViewMenuIsWornByTheOpenWindowAndKe
         if (action->text().startsWith(u"Sunli&ght"_s))
             action->trigger();
     }
+    QApplication::processEvents();
     EXPECT_EQ(before->palette().color(QPalette::WindowText), Theme::sunlight().ink);
     EXPECT_EQ(readPreferences(QSettings()).theme, u"sunlight"_s);
     EXPECT_EQ(m_program->window(), before) << "nothing is made anew";

@@ -241,7 +241,7 @@ TEST_F(UnitPageTest, EverythingThatTakesTheFocusHasANameAndTabReachesIt)
             EXPECT_FALSE(accessible->text(QAccessible::Name).isEmpty()) << widget->metaObject()->className();
         }
     }
-    // The chain of focus visits list, findings and history in the order in which they are read.
+    // The chain of focus visits list, history and findings in the order in which they are read.
     std::vector<const QWidget*> order;
     const QWidget* widget = m_page.get();
     do {
@@ -253,8 +253,8 @@ TEST_F(UnitPageTest, EverythingThatTakesTheFocusHasANameAndTabReachesIt)
     EXPECT_LT(place(find<QPushButton>("startSpring")), place(find<QPushButton>("visitSummary")));
     EXPECT_LT(place(find<QPushButton>("visitSummary")), place(find<QWidget>("cutaway")));
     EXPECT_LT(place(find<QWidget>("cutaway")), place(find<QWidget>("nextList")));
-    EXPECT_LT(place(find<QWidget>("nextList")), place(find<QWidget>("findingTree")));
-    EXPECT_LT(place(find<QWidget>("findingTree")), place(find<QWidget>("timeline")));
+    EXPECT_LT(place(find<QWidget>("nextList")), place(find<QWidget>("timeline")));
+    EXPECT_LT(place(find<QWidget>("timeline")), place(find<QWidget>("findingTree")));
 }
 
 TEST_F(UnitPageTest, FitsASmallWindow)
