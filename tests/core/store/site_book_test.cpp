@@ -171,11 +171,15 @@ TEST_F(SiteBookTest, AReplacementCanBeTakenBackUntilSomethingIsEnteredForTheNewP
         << "it replaced nothing";
 
     book().replacePart(m_record.parts[0].id, day("2024-02-29"), "burnt", fresh);
+    Visit visit = m_record.visits.front();
+    visit.id = m_ids.make<VisitId>();
+    visit.closedAt.reset();
+    m_store->visits().open(visit);
     FollowUp promise;
     promise.id = m_ids.make<FollowUpId>();
     promise.unitId = fresh.unitId;
     promise.zoneId = fresh.zones.front().id;
-    promise.madeAt = m_record.visits.front().id;
+    promise.madeAt = visit.id;
     promise.earliest = promise.latest = day("2024-06-01");
     promise.why = "new contacts";
     m_store->visits().put(promise);
