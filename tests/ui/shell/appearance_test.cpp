@@ -3,6 +3,7 @@
 
 #include "core/store/visit_book.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/models/fleet_reviewer.h"
 #include "ui/models/preferences.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/appearance.h"
@@ -74,6 +75,12 @@ protected:
             if (action->text().startsWith(QString::fromLatin1(entry)))
                 action->trigger();
         }
+        QCoreApplication::processEvents();
+    }
+    /// Waits for what is read beside the window: it would come in while the page is looked over.
+    void settle() const
+    {
+        EXPECT_TRUE(QTest::qWaitFor([this] { return !m_window->findChild<FleetReviewer*>()->isRunning(); }));
         QCoreApplication::processEvents();
     }
     [[nodiscard]] VisitPage& page() const { return *m_window->findChild<VisitPage*>(); }
@@ -184,7 +191,7 @@ TEST_F(AppearanceTest, InFieldSizeNothingThatIsPressedOnTheOtherPagesIsSmall)
         {"history paper", [&] { m_window->showHistoryPaper(m_unit); }}};
     for (const auto& [name, show] : pages) {
         show();
-        QCoreApplication::processEvents();
+        settle();
         int looked = 0;
         for (const QWidget* widget : m_window->findChildren<QWidget*>()) {
             if (!widget->isVisible() || isInner(*widget) || !isTarget(*widget))
@@ -225,7 +232,7 @@ TEST_F(AppearanceTest, EveryControlOfEveryPageHasANameAndIsReachedByTab)
         {"summary", [&] { m_window->showSummary(m_unit, visit); }}};
     for (const auto& [name, show] : pages) {
         show();
-        QCoreApplication::processEvents();
+        settle();
         m_window->setFocus();
         QTest::keyClick(m_window.get(), Qt::Key_Tab);
         const std::vector<const QWidget*> reached = reachedByTab();
