@@ -40,7 +40,7 @@ int compareInReadingOrder(void* /*nothing of ours*/, int length, const void* tex
 {
     const auto result = inReadingOrder({static_cast<const char*>(text), static_cast<std::size_t>(length)},
                                        {static_cast<const char*>(other), static_cast<std::size_t>(otherLength)});
-    return result < 0 ? -1 : result > 0 ? 1 : 0;
+    return std::is_lt(result) ? -1 : std::is_gt(result) ? 1 : 0;
 }
 
 } // namespace

@@ -7281,6 +7281,13 @@
         <source>Leave it unticked where some may have been replaced: their age is then unknown.</source>
         <translation>No lo marque si alguna pudo sustituirse: entonces su edad no se conoce.</translation>
     </message>
+    <message numerus="yes">
+        <source>Add %n units</source>
+        <translation>
+            <numerusform>Añadir %n unidad</numerusform>
+            <numerusform>Añadir %n unidades</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>padside::UnitForm</name>
@@ -7534,24 +7541,8 @@
 <context>
     <name>padside::UnitPlanModel</name>
     <message>
-        <source>new unit, new site</source>
-        <translation>unidad nueva, emplazamiento nuevo</translation>
-    </message>
-    <message>
-        <source>new unit</source>
-        <translation>unidad nueva</translation>
-    </message>
-    <message>
-        <source>skipped: %1</source>
-        <translation>se omite: %1</translation>
-    </message>
-    <message>
         <source>Row</source>
         <translation>Fila</translation>
-    </message>
-    <message>
-        <source>What will be made</source>
-        <translation>Lo que se hará</translation>
     </message>
     <message>
         <source>Tag</source>
@@ -7588,6 +7579,22 @@
     <message>
         <source>Installed</source>
         <translation>Instalada</translation>
+    </message>
+    <message>
+        <source>New unit, new site</source>
+        <translation>Unidad nueva, emplazamiento nuevo</translation>
+    </message>
+    <message>
+        <source>New unit</source>
+        <translation>Unidad nueva</translation>
+    </message>
+    <message>
+        <source>Skipped. %1</source>
+        <translation>Se omite. %1</translation>
+    </message>
+    <message>
+        <source>What will be made, or why not</source>
+        <translation>Qué se hará, o por qué no</translation>
     </message>
 </context>
 <context>

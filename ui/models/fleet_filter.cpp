@@ -21,7 +21,7 @@ template <typename T> int order(const T& one, const T& other)
 int readingOrder(const std::string& one, const std::string& other)
 {
     const auto result = inReadingOrder(one, other);
-    return result < 0 ? -1 : result > 0 ? 1 : 0;
+    return std::is_lt(result) ? -1 : std::is_gt(result) ? 1 : 0;
 }
 
 /// 0 without flags, then from look to act.

@@ -87,11 +87,11 @@ QVariant UnitPlanModel::data(const QModelIndex& index, int role) const
 QString UnitPlanModel::outcomeOf(const PlannedUnit& unit) const
 {
     if (unit.good())
-        return unit.newSite ? tr("new unit, new site") : tr("new unit");
+        return unit.newSite ? tr("New unit, new site") : tr("New unit");
     QStringList problems;
     for (const Sentence& problem : unit.problems)
         problems << m_speaker.said(problem);
-    return tr("skipped: %1").arg(problems.join(QLatin1Char(' ')));
+    return tr("Skipped. %1").arg(problems.join(QLatin1Char(' ')));
 }
 
 QString UnitPlanModel::text(const PlannedUnit& unit, int column) const
@@ -134,7 +134,7 @@ QVariant UnitPlanModel::headerData(int section, Qt::Orientation orientation, int
     case row:
         return tr("Row");
     case outcome:
-        return tr("What will be made");
+        return tr("What will be made, or why not");
     case tag:
         return tr("Tag");
     case site:

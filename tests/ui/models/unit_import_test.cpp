@@ -26,7 +26,7 @@ using Qt::Literals::StringLiterals::operator""_s;
 
 namespace {
 
-Instant importNoon()
+Instant noonOfImport()
 {
     return Instant{*parseDate("2026-05-04") + std::chrono::hours(12), std::chrono::minutes(0)};
 }
@@ -42,7 +42,7 @@ protected:
         , m_store(Store::create(m_folder.filePath(u"record.padside"_s)))
         , m_ids([] { return std::int64_t{1'777'000'000'000}; }, 3)
         , m_book(*m_store, m_catalogue, m_ids,
-                 RecordBook::Surroundings{&importNoon, QLocale::c(), UnitSystem::metric, {}})
+                 RecordBook::Surroundings{&noonOfImport, QLocale::c(), UnitSystem::metric, {}})
         , m_log(m_book, m_stack)
     {
     }
@@ -159,7 +159,7 @@ TEST_F(UnitImportTest, TheTableSaysWhatEachRowBecomes)
     model.setPlan(m_import.plan());
     ASSERT_EQ(model.rowCount(), 2);
     const auto outcome = [&](int row) { return model.index(row, UnitPlanModel::outcome).data().toString(); };
-    EXPECT_EQ(outcome(0), u"new unit, new site"_s);
+    EXPECT_EQ(outcome(0), u"New unit, new site"_s);
     EXPECT_TRUE(outcome(1).contains(u"foo"_s)) << outcome(1).toStdString();
     EXPECT_EQ(model.firstSkipped(), 1);
     model.setOnlyBad(true);

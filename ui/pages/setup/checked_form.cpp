@@ -55,6 +55,31 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     m_form->addRow(shownLabel, cell);
     m_fields.emplace(field, Field{control, problem, cell});
     m_order.push_back(field);
+    forgetProblemWhenChanged(field);
+}
+
+void CheckedForm::forgetProblemWhenChanged(int field)
+{
+    // Its line stays: the form does not move under the hand that types.
+    const auto forget = [this, field] {
+        m_fields.at(field).problem->clear();
+        m_fields.at(field).control->setAccessibleDescription({});
+    };
+    QWidget* control = m_fields.at(field).control;
+    if (auto* line = qobject_cast<QLineEdit*>(control))
+        connect(line, &QLineEdit::textChanged, this, forget);
+    else if (auto* lines = qobject_cast<QPlainTextEdit*>(control))
+        connect(lines, &QPlainTextEdit::textChanged, this, forget);
+    else if (auto* choice = qobject_cast<QComboBox*>(control))
+        connect(choice, &QComboBox::currentTextChanged, this, forget);
+}
+
+void CheckedForm::setProblem(int field, const QString& sentence)
+{
+    const Field& shown = m_fields.at(field);
+    shown.problem->setText(sentence);
+    shown.problem->setVisible(!sentence.isEmpty());
+    shown.control->setAccessibleDescription(sentence);
 }
 
 void CheckedForm::addHeading(const QString& text)
@@ -107,14 +132,10 @@ void CheckedForm::setProblems(const std::map<int, QString>& problems)
 {
     QWidget* first = nullptr;
     for (const int key : m_order) {
-        const Field& field = m_fields.at(key);
         const auto found = problems.find(key);
-        const QString sentence = found == problems.end() ? QString() : found->second;
-        field.problem->setText(sentence);
-        field.problem->setVisible(!sentence.isEmpty());
-        field.control->setAccessibleDescription(sentence);
-        if (!sentence.isEmpty() && first == nullptr)
-            first = field.control;
+        setProblem(key, found == problems.end() ? QString() : found->second);
+        if (found != problems.end() && first == nullptr)
+            first = m_fields.at(key).control;
     }
     if (first != nullptr)
         first->setFocus(); // a scrolled form follows

@@ -32,10 +32,14 @@ public:
     [[nodiscard]] QWidget* control(int field) const { return m_fields.at(field).control; }
     [[nodiscard]] QString problem(int field) const; ///< empty if nothing is wrong
 
-    /// Says each sentence below its field and goes to the first of them; the other fields are said to be well.
+    /// Says each sentence below its field and goes to the first of them; the other fields are said to be well. A
+    /// sentence goes as soon as its field is changed.
     void setProblems(const std::map<int, QString>& problems);
 
 private:
+    void forgetProblemWhenChanged(int field);
+    void setProblem(int field, const QString& sentence);
+
     struct Field
     {
         QWidget* control;

@@ -185,7 +185,10 @@ void ImportDialog::connectImport()
 {
     connect(m_columns, &ColumnChoices::chosen, this, [this] { m_import->setColumns(m_columns->columns()); });
     connect(m_usualSite, &QComboBox::currentTextChanged, m_import, &UnitImport::setUsualSite);
-    connect(m_onlyBad, &QCheckBox::toggled, m_model, &UnitPlanModel::setOnlyBad);
+    connect(m_onlyBad, &QCheckBox::toggled, this, [this](bool only) {
+        m_model->setOnlyBad(only);
+        chooseFirstSkipped();
+    });
     connect(m_import, &UnitImport::started, this, [this](const QString& doing) {
         m_progress->setAccessibleName(doing);
         m_progress->setFormat(doing);
@@ -231,8 +234,7 @@ void ImportDialog::showList()
 void ImportDialog::showPlan()
 {
     m_model->setPlan(m_import->plan());
-    m_table->setCurrentIndex(m_model->index(m_model->firstSkipped().value_or(0), UnitPlanModel::row));
-    showRow(m_table->currentIndex());
+    chooseFirstSkipped();
     const auto good = static_cast<int>(m_import->plan()->goodCount());
     const auto bad = static_cast<int>(m_import->plan()->badCount());
     QString counts = good == 0 ? tr("There is no row that can be added.")
@@ -245,6 +247,13 @@ void ImportDialog::showPlan()
     m_counts->setText(m_import->plan()->rows.empty() ? QString() : counts);
     m_add->setText(good == 0 ? tr("&Add") : good == 1 ? tr("&Add one unit") : tr("&Add %n units", nullptr, good));
     showBusy(m_import->isBusy());
+}
+
+void ImportDialog::chooseFirstSkipped()
+{
+    const QModelIndex first = m_model->index(m_model->firstSkipped().value_or(0), UnitPlanModel::row);
+    m_table->setCurrentIndex(first);
+    showRow(first); // also where there is no row, and nothing to choose
 }
 
 void ImportDialog::showRow(const QModelIndex& row)

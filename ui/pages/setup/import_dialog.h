@@ -47,6 +47,7 @@ private:
     void chooseFile();
     void showList();
     void showPlan();
+    void chooseFirstSkipped();
     void showRow(const QModelIndex& row);
     void showBusy(bool busy);
     void say(const QString& sentence);

@@ -37,7 +37,7 @@ SetupDialog::SetupDialog(RecordBook& book, const QString& title, QWidget* parent
 void SetupDialog::setForm(QWidget* form, const QString& keep, const QString& next)
 {
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
-    QPushButton* keeps = buttons->addButton(keep, QDialogButtonBox::AcceptRole);
+    m_keep = buttons->addButton(keep, QDialogButtonBox::AcceptRole);
     connect(buttons, &QDialogButtonBox::accepted, this, &SetupDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &SetupDialog::reject);
     auto* layout = new QVBoxLayout(this);
@@ -50,7 +50,13 @@ void SetupDialog::setForm(QWidget* form, const QString& keep, const QString& nex
     layout->addWidget(new FormArea(form), 1);
     layout->addWidget(m_said);
     layout->addWidget(buttons);
-    keeps->setDefault(true); // now that it is in the window: before, Enter would press Cancel
+    setTabOrder(m_keep, buttons->button(QDialogButtonBox::Cancel)); // the box puts it where Tab never comes by
+    m_keep->setDefault(true); // now that it is in the window: before, Enter would press Cancel
+}
+
+void SetupDialog::setKeepText(const QString& keep)
+{
+    m_keep->setText(keep);
 }
 
 void SetupDialog::accept()

@@ -7,6 +7,7 @@
 
 class QDialogButtonBox;
 class QLabel;
+class QPushButton;
 
 namespace padside {
 
@@ -26,6 +27,7 @@ protected:
     /// Puts the form into the window; it scrolls where the screen is small. `next` says above it what is needed and
     /// what comes next; it may be empty.
     void setForm(QWidget* form, const QString& keep, const QString& next = {});
+    void setKeepText(const QString& keep);
     /// Writes what was typed. False: it can't be taken or the store refused it, and the person was told why.
     virtual bool keep() = 0;
     /// Called once it is written and the window closed: another one may open.
@@ -35,6 +37,7 @@ protected:
 
 private:
     QLabel* m_said;
+    QPushButton* m_keep = nullptr;
 };
 
 } // namespace padside

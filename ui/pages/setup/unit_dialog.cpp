@@ -186,6 +186,7 @@ void UnitDialog::showTags()
             = countedTags(m_form->text(static_cast<int>(UnitField::tag)).trimmed().toStdString(), m_count->value());
         says = tags ? tagsSaid(*tags, m_taken) : m_book.speaker().said(tags.error().what);
     }
+    setKeepText(one ? tr("Add it") : tr("Add %n units", nullptr, m_count->value()));
     m_tags->setText(says);
     m_tags->setVisible(!says.isEmpty());
 }

@@ -10,6 +10,9 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QSpinBox>
+#include <QTest>
+
+#include <set>
 
 namespace padside::test {
 
@@ -68,6 +71,27 @@ void SetupFixture::expectEveryFieldIsNamed() const
         if (isField) {
             EXPECT_FALSE(widget->accessibleName().isEmpty()) << widget->objectName().toStdString();
         }
+    }
+}
+
+void SetupFixture::expectTabReachesEveryControl() const
+{
+    std::set<const QWidget*> left;
+    for (const QWidget* widget : m_dialog->findChildren<QWidget*>()) {
+        if (widget->isVisible() && widget->isEnabled() && !widget->focusProxy() && widget->focusPolicy() & Qt::TabFocus)
+            left.insert(widget);
+    }
+    ASSERT_TRUE(QTest::qWaitForWindowActive(m_dialog.get()));
+    const std::size_t controls = left.size();
+    EXPECT_GT(controls, 1U);
+    for (std::size_t pressed = 0; pressed < 2 * controls; ++pressed) { // a key may go to a control within another
+        ASSERT_NE(m_dialog->focusWidget(), nullptr);
+        left.erase(m_dialog->focusWidget());
+        QTest::keyClick(m_dialog->focusWidget(), Qt::Key_Tab);
+    }
+    for (const QWidget* widget : left) {
+        ADD_FAILURE() << "not reached: " << widget->metaObject()->className() << " "
+                      << widget->objectName().toStdString();
     }
 }
 

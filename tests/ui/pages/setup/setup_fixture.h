@@ -42,6 +42,7 @@ protected:
     [[nodiscard]] QString typed(const QString& field) const;
     [[nodiscard]] QString problem(const QString& field) const; ///< the sentence that is shown below it
     void expectEveryFieldIsNamed() const;
+    void expectTabReachesEveryControl() const;
 
     [[nodiscard]] std::vector<Site> sites() const;
     [[nodiscard]] std::vector<Unit> units() const;

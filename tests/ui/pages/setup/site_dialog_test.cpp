@@ -24,6 +24,7 @@ TEST_F(SiteDialogTest, ANameIsEnoughForANewSite)
     SiteDialog* dialog = open();
     QSignalSpy kept(dialog, &SiteDialog::kept);
     expectEveryFieldIsNamed();
+    expectTabReachesEveryControl();
     type(u"site-name"_s, u"Old Mill"_s);
     dialog->accept();
     EXPECT_FALSE(dialog->isVisible());

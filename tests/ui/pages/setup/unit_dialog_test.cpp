@@ -49,6 +49,7 @@ TEST_F(UnitDialogTest, TagAndKindAreEnoughAndTheUsualPartsAreFitted)
     UnitDialog* dialog = openNew();
     QSignalSpy kept(dialog, &UnitDialog::kept);
     expectEveryFieldIsNamed();
+    expectTabReachesEveryControl();
     type(u"unit-tag"_s, u"RT-1"_s);
     choose(u"unit-kind"_s, m_kind);
     dialog->accept();
@@ -76,6 +77,12 @@ TEST_F(UnitDialogTest, WhatIsMissingIsSaidAndNothingIsLost)
     EXPECT_EQ(typed(u"unit-maker"_s), u"Fennick"_s);
     EXPECT_EQ(typed(u"unit-installed"_s), u"14/6/08"_s);
     EXPECT_TRUE(units().empty());
+
+    type(u"unit-installed"_s, u"2008"_s);
+    EXPECT_TRUE(problem(u"unit-installed"_s).isEmpty()) << "said of what stood there before";
+    choose(u"unit-kind"_s, m_kind);
+    EXPECT_TRUE(problem(u"unit-kind"_s).isEmpty());
+    EXPECT_FALSE(problem(u"unit-tag"_s).isEmpty()) << "not changed yet";
 }
 
 TEST_F(UnitDialogTest, SeveralCountUpAndAreOneStep)
