@@ -51,9 +51,9 @@ std::optional<BoardPlace> BoardGeometry::tripAt(const SeasonBoard& board, const 
     double best = 0;
     const auto& trips = board.rows[line].trips;
     for (std::size_t i = 0; i < trips.size(); ++i) {
-        const QRectF area = mark(line, trips[i].on);
-        const double distance = std::abs(area.center().x() - point.x());
-        if (area.contains(point) && (!nearest || distance < best)) {
+        // As high as the row and as wide: the mark itself is small for a finger.
+        const double distance = std::abs(mark(line, trips[i].on).center().x() - point.x());
+        if (distance <= row / 2 && (!nearest || distance < best)) {
             nearest = BoardPlace{line, i};
             best = distance;
         }
