@@ -47,9 +47,6 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_units(new UnitListPanel(book, theme))
     , m_pages(new QStackedWidget)
     , m_unitPage(new UnitPage(book, theme))
-    , m_visitPage(new VisitPage(book, theme))
-    , m_summaryPage(new SummaryPage(book, theme))
-    , m_historyPage(new HistoryPage(book, theme))
     , m_fleet(new FleetReviewer(book, this))
     , m_undo(new QUndoStack(this))
     , m_setup(new SetupMenu(
@@ -60,9 +57,6 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
     makeWelcomePage();
     m_pages->addWidget(m_unitPage);
-    m_pages->addWidget(m_visitPage);
-    m_pages->addWidget(m_summaryPage);
-    m_pages->addWidget(m_historyPage);
 
     auto* splitter = new QSplitter;
     splitter->setObjectName(QStringLiteral("panes"));
@@ -93,14 +87,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         if (const auto unit = m_units->selected())
             showSummary(*unit, visit);
     });
-    connect(m_visitPage, &VisitPage::leaveRequested, this, &MainWindow::showUnit);
-    connect(m_visitPage, &VisitPage::closed, this, [this](const VisitId& visit) {
-        if (const auto unit = m_units->selected())
-            showSummary(*unit, visit);
-    });
     connect(m_unitPage, &UnitPage::historyPaperRequested, this, &MainWindow::showHistoryPaper);
-    connect(m_historyPage, &HistoryPage::left, this, &MainWindow::leavePaper);
-    connect(m_summaryPage, &SummaryPage::left, this, &MainWindow::leavePaper);
     connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);
 
     connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
@@ -139,6 +126,43 @@ void MainWindow::giveRoom(int pageInFront)
     }
 }
 
+VisitPage& MainWindow::visitPage()
+{
+    if (m_visitPage == nullptr) {
+        m_visitPage = new VisitPage(m_book, m_theme);
+        m_pages->addWidget(m_visitPage);
+        m_edit->follow(*m_visitPage,
+                       {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
+                        [this] { return m_visitPage->isClosed(); }});
+        connect(m_visitPage, &VisitPage::leaveRequested, this, &MainWindow::showUnit);
+        connect(m_visitPage, &VisitPage::closed, this, [this](const VisitId& visit) {
+            if (const auto unit = m_units->selected())
+                showSummary(*unit, visit);
+        });
+    }
+    return *m_visitPage;
+}
+
+SummaryPage& MainWindow::summaryPage()
+{
+    if (m_summaryPage == nullptr) {
+        m_summaryPage = new SummaryPage(m_book, m_theme);
+        m_pages->addWidget(m_summaryPage);
+        connect(m_summaryPage, &SummaryPage::left, this, &MainWindow::leavePaper);
+    }
+    return *m_summaryPage;
+}
+
+HistoryPage& MainWindow::historyPage()
+{
+    if (m_historyPage == nullptr) {
+        m_historyPage = new HistoryPage(m_book, m_theme);
+        m_pages->addWidget(m_historyPage);
+        connect(m_historyPage, &HistoryPage::left, this, &MainWindow::leavePaper);
+    }
+    return *m_historyPage;
+}
+
 void MainWindow::makeSeasonPage()
 {
     m_seasonPage = new SeasonPage(m_book, *m_fleet, *m_undo, m_theme);
@@ -148,7 +172,7 @@ void MainWindow::makeSeasonPage()
     connect(m_seasonPage, &SeasonPage::unitRequested, this, &MainWindow::showUnit);
     connect(m_seasonPage, &SeasonPage::sheetRequested, this, [this](const Sheet& sheet) {
         m_paperOfSeason = true;
-        m_summaryPage->showSheet(sheet, tr("&Back to the season"));
+        summaryPage().showSheet(sheet, tr("&Back to the season"));
         m_pages->setCurrentWidget(m_summaryPage);
     });
 }
@@ -194,9 +218,6 @@ void MainWindow::makeMenus()
     file->addAction(tr("&Quit"), QKeySequence::Quit, this, &QWidget::close);
 
     m_edit = new EditMenu(this);
-    m_edit->follow(*m_visitPage,
-                   {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
-                    [this] { return m_visitPage->isClosed(); }});
     m_edit->follow(*m_unitPage, stepsOfNoVisit());
     m_edit->follow(*m_welcomePage, stepsOfNoVisit());
     m_edit->addSeparator();
@@ -247,7 +268,7 @@ void MainWindow::showUnit(UnitId unit)
 void MainWindow::showVisit(VisitId visit)
 {
     m_units->hide(); // the visit's own list of zones needs the room
-    m_visitPage->showVisit(visit);
+    visitPage().showVisit(visit);
     m_pages->setCurrentWidget(m_visitPage);
 }
 
@@ -255,7 +276,7 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
 {
     m_units->hide();
     m_paperOfSeason = false;
-    m_summaryPage->showVisit(unit, visit);
+    summaryPage().showVisit(unit, visit);
     m_pages->setCurrentWidget(m_summaryPage);
 }
 
@@ -268,7 +289,7 @@ void MainWindow::showHistoryPaper(UnitId unit)
 {
     m_units->hide();
     m_paperOfSeason = false;
-    m_historyPage->showUnit(unit);
+    historyPage().showUnit(unit);
     m_pages->setCurrentWidget(m_historyPage);
 }
 

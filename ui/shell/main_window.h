@@ -69,6 +69,10 @@ private:
     void followUnits(); ///< units came or went
     /// Only the page in front asks for room: a wide one behind it would squeeze the list of units.
     void giveRoom(int pageInFront);
+    /// Pages that come later are made when they are first wanted, so that the window opens sooner.
+    [[nodiscard]] VisitPage& visitPage();
+    [[nodiscard]] SummaryPage& summaryPage();
+    [[nodiscard]] HistoryPage& historyPage();
     void makeSeasonPage();
     void makeFleetPage();
     void leavePaper();
@@ -79,9 +83,9 @@ private:
     UnitListPanel* m_units;
     QStackedWidget* m_pages;
     UnitPage* m_unitPage;
-    VisitPage* m_visitPage;
-    SummaryPage* m_summaryPage;
-    HistoryPage* m_historyPage;
+    VisitPage* m_visitPage = nullptr;
+    SummaryPage* m_summaryPage = nullptr;
+    HistoryPage* m_historyPage = nullptr;
     FleetReviewer* m_fleet;
     QUndoStack* m_undo; ///< of all that is no visit: setting up, moving trips; a visit has its own
     EditMenu* m_edit = nullptr;

@@ -154,10 +154,10 @@ TEST_F(EventLoopTest, TheWindowAnswersWhileASummaryOfManyLargePhotographsIsShown
     m_window.startVisit(unit, VisitReason::spring);
     const VisitId visit = m_store->visits().openVisitOf(unit).value().id;
     photographEveryZone(unit, visit);
-    auto* page = m_window.findChild<SummaryPage*>();
-    auto* preview = page->findChild<PagePreview*>();
+    const auto preview = [this] { return m_window.findChild<SummaryPage*>()->findChild<PagePreview*>(); };
     judge("showing many photographs",
-          longestStretch([&] { m_window.showSummary(unit, visit); }, [&] { return preview->isComplete(); }));
+          longestStretch([&] { m_window.showSummary(unit, visit); }, [&] { return preview()->isComplete(); }));
+    auto* page = m_window.findChild<SummaryPage*>();
 
     const QString path = m_folder.filePath(QStringLiteral("summary.pdf"));
     page->setFileChooser([&](const QString&) { return path; });
