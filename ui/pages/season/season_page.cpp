@@ -57,7 +57,10 @@ void SeasonPage::connectParts()
 {
     connect(&m_fleet, &FleetReviewer::changed, this, &SeasonPage::takeFleet);
     connect(&m_fleet, &FleetReviewer::started, this, &SeasonPage::sayState);
-    connect(&m_fleet, &FleetReviewer::finished, this, &SeasonPage::sayState);
+    connect(&m_fleet, &FleetReviewer::finished, this, [this] {
+        takeFleet();
+        sayState();
+    });
     connect(m_stop, &QPushButton::clicked, this, [this] { m_fleet.isRunning() ? m_fleet.cancel() : m_fleet.start(); });
     connect(m_search, &QLineEdit::textChanged, this, &SeasonPage::showBoard);
     connect(m_board, &SeasonBoardView::tripSelected, this, &SeasonPage::choose);
@@ -97,8 +100,20 @@ void SeasonPage::takeFleet()
     if (m_board->move()) // not under the person's hand
         return;
     m_plan.take(*m_fleet.fleet());
+    if (!m_chosen && !m_fleet.isRunning())
+        chooseFirst();
     showBoard();
     sayState();
+}
+
+void SeasonPage::chooseFirst()
+{
+    for (const SiteSeason& site : m_plan.sites()) {
+        for (const SeasonTrip& trip : site.trips) {
+            if (!m_chosen || trip.on < m_chosen->on)
+                m_chosen = Chosen{site.site.id, trip.on};
+        }
+    }
 }
 
 const SiteSeason& SeasonPage::siteIn(std::size_t row) const

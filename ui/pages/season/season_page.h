@@ -66,6 +66,7 @@ private:
     void makeLayout();
     void connectParts();
     void takeFleet();
+    void chooseFirst(); ///< the next trip of all, so that the page begins with what to do
     void showBoard();
     void sayState();
     void showTrip();

@@ -85,6 +85,17 @@ TEST_F(SeasonPageTest, EverySiteHasALineAndEveryCheckStandsOnOneTrip)
     EXPECT_EQ(board().board().rows.size(), m_page->plan().sites().size());
 }
 
+TEST_F(SeasonPageTest, BeginsWithTheNextTrip)
+{
+    ASSERT_TRUE(board().selected());
+    const SiteSeason& site = siteOf(*board().selected());
+    EXPECT_TRUE(shownTrip().contains(QString::fromStdString(site.site.name)));
+    for (const SiteSeason& other : m_page->plan().sites()) {
+        for (const SeasonTrip& trip : other.trips)
+            EXPECT_GE(trip.on, chosenDay());
+    }
+}
+
 TEST_F(SeasonPageTest, ChoosingATripShowsItsUnitsChecksAndReasons)
 {
     board().setFocus();
