@@ -6280,8 +6280,8 @@
         <translation>El viaje elegido</translation>
     </message>
     <message>
-        <source>Number: checks of the trip · dark: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
-        <translation>Número: revisiones del viaje · oscuro: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento · Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
+        <source>Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
+        <translation>Número: revisiones del viaje · relleno: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento · Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
     </message>
     <message>
         <source>Reading the record…</source>

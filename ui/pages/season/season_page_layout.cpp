@@ -67,7 +67,7 @@ void SeasonPage::makeLayout()
     bar->addWidget(m_stop);
 
     auto* legend
-        = new QLabel(tr("Number: checks of the trip · dark: overdue or late · foot: day chosen by hand · "
+        = new QLabel(tr("Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · "
                         "shaded: the site's spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift "
                         "by a day; Enter puts it down, Esc gives up"));
     legend->setWordWrap(true);
