@@ -5150,7 +5150,7 @@
     </message>
     <message>
         <source>All sites</source>
-        <translation>Todos los emplazamientos</translation>
+        <translation>Todo emplazamiento</translation>
     </message>
     <message>
         <source>Kind of unit</source>

@@ -13,7 +13,6 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 
-#include <algorithm>
 #include <map>
 
 namespace padside {
@@ -76,8 +75,7 @@ void FleetWishes::makeLayout()
         m_grade->addItem(numeral == 5 ? tr("Grade 5") : tr("Grade %1 or worse").arg(numeral), numeral);
     for (QComboBox* choice : {m_site, m_kind}) {
         choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-        // Its first entry always fits, whatever the language: letters are narrower than the X that is counted in.
-        choice->setMinimumContentsLength(std::max(shortChoice, static_cast<int>(choice->itemText(0).size() * 5 / 6)));
+        choice->setMinimumContentsLength(shortChoice);
     }
     m_flags->setObjectName(QStringLiteral("withFlags"));
     m_flags->setAccessibleName(tr("Only units with flags"));
