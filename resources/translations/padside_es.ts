@@ -5632,16 +5632,16 @@
         <translation>Ctrl+Z</translation>
     </message>
     <message>
-        <source>take the last entry of an open visit back</source>
-        <translation>deshacer la última anotación de una visita abierta</translation>
+        <source>take back what was done last, of an open visit or in setting up</source>
+        <translation>deshacer lo último hecho, de una visita abierta o al preparar</translation>
     </message>
     <message>
         <source>Ctrl+Shift+Z</source>
         <translation>Ctrl+Mayús+Z</translation>
     </message>
     <message>
-        <source>enter it again</source>
-        <translation>anotarla de nuevo</translation>
+        <source>do it again</source>
+        <translation>volver a hacerlo</translation>
     </message>
     <message>
         <source>Ctrl+F</source>
