@@ -5138,7 +5138,7 @@
     </message>
     <message>
         <source>Tag, site, place or kind</source>
-        <translation>Etiqueta, emplazamiento, lugar o tipo</translation>
+        <translation>Etiqueta, lugar, tipo…</translation>
     </message>
     <message>
         <source>Find units by tag, site, place or kind</source>

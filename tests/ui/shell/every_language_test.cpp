@@ -11,8 +11,10 @@
 #include "tests/support/translation_file.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
+#include "ui/models/fleet_reviewer.h"
 #include "ui/models/language.h"
 #include "ui/models/setup_log.h"
+#include "ui/pages/paper/summary_page.h"
 #include "ui/pages/preferences/preferences_dialog.h"
 #include "ui/pages/setup/import_dialog.h"
 #include "ui/pages/setup/retire_dialog.h"
@@ -55,26 +57,35 @@ protected:
     }
     ~EveryPage() override { speak({u"en"_s, u"English"_s, {}}); }
 
-    /// What can't be read whole, on each page.
+    /// What can't be read whole, on each page and dialog.
     void expectNothingIsCut()
     {
-        MainWindow window(*m_book, Theme::light());
+        expectNothingIsCutOnThePages();
+        MainWindow window(*m_book, m_appearance.theme());
+        window.resize(smallScreen);
+        window.show();
+        window.findChild<QToolButton*>(u"unfoldNameplate"_s)->setChecked(true);
+        lookAt(window, "the unit's page with its nameplate");
+        lookAtPreferences();
+        lookAtSettingUp();
+    }
+
+    void expectNothingIsCutOnThePages()
+    {
+        MainWindow window(*m_book, m_appearance.theme());
         window.resize(smallScreen);
         window.show();
         lookAt(window, "the unit's page");
-        if (auto* nameplate = window.findChild<QToolButton*>(u"unfoldNameplate"_s)) {
-            nameplate->setChecked(true);
-            lookAt(window, "the unit's page with its nameplate");
-        }
         lookAtVisit(window);
         const VisitId last = closedVisit(units().front());
         window.showUnit(units().front());
         window.showSummary(units().front(), last);
         lookAt(window, "the visit summary");
+        window.showHistoryPaper(units().front());
+        lookAt(window, "the history on paper");
         window.showFleet();
         lookAt(window, "the fleet");
-        lookAtPreferences();
-        lookAtSettingUp();
+        lookAtSeason(window);
     }
 
     Appearance m_appearance;
@@ -99,6 +110,17 @@ private:
                 lookAt(window, "the visit, beside the zone");
             }
         }
+    }
+
+    static void lookAtSeason(MainWindow& window)
+    {
+        window.showSeason();
+        const auto* fleet = window.findChild<FleetReviewer*>();
+        EXPECT_TRUE(QTest::qWaitFor([fleet] { return !fleet->isRunning(); }, 20000));
+        lookAt(window, "the season");
+        window.findChild<QPushButton*>(u"daySheet"_s)->click();
+        EXPECT_TRUE(window.findChild<SummaryPage*>()->isVisible());
+        lookAt(window, "the day's sheet");
     }
 
     void lookAtPreferences()
@@ -189,6 +211,15 @@ TEST_F(EveryPage, InSpanishNothingIsCut)
     const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
     ASSERT_TRUE(speak(chosenLanguage(u"es"_s, {}, there)));
     expectNothingIsCut();
+}
+
+TEST_F(EveryPage, InSpanishInFieldSizeNothingIsCutOnThePages)
+{
+    const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
+    ASSERT_TRUE(speak(chosenLanguage(u"es"_s, {}, there)));
+    m_appearance.wear({ThemeKind::sunlight, true});
+    expectNothingIsCutOnThePages();
+    m_appearance.wear({});
 }
 
 TEST_F(EveryPage, TheTabsBesideTheZoneStandWholeOnASmallScreenAtADeskAndInTheField)

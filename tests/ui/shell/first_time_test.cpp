@@ -59,6 +59,7 @@ protected:
     {
         m_window.resize(1280, 800);
         m_window.show();
+        m_window.activateWindow(); // where no window manager does
         EXPECT_TRUE(QTest::qWaitForWindowActive(&m_window)); // keys go to the active window
     }
 
