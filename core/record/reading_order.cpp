@@ -6,6 +6,7 @@
 #include "core/quantity/digit.h"
 
 #include <algorithm>
+#include <compare>
 
 namespace padside {
 
@@ -33,9 +34,7 @@ std::strong_ordering asNumbers(std::string_view one, std::string_view other)
     return one.size() != other.size() ? one.size() <=> other.size() : one <=> other;
 }
 
-} // namespace
-
-std::strong_ordering inReadingOrder(std::string_view one, std::string_view other)
+std::strong_ordering compared(std::string_view one, std::string_view other)
 {
     std::string_view left = one;
     std::string_view right = other;
@@ -54,6 +53,14 @@ std::strong_ordering inReadingOrder(std::string_view one, std::string_view other
     }
     const std::strong_ordering rest = left.size() <=> right.size();
     return rest != std::strong_ordering::equal ? rest : one <=> other;
+}
+
+} // namespace
+
+int inReadingOrder(std::string_view one, std::string_view other)
+{
+    const std::strong_ordering order = compared(one, other);
+    return std::is_lt(order) ? -1 : std::is_gt(order) ? 1 : 0;
 }
 
 } // namespace padside

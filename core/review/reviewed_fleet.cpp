@@ -16,11 +16,11 @@ namespace {
 
 bool isBefore(const ReviewedUnit& one, const ReviewedUnit& other)
 {
-    if (const auto bySite = inReadingOrder(one.site.name, other.site.name); std::is_neq(bySite))
-        return std::is_lt(bySite);
+    if (const int bySite = inReadingOrder(one.site.name, other.site.name); bySite != 0)
+        return bySite < 0;
     if (one.site.id != other.site.id) // two sites of one name
         return one.site.id < other.site.id;
-    return std::is_lt(inReadingOrder(one.unit.tag, other.unit.tag));
+    return inReadingOrder(one.unit.tag, other.unit.tag) < 0;
 }
 
 } // namespace

@@ -38,9 +38,8 @@ sqlite3* handleOf(const QSqlDatabase& database)
 
 int compareInReadingOrder(void* /*nothing of ours*/, int length, const void* text, int otherLength, const void* other)
 {
-    const auto result = inReadingOrder({static_cast<const char*>(text), static_cast<std::size_t>(length)},
-                                       {static_cast<const char*>(other), static_cast<std::size_t>(otherLength)});
-    return std::is_lt(result) ? -1 : std::is_gt(result) ? 1 : 0;
+    return inReadingOrder({static_cast<const char*>(text), static_cast<std::size_t>(length)},
+                          {static_cast<const char*>(other), static_cast<std::size_t>(otherLength)});
 }
 
 } // namespace

@@ -18,12 +18,6 @@ template <typename T> int order(const T& one, const T& other)
     return one < other ? -1 : other < one ? 1 : 0;
 }
 
-int readingOrder(const std::string& one, const std::string& other)
-{
-    const auto result = inReadingOrder(one, other);
-    return std::is_lt(result) ? -1 : std::is_gt(result) ? 1 : 0;
-}
-
 /// 0 without flags, then from look to act.
 int severity(const FleetLine& line)
 {
@@ -103,11 +97,11 @@ int FleetFilter::compared(const FleetLine& one, const FleetLine& other) const
     const Date early = rising ? Date::min() : Date::max();
     switch (sortColumn()) {
     case FleetModel::tag:
-        return readingOrder(one.unit.tag, other.unit.tag);
+        return inReadingOrder(one.unit.tag, other.unit.tag);
     case FleetModel::site:
-        return readingOrder(one.unit.siteName, other.unit.siteName);
+        return inReadingOrder(one.unit.siteName, other.unit.siteName);
     case FleetModel::place:
-        return readingOrder(one.unit.place, other.unit.place);
+        return inReadingOrder(one.unit.place, other.unit.place);
     case FleetModel::kind:
         return QString::localeAwareCompare(one.kindName, other.kindName);
     case FleetModel::age: // the younger has the later day
@@ -137,7 +131,7 @@ bool FleetFilter::lessThan(const QModelIndex& left, const QModelIndex& right) co
         return rising ? result < 0 : result > 0;
     if (const int result = flagOrder(other, one); result != 0)
         return rising ? result < 0 : result > 0;
-    const int byTag = readingOrder(one.unit.tag, other.unit.tag);
+    const int byTag = inReadingOrder(one.unit.tag, other.unit.tag);
     return rising ? byTag < 0 : byTag > 0;
 }
 

@@ -38,10 +38,11 @@ EditMenu::EditMenu(QWidget* parent)
 
 void EditMenu::follow(QWidget& page, Steps steps)
 {
+    // Once, also where several pages share the same steps.
     for (const auto& changed : {&QUndoStack::undoTextChanged, &QUndoStack::redoTextChanged})
-        connect(&steps.names, changed, this, &EditMenu::refresh);
+        connect(&steps.names, changed, this, &EditMenu::refresh, Qt::UniqueConnection);
     for (const auto& changed : {&QUndoStack::canUndoChanged, &QUndoStack::canRedoChanged})
-        connect(&steps.names, changed, this, &EditMenu::refresh);
+        connect(&steps.names, changed, this, &EditMenu::refresh, Qt::UniqueConnection);
     page.installEventFilter(this);
     m_pages.push_back({&page, std::move(steps)});
     refresh();

@@ -11,7 +11,6 @@
 #include "ui/pages/setup/import_dialog.h"
 #include "ui/pages/setup/retire_dialog.h"
 #include "ui/pages/setup/site_dialog.h"
-#include "ui/pages/setup/unit_dialog.h"
 
 #include <QAbstractScrollArea>
 #include <QMenu>
@@ -121,7 +120,12 @@ void SetupMenu::addUnit()
 
 void SetupMenu::addUnitAt(SiteId site)
 {
-    auto* dialog = new UnitDialog(m_book, m_log, UnitDialog::newAt(site, m_book), m_window);
+    openForNew(UnitDialog::newAt(site, m_book));
+}
+
+void SetupMenu::openForNew(const UnitDialog::Task& task)
+{
+    auto* dialog = new UnitDialog(m_book, m_log, task, m_window);
     connect(dialog, &UnitDialog::kept, this, &SetupMenu::unitKept);
     dialog->open();
 }
@@ -137,11 +141,8 @@ void SetupMenu::importUnits()
 
 void SetupMenu::oneLikeThis()
 {
-    if (const auto unit = record()) {
-        auto* dialog = new UnitDialog(m_book, m_log, UnitDialog::oneLike({unit->unit, unit->parts}, m_book), m_window);
-        connect(dialog, &UnitDialog::kept, this, &SetupMenu::unitKept);
-        dialog->open();
-    }
+    if (const auto unit = record())
+        openForNew(UnitDialog::oneLike({unit->unit, unit->parts}, m_book));
 }
 
 void SetupMenu::changeUnit()

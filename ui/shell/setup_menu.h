@@ -5,6 +5,7 @@
 
 #include "core/record/unit_record.h"
 #include "ui/models/setup_log.h"
+#include "ui/pages/setup/unit_dialog.h"
 
 #include <QObject>
 
@@ -51,6 +52,7 @@ private:
     void refresh();
     void changeSite();
     void addUnitAt(SiteId site);
+    void openForNew(const UnitDialog::Task& task); ///< the unit that is kept is shown
     void oneLikeThis();
     void changeUnit();
     void retire();

@@ -9,6 +9,7 @@
 #include "core/store/verify.h"
 #include "core/store/visit_book.h"
 #include "tests/support/record_builder.h"
+#include "tests/ui/models/open_visit_fixture.h"
 #include "ui/models/photo_intake.h"
 #include "ui/models/record_book.h"
 #include "ui/models/visit_log.h"
@@ -24,30 +25,10 @@ namespace padside::test {
 
 namespace {
 
-Instant visitNoon()
-{
-    return Instant{day("2026-05-04") + std::chrono::hours(10), std::chrono::minutes(120)};
-}
-
-/// An open visit to a fan motor with two zones; and all of the file that an entry may touch, for comparing.
-class UndoTest : public ::testing::Test
+/// All of the file that an entry may touch, for comparing.
+class UndoTest : public OpenVisitFixture
 {
 protected:
-    UndoTest()
-        : m_store(Store::create(m_folder.filePath(QStringLiteral("a.padside"))))
-        , m_ids([] { return std::int64_t{1'777'000'000'000}; }, 3)
-        , m_book(*m_store, m_catalogue, m_ids,
-                 RecordBook::Surroundings{visitNoon, QLocale::c(), UnitSystem::metric, QStringLiteral("A. Tester")})
-        , m_log(m_book)
-    {
-        const UnitRecord record = aUnit("HB-01").withPart("fan-motor", {"shaft", "leads"}).build();
-        m_store->sites().addSite(record.site);
-        m_store->sites().addUnit(record.unit);
-        m_store->sites().addPart(record.parts.front());
-        m_unit = record.unit.id;
-        m_part = record.parts.front();
-        EXPECT_TRUE(m_log.turnTo(startVisit(m_book, m_unit, VisitReason::fall)));
-    }
     ~UndoTest() override { EXPECT_TRUE(verify(*m_store).clean()); }
 
     struct Content
@@ -116,15 +97,6 @@ protected:
         work.cost = 12.5;
         return work;
     }
-
-    QTemporaryDir m_folder;
-    std::unique_ptr<Store> m_store;
-    Catalogue m_catalogue;
-    IdMaker m_ids;
-    RecordBook m_book;
-    VisitLog m_log;
-    UnitId m_unit;
-    Part m_part;
 };
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
 #include "tests/support/record_builder.h"
+#include "tests/ui/models/open_visit_fixture.h"
 #include "ui/models/record_book.h"
 #include "ui/models/visit_log.h"
 
@@ -20,31 +21,9 @@ namespace padside::test {
 
 namespace {
 
-Instant noon()
-{
-    return Instant{day("2026-05-04") + std::chrono::hours(10), std::chrono::minutes(120)};
-}
-
-class VisitLogTest : public ::testing::Test
+class VisitLogTest : public OpenVisitFixture
 {
 protected:
-    VisitLogTest()
-        : m_store(Store::create(m_folder.filePath(QStringLiteral("a.padside"))))
-        , m_ids([] { return std::int64_t{1'777'000'000'000}; }, 3)
-        , m_book(*m_store, m_catalogue, m_ids,
-                 RecordBook::Surroundings{noon, QLocale::c(), UnitSystem::metric, QStringLiteral("A. Tester")})
-        , m_log(m_book)
-    {
-        const UnitRecord record = aUnit("HB-01").withPart("fan-motor", {"shaft", "leads"}).build();
-        m_store->sites().addSite(record.site);
-        m_store->sites().addUnit(record.unit);
-        m_store->sites().addPart(record.parts.front());
-        m_unit = record.unit.id;
-        m_part = record.parts.front();
-        m_visit = startVisit(m_book, m_unit, VisitReason::fall);
-        EXPECT_TRUE(m_log.turnTo(m_visit));
-    }
-
     [[nodiscard]] UnitRecord record() const { return m_store->records().unitRecord(m_unit); }
     [[nodiscard]] VisitLog::Look look(std::size_t zone = 0) const
     {
@@ -55,16 +34,6 @@ protected:
         }
         return look;
     }
-
-    QTemporaryDir m_folder;
-    std::unique_ptr<Store> m_store;
-    Catalogue m_catalogue;
-    IdMaker m_ids;
-    RecordBook m_book;
-    VisitLog m_log;
-    UnitId m_unit;
-    Part m_part;
-    VisitId m_visit;
 };
 
 } // namespace

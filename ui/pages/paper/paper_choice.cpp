@@ -3,6 +3,8 @@
 
 #include "ui/pages/paper/paper_choice.h"
 
+#include "ui/models/preferences.h"
+
 #include <QComboBox>
 #include <QFileInfo>
 #include <QLocale>
@@ -15,7 +17,6 @@ namespace padside {
 
 namespace {
 
-const QString sizeKey = QStringLiteral("paper/size");
 const QString folderKey = QStringLiteral("paper/folder");
 const QString letter = QStringLiteral("letter");
 
@@ -25,12 +26,16 @@ void showPaperSize(QComboBox& sizes, const QLocale& locale)
 {
     const bool american = locale.measurementSystem() == QLocale::ImperialUSSystem;
     const QString usual = american ? letter : QStringLiteral("a4");
-    sizes.setCurrentIndex(std::max(0, sizes.findData(QSettings().value(sizeKey, usual))));
+    const QString chosen = readPreferences(QSettings()).paperSize;
+    sizes.setCurrentIndex(std::max(0, sizes.findData(chosen.isEmpty() ? usual : chosen)));
 }
 
 void keepPaperSize(const QComboBox& sizes)
 {
-    QSettings().setValue(sizeKey, sizes.currentData());
+    QSettings settings;
+    Preferences preferences = readPreferences(settings);
+    preferences.paperSize = sizes.currentData().toString();
+    keepPreferences(preferences, settings);
 }
 
 PaperSize paperSize(const QComboBox& sizes)

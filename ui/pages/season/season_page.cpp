@@ -57,10 +57,7 @@ void SeasonPage::connectParts()
 {
     connect(&m_fleet, &FleetReviewer::changed, this, &SeasonPage::takeFleet);
     connect(&m_fleet, &FleetReviewer::started, this, &SeasonPage::sayState);
-    connect(&m_fleet, &FleetReviewer::finished, this, [this] {
-        takeFleet();
-        sayState();
-    });
+    connect(&m_fleet, &FleetReviewer::finished, this, &SeasonPage::takeFleet);
     connect(m_stop, &QPushButton::clicked, this, [this] { m_fleet.isRunning() ? m_fleet.cancel() : m_fleet.start(); });
     connect(m_search, &QLineEdit::textChanged, this, &SeasonPage::showBoard);
     connect(m_board, &SeasonBoardView::tripSelected, this, &SeasonPage::choose);
@@ -95,14 +92,13 @@ void SeasonPage::refresh()
 
 void SeasonPage::takeFleet()
 {
-    if (!isVisible()) // brought up to date when it is shown
-        return;
-    if (m_board->move()) // not under the person's hand
-        return;
-    m_plan.take(*m_fleet.fleet());
-    if (!m_chosen && !m_fleet.isRunning())
-        chooseFirst();
-    showBoard();
+    // A hidden page is brought up to date when it is shown; and nothing moves under the person's hand.
+    if (isVisible() && !m_board->move()) {
+        m_plan.take(*m_fleet.fleet());
+        if (!m_chosen && !m_fleet.isRunning())
+            chooseFirst();
+        showBoard();
+    }
     sayState();
 }
 
