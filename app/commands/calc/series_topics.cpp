@@ -1,33 +1,26 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "app/commands/calc_topics.h"
-
+#include "app/commands/calc/topics.h"
 #include "core/exchange/text_file.h"
 #include "core/exchange/trend_file.h"
 #include "core/exchange/windows_file.h"
-#include "core/store/store_error.h"
 #include "core/trend/series_summary.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
 
 namespace padside {
 
 namespace {
-
-/// What a Result holds, or its problem thrown to the one place where a command's problems are said.
-template <typename T> T orThrow(Result<T> result)
-{
-    if (!result)
-        throw StoreError(result.error());
-    return *std::move(result);
-}
 
 template <typename T> nlohmann::ordered_json orNull(const std::optional<T>& value)
 {
     return value ? nlohmann::ordered_json(*value) : nlohmann::ordered_json(nullptr);
 }
 
-} // namespace
-
+/// n, S, varS, Z, p, slope_per_day, low95, high95 of the series in `file`; below four points the trend keys are null
+/// and `note` says why. Limits by interpolated ranks (Gilbert 1987, p. 218).
 nlohmann::ordered_json trendAnswer(const std::string& file)
 {
     const auto points = orThrow(readTrendFile(orThrow(readTextFile(file)), file));
@@ -51,6 +44,8 @@ nlohmann::ordered_json trendAnswer(const std::string& file)
     return answer;
 }
 
+/// visits (how many) and days (when, unit after unit) that meet the windows in `file`; windows of one unit are met
+/// together, and those without a unit are one line of their own.
 nlohmann::ordered_json tripsAnswer(const std::string& file)
 {
     const WindowsFile windows = orThrow(readWindowsFile(orThrow(readTextFile(file)), file));
@@ -64,6 +59,27 @@ nlohmann::ordered_json tripsAnswer(const std::string& file)
         byUnit[group.name] = std::move(daysOfUnit);
     }
     return {{"visits", days.size()}, {"days", days}, {"by_unit", byUnit}};
+}
+
+/// A topic that reads one file and answers one JSON object.
+void addFileTopic(CLI::App& calc, const std::string& name, const std::string& about, Command& chosen,
+                  nlohmann::ordered_json (*answerOf)(const std::string& file))
+{
+    const auto file = std::make_shared<std::string>();
+    CLI::App* topic = addTopic(calc, chosen, name, about, [file, answerOf] { return answerOf(*file); });
+    topic->add_option("file", *file, "comma-separated values with a line of column names")
+        ->required()
+        ->type_name("FILE.csv");
+}
+
+} // namespace
+
+void addSeriesTopics(CLI::App& calc, Command& chosen)
+{
+    addFileTopic(calc, "trend", "Mann-Kendall test and Theil-Sen slope of a series (columns t_days, y)", chosen,
+                 &trendAnswer);
+    addFileTopic(calc, "trips", "Fewest visits that meet windows of whole days (columns id, unit, lo, hi)", chosen,
+                 &tripsAnswer);
 }
 
 } // namespace padside
