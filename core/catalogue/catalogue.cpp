@@ -36,6 +36,7 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_nameplateItems = readNameplateItems(root.object("nameplate_items"));
     catalogue.m_cautions = readCautions(root.object("cautions"));
     catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
+    catalogue.m_readingLimits = readReadingLimits(root.object("reading_limits"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
     if (trouble.first())
@@ -72,6 +73,11 @@ const NameplateItem* Catalogue::nameplateItem(std::string_view code) const
 const Caution* Catalogue::caution(std::string_view code) const
 {
     return entryWith(code, m_cautions);
+}
+
+const ReadingLimit* Catalogue::readingLimit(std::string_view code) const
+{
+    return entryWith(code, m_readingLimits);
 }
 
 double Catalogue::assumption(std::string_view code) const

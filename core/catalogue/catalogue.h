@@ -160,6 +160,16 @@ struct Assumption
     std::string source;
 };
 
+/// A bound on what readings are asked for; ours to start with, theirs to change.
+struct ReadingLimit
+{
+    std::string code; ///< "superheat-tolerance"
+    double si = 0;
+    std::string unit; ///< code of the measuring unit it is written in
+    std::string sentence;
+    std::string source;
+};
+
 /// What is known about parts and units in general. Read from our data with the person's own changes laid over it.
 class Catalogue
 {
@@ -175,6 +185,7 @@ public:
     [[nodiscard]] const std::vector<NameplateItem>& nameplateItems() const { return m_nameplateItems; }
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
+    [[nodiscard]] const std::vector<ReadingLimit>& readingLimits() const { return m_readingLimits; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -183,6 +194,8 @@ public:
     [[nodiscard]] const ReadingKind* readingKind(std::string_view code) const;
     [[nodiscard]] const NameplateItem* nameplateItem(std::string_view code) const;
     [[nodiscard]] const Caution* caution(std::string_view code) const;
+
+    [[nodiscard]] const ReadingLimit* readingLimit(std::string_view code) const;
 
     /// The value of an assumption; a code that is not in the catalogue is a broken promise of the program (assert).
     [[nodiscard]] double assumption(std::string_view code) const;
@@ -197,6 +210,7 @@ private:
     std::vector<NameplateItem> m_nameplateItems;
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
+    std::vector<ReadingLimit> m_readingLimits;
 };
 
 } // namespace padside

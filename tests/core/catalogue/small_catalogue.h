@@ -35,7 +35,7 @@ inline std::string smallCatalogue()
       "tasks": {}, "failure_modes": [], "preserves": "rinsing", "consequences": [], "spare": "none", "outlives_unit": false}},
   "reading_kinds": {"pad-height": {"name": "height", "quantity": "length", "metric_unit": "mm", "customary_unit": "in",
       "part_kind": "pad", "needs": ["off"], "lowest": 10, "highest": 1500, "where": "At the lowest corner.", "seasons": ["fall"]}},
-  "nameplate_items": {"charge": {"name": "charge", "quantity": "mass", "metric_unit": "kg", "customary_unit": "lb"}},
+  "reading_limits": {}, "nameplate_items": {"charge": {"name": "charge", "quantity": "mass", "metric_unit": "kg", "customary_unit": "lb"}},
   "cautions": {"sharp": {"sentence": "Fins cut."}, "advice": {"sentence": "All of this is advice.", "always": true}},
   "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}}
 })";
