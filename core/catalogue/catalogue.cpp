@@ -79,6 +79,8 @@ const Caution* Catalogue::caution(std::string_view code) const
 const ReadingLimit* Catalogue::readingLimit(std::string_view code) const
 {
     return entryWith(code, m_readingLimits);
+}
+
 const Refrigerant* Catalogue::refrigerant(std::string_view typed) const
 {
     const auto found = std::ranges::find_if(
