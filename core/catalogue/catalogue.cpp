@@ -36,6 +36,8 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_nameplateItems = readNameplateItems(root.object("nameplate_items"));
     catalogue.m_cautions = readCautions(root.object("cautions"));
     catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
+    catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
+    catalogue.m_coatings = readCoatings(root.object("coatings"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
     if (trouble.first())
@@ -72,6 +74,16 @@ const NameplateItem* Catalogue::nameplateItem(std::string_view code) const
 const Caution* Catalogue::caution(std::string_view code) const
 {
     return entryWith(code, m_cautions);
+}
+
+const LeakLimit* Catalogue::leakLimit(std::string_view code) const
+{
+    return entryWith(code, m_leakLimits);
+}
+
+const Coating* Catalogue::coating(std::string_view code) const
+{
+    return entryWith(code, m_coatings);
 }
 
 double Catalogue::assumption(std::string_view code) const

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/catalogue/coating.h"
+#include "core/catalogue/leak_limit.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
 #include "core/record/coded.h"
@@ -175,6 +177,8 @@ public:
     [[nodiscard]] const std::vector<NameplateItem>& nameplateItems() const { return m_nameplateItems; }
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
+    [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
+    [[nodiscard]] const std::vector<Coating>& coatings() const { return m_coatings; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -183,6 +187,8 @@ public:
     [[nodiscard]] const ReadingKind* readingKind(std::string_view code) const;
     [[nodiscard]] const NameplateItem* nameplateItem(std::string_view code) const;
     [[nodiscard]] const Caution* caution(std::string_view code) const;
+    [[nodiscard]] const LeakLimit* leakLimit(std::string_view code) const;
+    [[nodiscard]] const Coating* coating(std::string_view code) const;
 
     /// The value of an assumption; a code that is not in the catalogue is a broken promise of the program (assert).
     [[nodiscard]] double assumption(std::string_view code) const;
@@ -197,6 +203,8 @@ private:
     std::vector<NameplateItem> m_nameplateItems;
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
+    std::vector<LeakLimit> m_leakLimits;
+    std::vector<Coating> m_coatings;
 };
 
 } // namespace padside

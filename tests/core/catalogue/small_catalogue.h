@@ -37,7 +37,11 @@ inline std::string smallCatalogue()
       "part_kind": "pad", "needs": ["off"], "lowest": 10, "highest": 1500, "where": "At the lowest corner.", "seasons": ["fall"]}},
   "nameplate_items": {"charge": {"name": "charge", "quantity": "mass", "metric_unit": "kg", "customary_unit": "lb"}},
   "cautions": {"sharp": {"sentence": "Fins cut."}, "advice": {"sentence": "All of this is advice.", "always": true}},
-  "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}}
+  "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}},
+  "leak_limits": {"law": {"name": "the law", "use": "comfort-cooling", "smallest_charge_lb": 50, "limit_percent": 10,
+      "force": "regulatory", "since": "2026-01-01", "refrigerants": ["R-22"], "source": "a rule"}},
+  "coatings": {"primer": {"name": "primer", "dry_hours": 4, "reference_celsius": 20, "lowest_celsius": 5,
+      "highest_humidity_percent": 85, "source": "common practice, no source"}}
 })";
 }
 
