@@ -32,6 +32,15 @@ enum class LeakForce { regulatory, advisory };
                       Coded<LeakForce>{LeakForce::advisory, "advisory", "advisory"}};
 }
 
+/// What a rule asks for once its limit is exceeded.
+struct LeakDuties
+{
+    int repairDays = 0; ///< to repair the leak
+    int repairDaysWithShutdown = 0; ///< the same where a plant has to be shut down for it
+    int recordYears = 0; ///< to keep the records
+    double reportedLoss = 0; ///< share of the full charge lost in a calendar year from which on it is to be reported
+};
+
 /// From what leak rate on something is to be done, for units of one use, charge and sort of refrigerant.
 struct LeakLimit
 {
@@ -43,6 +52,7 @@ struct LeakLimit
     LeakForce force = LeakForce::advisory;
     std::optional<Date> since; ///< empty: always
     std::vector<std::string> refrigerants; ///< empty: all
+    std::optional<LeakDuties> duties; ///< only where the rule binds
     std::string source; ///< a published source, or "common practice, no source"
 };
 

@@ -33,6 +33,17 @@ double readAboveZero(JsonObject& fields, std::string_view field, double highest)
     return value;
 }
 
+LeakDuties readDuties(JsonObject fields)
+{
+    LeakDuties duties;
+    duties.repairDays = static_cast<int>(readAboveZero(fields, "repair_days", 3650));
+    duties.repairDaysWithShutdown = static_cast<int>(readAboveZero(fields, "repair_days_with_shutdown", 3650));
+    duties.recordYears = static_cast<int>(readAboveZero(fields, "record_years", 100));
+    duties.reportedLoss = readAboveZero(fields, "reported_loss_percent", 10000) / 100;
+    fields.nothingElse();
+    return duties;
+}
+
 LeakLimit readLeakLimit(const std::string& code, JsonObject fields)
 {
     LeakLimit limit;
@@ -52,6 +63,8 @@ LeakLimit readLeakLimit(const std::string& code, JsonObject fields)
     }
     if (fields.has("refrigerants"))
         limit.refrigerants = fields.texts("refrigerants");
+    if (fields.has("duties"))
+        limit.duties = readDuties(fields.object("duties"));
     limit.source = fields.text("source");
     fields.nothingElse();
     return limit;

@@ -85,6 +85,19 @@ std::optional<Sentence> limitSentence(const UnitLedger& ledger)
     return Sentence{PADSIDE_SAY("Limit: {0} a year, advisory ({1})."), std::move(arguments)};
 }
 
+std::optional<Sentence> dutySentence(const UnitLedger& ledger)
+{
+    if (!ledger.isOverLimit() || ledger.limit->force != LeakForce::regulatory || !ledger.limit->duties)
+        return std::nullopt;
+    const LeakDuties& duties = *ledger.limit->duties;
+    return Sentence{
+        PADSIDE_SAY("Over the limit: the rule asks for a repair within {0} days ({1} where a plant must be shut "
+                    "down), records kept {2} years, and a report by 1 March where {3} of the full charge or "
+                    "more was lost in a calendar year. Read the rule itself."),
+        {static_cast<std::int64_t>(duties.repairDays), static_cast<std::int64_t>(duties.repairDaysWithShutdown),
+         static_cast<std::int64_t>(duties.recordYears), shareOf(duties.reportedLoss)}};
+}
+
 Sentence leakReckoning()
 {
     return {
@@ -96,7 +109,8 @@ Sentence leakReckoning()
 std::vector<Sentence> ledgerSentences(const UnitLedger& ledger)
 {
     std::vector<Sentence> all{balanceSentence(ledger)};
-    for (auto& more : {rateSentence(ledger), ledger.days.empty() ? std::nullopt : limitSentence(ledger)}) {
+    for (auto& more :
+         {rateSentence(ledger), ledger.days.empty() ? std::nullopt : limitSentence(ledger), dutySentence(ledger)}) {
         if (more)
             all.push_back(*more);
     }

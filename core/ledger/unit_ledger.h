@@ -77,6 +77,9 @@ struct UnitLedger
 [[nodiscard]] std::optional<Sentence> rateSentence(const UnitLedger& ledger);
 [[nodiscard]] std::optional<Sentence> limitSentence(const UnitLedger& ledger);
 
+/// What the rule asks for; empty unless a regulatory limit was exceeded at the last top-up.
+[[nodiscard]] std::optional<Sentence> dutySentence(const UnitLedger& ledger);
+
 /// How the ledger tells a leak from a charge put back, for the reader of a rate.
 [[nodiscard]] Sentence leakReckoning();
 

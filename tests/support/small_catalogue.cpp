@@ -41,7 +41,8 @@ const std::string kinds = R"({
 "leak_limits": {
  "small": {"name": "any charge", "use": "comfort-cooling", "smallest_charge_lb": 0, "limit_percent": 10, "force": "advisory", "source": "t"},
  "law": {"name": "the law", "use": "comfort-cooling", "smallest_charge_lb": 50, "limit_percent": 10, "force": "regulatory",
-   "refrigerants": ["R-22"], "source": "u"}}
+   "refrigerants": ["R-22"],
+   "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125}, "source": "u"}}
 })";
 
 const std::string assumptions = R"({"assumptions": {
