@@ -34,6 +34,7 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_partKinds = readPartKinds(root.object("part_kinds"));
     catalogue.m_readingKinds = readReadingKinds(root.object("reading_kinds"));
     catalogue.m_nameplateItems = readNameplateItems(root.object("nameplate_items"));
+    catalogue.m_refrigerants = readRefrigerants(root.object("refrigerants"));
     catalogue.m_cautions = readCautions(root.object("cautions"));
     catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
     catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
@@ -84,6 +85,13 @@ const LeakLimit* Catalogue::leakLimit(std::string_view code) const
 const Coating* Catalogue::coating(std::string_view code) const
 {
     return entryWith(code, m_coatings);
+}
+
+const Refrigerant* Catalogue::refrigerant(std::string_view typed) const
+{
+    const auto found = std::ranges::find_if(
+        m_refrigerants, [typed](const Refrigerant& one) { return meansRefrigerant(typed, one.code); });
+    return found != m_refrigerants.end() ? &*found : nullptr;
 }
 
 double Catalogue::assumption(std::string_view code) const

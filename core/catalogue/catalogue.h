@@ -4,6 +4,7 @@
 
 #include "core/catalogue/coating.h"
 #include "core/catalogue/leak_limit.h"
+#include "core/catalogue/refrigerant.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
 #include "core/record/coded.h"
@@ -175,6 +176,7 @@ public:
     [[nodiscard]] const std::vector<PartKind>& partKinds() const { return m_partKinds; }
     [[nodiscard]] const std::vector<ReadingKind>& readingKinds() const { return m_readingKinds; }
     [[nodiscard]] const std::vector<NameplateItem>& nameplateItems() const { return m_nameplateItems; }
+    [[nodiscard]] const std::vector<Refrigerant>& refrigerants() const { return m_refrigerants; }
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
     [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
@@ -190,6 +192,9 @@ public:
     [[nodiscard]] const LeakLimit* leakLimit(std::string_view code) const;
     [[nodiscard]] const Coating* coating(std::string_view code) const;
 
+    /// The refrigerant somebody means who writes "R-410A", "r410a" or "R 410A", or nullptr.
+    [[nodiscard]] const Refrigerant* refrigerant(std::string_view typed) const;
+
     /// The value of an assumption; a code that is not in the catalogue is a broken promise of the program (assert).
     [[nodiscard]] double assumption(std::string_view code) const;
 
@@ -201,6 +206,7 @@ private:
     std::vector<PartKind> m_partKinds;
     std::vector<ReadingKind> m_readingKinds;
     std::vector<NameplateItem> m_nameplateItems;
+    std::vector<Refrigerant> m_refrigerants;
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
     std::vector<LeakLimit> m_leakLimits;

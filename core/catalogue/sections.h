@@ -14,6 +14,7 @@ namespace padside {
 [[nodiscard]] std::vector<PartKind> readPartKinds(JsonObject section);
 [[nodiscard]] std::vector<ReadingKind> readReadingKinds(JsonObject section);
 [[nodiscard]] std::vector<NameplateItem> readNameplateItems(JsonObject section);
+[[nodiscard]] std::vector<Refrigerant> readRefrigerants(JsonObject section);
 [[nodiscard]] std::vector<Caution> readCautions(JsonObject section);
 [[nodiscard]] std::vector<Assumption> readAssumptions(JsonObject section);
 [[nodiscard]] std::vector<LeakLimit> readLeakLimits(JsonObject section);

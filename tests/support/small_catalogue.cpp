@@ -37,7 +37,7 @@ const std::string kinds = R"({
    "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}, "tasks": {},
    "failure_modes": ["drift"], "preserves": "shade", "consequences": ["loss-of-cooling"], "spare": "easy",
    "outlives_unit": false}},
-"reading_kinds": {}, "nameplate_items": {}, "cautions": {}, "coatings": {},
+"reading_kinds": {}, "nameplate_items": {}, "refrigerants": {}, "cautions": {}, "coatings": {},
 "leak_limits": {
  "small": {"name": "any charge", "use": "comfort-cooling", "smallest_charge_lb": 0, "limit_percent": 10, "force": "advisory", "source": "t"},
  "law": {"name": "the law", "use": "comfort-cooling", "smallest_charge_lb": 50, "limit_percent": 10, "force": "regulatory",
