@@ -13,6 +13,7 @@ namespace padside {
 namespace {
 
 constexpr double daysPerYear = 365.25;
+constexpr double leastRatePerYear = 0.001; // less than 0.1 % a year is not worth a word; ours
 
 double limitOf(const Catalogue& catalogue, std::string_view code, double fallback)
 {
@@ -75,7 +76,7 @@ void judgeRust(ZoneMeasure& measure, const Catalogue& catalogue)
                                       static_cast<std::int64_t>(grades->d610)};
     measure.verdict.sentence = {PADSIDE_SAY("Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610."), words};
     const auto rate = measure.summary.ratePerYear ? measure.summary.ratePerYear : measure.summary.lastRatePerYear;
-    if (rate && *rate > 0) {
+    if (rate && *rate >= leastRatePerYear) {
         measure.verdict.sentence.pattern
             = PADSIDE_SAY("Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610; {3} more a year.");
         measure.verdict.sentence.arguments.emplace_back(Amount{*rate, QuantityKind::ratio});
