@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/catalogue/coating.h"
+#include "core/catalogue/leak_limit.h"
 #include "core/catalogue/refrigerant.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
@@ -161,6 +163,16 @@ struct Assumption
     std::string source;
 };
 
+/// A bound on what readings are asked for; ours to start with, theirs to change.
+struct ReadingLimit
+{
+    std::string code; ///< "superheat-tolerance"
+    double si = 0;
+    std::string unit; ///< code of the measuring unit it is written in
+    std::string sentence;
+    std::string source;
+};
+
 /// What is known about parts and units in general. Read from our data with the person's own changes laid over it.
 class Catalogue
 {
@@ -177,6 +189,9 @@ public:
     [[nodiscard]] const std::vector<Refrigerant>& refrigerants() const { return m_refrigerants; }
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
+    [[nodiscard]] const std::vector<ReadingLimit>& readingLimits() const { return m_readingLimits; }
+    [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
+    [[nodiscard]] const std::vector<Coating>& coatings() const { return m_coatings; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -185,7 +200,10 @@ public:
     [[nodiscard]] const ReadingKind* readingKind(std::string_view code) const;
     [[nodiscard]] const NameplateItem* nameplateItem(std::string_view code) const;
     [[nodiscard]] const Caution* caution(std::string_view code) const;
+    [[nodiscard]] const LeakLimit* leakLimit(std::string_view code) const;
+    [[nodiscard]] const Coating* coating(std::string_view code) const;
 
+    [[nodiscard]] const ReadingLimit* readingLimit(std::string_view code) const;
     /// The refrigerant somebody means who writes "R-410A", "r410a" or "R 410A", or nullptr.
     [[nodiscard]] const Refrigerant* refrigerant(std::string_view typed) const;
 
@@ -203,6 +221,9 @@ private:
     std::vector<Refrigerant> m_refrigerants;
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
+    std::vector<ReadingLimit> m_readingLimits;
+    std::vector<LeakLimit> m_leakLimits;
+    std::vector<Coating> m_coatings;
 };
 
 } // namespace padside

@@ -3,11 +3,15 @@
 
 #include "ui/pages/visit/readings_panel.h"
 
+#include "core/verdict/suspicion.h"
+#include "core/verdict/verdicts.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
 #include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/measure_field.h"
+#include "ui/pages/visit/suspicion_list.h"
+#include "ui/pages/visit/verdict_label.h"
 
 #include <QGridLayout>
 #include <QPointer>
@@ -24,6 +28,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int fieldWidth = 128;
+constexpr int linesOfRow = 3; // label and field; what was understood; what it means
 
 /// The parts a reading can be taken at: each once, in the order of the list.
 std::vector<Part> fittedParts(const VisitSheet& sheet)
@@ -53,6 +58,7 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_search(new QLineEdit)
     , m_rowsHolder(new QWidget)
     , m_grid(new QGridLayout(m_rowsHolder))
+    , m_pointsTo(new QLabel)
 {
     m_search->setObjectName(u"readingSearch"_s);
     m_search->setPlaceholderText(tr("Find another reading"));
@@ -80,7 +86,11 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(phases);
     layout->addWidget(m_search);
+    layout->addWidget(m_pointsTo);
     layout->addWidget(scroll, 1);
+    m_pointsTo->setObjectName(u"pointsTo"_s);
+    m_pointsTo->setWordWrap(true);
+    m_pointsTo->hide();
     connect(m_search, &QLineEdit::textChanged, this, &ReadingsPanel::filter);
 }
 
@@ -115,7 +125,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.field->setFixedWidth(fieldWidth);
     row.field->edit().setObjectName(u"reading-"_s + QString::fromStdString(kind.code));
     row.field->edit().setToolTip(translated(m_book, kind.where));
-    const int line = 2 * static_cast<int>(m_rows.size());
+    const int line = linesOfRow * static_cast<int>(m_rows.size());
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     words->addWidget(row.label);
@@ -126,6 +136,10 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.echo = row.field->takeEcho();
     row.echo->setAlignment(Qt::AlignRight);
     m_grid->addWidget(row.echo, line + 1, 0, 1, 2);
+    row.verdict = new VerdictLabel(m_book);
+    row.verdict->setObjectName(u"verdict-"_s + QString::fromStdString(kind.code));
+    m_grid->addWidget(row.verdict, line + 2, 0, 1, 2);
+    connect(&row.field->edit(), &QLineEdit::textChanged, this, &ReadingsPanel::judge);
     connect(row.field, &MeasureField::entered, this, [this, &row](const Measure& value) { enter(row, value); });
     connect(row.field, &MeasureField::emptied, this, [this, &row] { enter(row, std::nullopt); });
     connect(&row.field->edit(), &QLineEdit::returnPressed, this, [this, &row] {
@@ -138,6 +152,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
 void ReadingsPanel::makeRows(const VisitSheet& sheet)
 {
     m_rows.clear();
+    m_suspicions = nullptr;
     delete m_rowsHolder->layout();
     qDeleteAll(m_rowsHolder->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
     m_grid = new QGridLayout(m_rowsHolder);
@@ -162,11 +177,15 @@ void ReadingsPanel::makeRows(const VisitSheet& sheet)
             }
         }
     }
-    m_grid->setRowStretch(2 * static_cast<int>(m_rows.size()), 1);
+    m_suspicions = new SuspicionList(m_book);
+    const int line = linesOfRow * static_cast<int>(m_rows.size());
+    m_grid->addWidget(m_suspicions, line, 0, 1, 2);
+    m_grid->setRowStretch(line + 1, 1);
 }
 
 void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
 {
+    m_sheet = sheet;
     std::vector<PartId> parts;
     for (const Part& part : fittedParts(sheet))
         parts.push_back(part.id);
@@ -189,7 +208,55 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         }
         row->last->setVisible(before.has_value());
     }
+    judge();
     filter();
+}
+
+std::vector<Taken> ReadingsPanel::takenSoFar() const
+{
+    std::vector<Taken> taken;
+    for (const auto& row : m_rows) {
+        if (const auto value = row->field->understood())
+            taken.push_back({row->kind.code, row->part, value->si, std::nullopt});
+    }
+    if (m_phase == Phase::asFound)
+        return taken;
+    std::vector<Taken> asFound;
+    for (const Reading& reading : m_sheet.readings) {
+        if (reading.phase == Phase::asFound)
+            asFound.push_back({reading.kind, reading.partId, reading.value.si, reading.zoneId});
+    }
+    return withAirAsFound(std::move(taken), asFound);
+}
+
+void ReadingsPanel::judge()
+{
+    if (m_suspicions == nullptr)
+        return; // rows are still being made
+    std::vector<Taken> before;
+    for (const auto& row : m_rows) {
+        if (const auto last = m_sheet.readingBefore(row->kind.code, row->part))
+            before.push_back({row->kind.code, row->part, last->value.si, std::nullopt});
+    }
+    const Measured measured(takenSoFar(), std::move(before), m_sheet.record.unit, m_sheet.record.site.altitudeM,
+                            m_sheet.visit.conditions, m_book.catalogue());
+    const std::vector<Verdict> verdicts = verdictsOn(measured);
+    for (const auto& row : m_rows) {
+        std::vector<Verdict> ofRow;
+        std::ranges::copy_if(verdicts, std::back_inserter(ofRow), [&](const Verdict& verdict) {
+            return verdict.from.back() == row->kind.code && (!verdict.partId || verdict.partId == row->part);
+        });
+        row->verdict->show(ofRow);
+        row->verdict->setVisible(!ofRow.empty() && !row->field->isHidden());
+        const QStringList heard{row->field->echo(), row->verdict->plainText()};
+        row->field->edit().setAccessibleDescription(heard.join(u' ').trimmed());
+    }
+    const std::vector<Suspicion> suspicions = suspicionsFrom(verdicts, m_sheet.record.unit);
+    m_suspicions->show(suspicions);
+    m_pointsTo->setVisible(!suspicions.empty());
+    if (!suspicions.empty()) {
+        m_pointsTo->setText(tr("May point to %1; more below.").arg(translated(m_book, suspicions.front().name)));
+    }
 }
 
 void ReadingsPanel::enter(Row& row, const std::optional<Measure>& value)
@@ -218,6 +285,7 @@ void ReadingsPanel::filter()
         row->label->setVisible(visible);
         row->field->setVisible(visible);
         row->echo->setVisible(visible && !row->echo->text().isEmpty());
+        row->verdict->setVisible(visible && !row->verdict->isBlank());
         if (!visible)
             row->last->hide();
         else

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/verdict/measured.h"
 #include "ui/pages/visit/visit_sheet.h"
 
 #include <QWidget>
@@ -19,8 +20,11 @@ namespace padside {
 
 class MeasureField;
 class RecordBook;
+class SuspicionList;
+class VerdictLabel;
 
-/// The readings of a visit: those usual for its season first, all others by searching. Each is entered as it is typed.
+/// The readings of a visit: those usual for its season first, all others by searching. Each is entered as it is typed,
+/// and what it means, alone and with the others, is said while it is being typed.
 class ReadingsPanel : public QWidget
 {
     Q_OBJECT
@@ -46,6 +50,7 @@ private:
         MeasureField* field = nullptr;
         QLabel* last = nullptr;
         QLabel* echo = nullptr;
+        VerdictLabel* verdict = nullptr;
         std::optional<Reading> standing;
         bool usual = false;
     };
@@ -54,6 +59,8 @@ private:
     void addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual);
     void enter(Row& row, const std::optional<Measure>& value);
     void filter();
+    void judge(); ///< says what the readings so far mean
+    [[nodiscard]] std::vector<Taken> takenSoFar() const;
     void choose(Phase phase);
     void goOnFrom(const Row& row);
     [[nodiscard]] QString keyOf(const Row& row) const;
@@ -71,6 +78,9 @@ private:
     VisitId m_visit;
     VisitReason m_season = VisitReason::spring;
     std::vector<PartId> m_parts;
+    QLabel* m_pointsTo;
+    SuspicionList* m_suspicions = nullptr;
+    VisitSheet m_sheet; ///< as last shown
 };
 
 } // namespace padside
