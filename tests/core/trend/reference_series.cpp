@@ -5,27 +5,10 @@
 
 #include <fstream>
 #include <nlohmann/json.hpp>
-#include <sstream>
-#include <stdexcept>
 
 namespace padside::test {
 
 namespace {
-
-std::string pathOf(const std::string& fileName)
-{
-    return PADSIDE_SOURCE_DIR "/tests/reference/" + fileName;
-}
-
-/// The reference tables hold no quotes.
-std::vector<std::string> cellsOf(const std::string& line)
-{
-    std::vector<std::string> cells;
-    std::istringstream stream(line + ",");
-    for (std::string cell; std::getline(stream, cell, ',');)
-        cells.push_back(cell);
-    return cells;
-}
 
 std::map<std::string, double> answersOf(const ReferenceTable& table, std::size_t row)
 {
@@ -38,31 +21,9 @@ std::map<std::string, double> answersOf(const ReferenceTable& table, std::size_t
 
 } // namespace
 
-ReferenceTable::ReferenceTable(const std::string& fileName)
-{
-    std::ifstream file(pathOf(fileName));
-    std::string line;
-    if (!std::getline(file, line))
-        throw std::runtime_error("cannot read " + pathOf(fileName));
-    for (const std::string& column : cellsOf(line))
-        m_columns.emplace(column, m_columns.size());
-    while (std::getline(file, line))
-        m_rows.push_back(cellsOf(line));
-}
-
-const std::string& ReferenceTable::text(std::size_t row, const std::string& column) const
-{
-    return m_rows.at(row).at(m_columns.at(column));
-}
-
-double ReferenceTable::number(std::size_t row, const std::string& column) const
-{
-    return std::stod(text(row, column));
-}
-
 std::vector<ReferenceSeries> publishedSeries()
 {
-    std::ifstream file(pathOf("published_examples.json"));
+    std::ifstream file(referencePath("published_examples.json"));
     const auto examples = nlohmann::json::parse(file);
     const ReferenceTable results("published_results.csv");
     std::vector<ReferenceSeries> all;

@@ -3,27 +3,13 @@
 #pragma once
 
 #include "core/trend/trend_point.h"
+#include "tests/support/reference_table.h"
 
 #include <map>
 #include <string>
 #include <vector>
 
 namespace padside::test {
-
-/// A table of tests/reference by column name; numbers are read where asked for.
-class ReferenceTable
-{
-public:
-    explicit ReferenceTable(const std::string& fileName);
-
-    [[nodiscard]] std::size_t rows() const { return m_rows.size(); }
-    [[nodiscard]] const std::string& text(std::size_t row, const std::string& column) const;
-    [[nodiscard]] double number(std::size_t row, const std::string& column) const;
-
-private:
-    std::map<std::string, std::size_t> m_columns;
-    std::vector<std::vector<std::string>> m_rows;
-};
 
 /// A series with the answers that belong to it.
 struct ReferenceSeries
