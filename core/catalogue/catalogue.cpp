@@ -34,8 +34,10 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_partKinds = readPartKinds(root.object("part_kinds"));
     catalogue.m_readingKinds = readReadingKinds(root.object("reading_kinds"));
     catalogue.m_nameplateItems = readNameplateItems(root.object("nameplate_items"));
+    catalogue.m_refrigerants = readRefrigerants(root.object("refrigerants"));
     catalogue.m_cautions = readCautions(root.object("cautions"));
     catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
+    catalogue.m_readingLimits = readReadingLimits(root.object("reading_limits"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
     if (trouble.first())
@@ -72,6 +74,18 @@ const NameplateItem* Catalogue::nameplateItem(std::string_view code) const
 const Caution* Catalogue::caution(std::string_view code) const
 {
     return entryWith(code, m_cautions);
+}
+
+const ReadingLimit* Catalogue::readingLimit(std::string_view code) const
+{
+    return entryWith(code, m_readingLimits);
+}
+
+const Refrigerant* Catalogue::refrigerant(std::string_view typed) const
+{
+    const auto found = std::ranges::find_if(
+        m_refrigerants, [typed](const Refrigerant& one) { return meansRefrigerant(typed, one.code); });
+    return found != m_refrigerants.end() ? &*found : nullptr;
 }
 
 double Catalogue::assumption(std::string_view code) const

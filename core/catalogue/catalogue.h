@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/catalogue/refrigerant.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
 #include "core/record/coded.h"
@@ -160,6 +161,16 @@ struct Assumption
     std::string source;
 };
 
+/// A bound on what readings are asked for; ours to start with, theirs to change.
+struct ReadingLimit
+{
+    std::string code; ///< "superheat-tolerance"
+    double si = 0;
+    std::string unit; ///< code of the measuring unit it is written in
+    std::string sentence;
+    std::string source;
+};
+
 /// What is known about parts and units in general. Read from our data with the person's own changes laid over it.
 class Catalogue
 {
@@ -173,8 +184,10 @@ public:
     [[nodiscard]] const std::vector<PartKind>& partKinds() const { return m_partKinds; }
     [[nodiscard]] const std::vector<ReadingKind>& readingKinds() const { return m_readingKinds; }
     [[nodiscard]] const std::vector<NameplateItem>& nameplateItems() const { return m_nameplateItems; }
+    [[nodiscard]] const std::vector<Refrigerant>& refrigerants() const { return m_refrigerants; }
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
+    [[nodiscard]] const std::vector<ReadingLimit>& readingLimits() const { return m_readingLimits; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -183,6 +196,10 @@ public:
     [[nodiscard]] const ReadingKind* readingKind(std::string_view code) const;
     [[nodiscard]] const NameplateItem* nameplateItem(std::string_view code) const;
     [[nodiscard]] const Caution* caution(std::string_view code) const;
+
+    [[nodiscard]] const ReadingLimit* readingLimit(std::string_view code) const;
+    /// The refrigerant somebody means who writes "R-410A", "r410a" or "R 410A", or nullptr.
+    [[nodiscard]] const Refrigerant* refrigerant(std::string_view typed) const;
 
     /// The value of an assumption; a code that is not in the catalogue is a broken promise of the program (assert).
     [[nodiscard]] double assumption(std::string_view code) const;
@@ -195,8 +212,10 @@ private:
     std::vector<PartKind> m_partKinds;
     std::vector<ReadingKind> m_readingKinds;
     std::vector<NameplateItem> m_nameplateItems;
+    std::vector<Refrigerant> m_refrigerants;
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
+    std::vector<ReadingLimit> m_readingLimits;
 };
 
 } // namespace padside

@@ -125,6 +125,20 @@ std::vector<std::string> JsonObject::texts(std::string_view field)
     return {};
 }
 
+std::vector<double> JsonObject::numbers(std::string_view field)
+{
+    const Json* value = needed(field);
+    if (value == nullptr)
+        return {};
+    const bool fits = value->is_array() && std::ranges::all_of(*value, [](const Json& item) {
+                          return item.is_number() && std::isfinite(item.get<double>());
+                      });
+    if (fits)
+        return value->get<std::vector<double>>();
+    m_trouble.report(pathOf(field), PADSIDE_SAY("{0}: a list of numbers in square brackets is needed here."));
+    return {};
+}
+
 JsonObject JsonObject::object(std::string_view field)
 {
     const Json* value = needed(field);

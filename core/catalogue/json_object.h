@@ -44,6 +44,7 @@ public:
     [[nodiscard]] bool flag(std::string_view field); ///< needed
     [[nodiscard]] bool flagOr(std::string_view field, bool fallback);
     [[nodiscard]] std::vector<std::string> texts(std::string_view field); ///< needed, may be empty
+    [[nodiscard]] std::vector<double> numbers(std::string_view field); ///< needed, may be empty
     [[nodiscard]] JsonObject object(std::string_view field); ///< needed
 
     /// The members of an object keyed by codes, in the order of the text. Bad codes are reported.

@@ -79,4 +79,26 @@ std::vector<NameplateItem> readNameplateItems(JsonObject section)
     return all;
 }
 
+std::vector<ReadingLimit> readReadingLimits(JsonObject section)
+{
+    std::vector<ReadingLimit> all;
+    for (auto& [code, fields] : section.members()) {
+        ReadingLimit limit;
+        limit.code = code;
+        limit.unit = fields.text("measured_in");
+        const double written = fields.number("value");
+        const MeasuringUnit* unit = unitByCode(limit.unit);
+        if (unit == nullptr) {
+            fields.trouble().report(fields.pathOf("measured_in"),
+                                    PADSIDE_SAY("{0}: \"{1}\" is not a unit of measure."), {limit.unit});
+        }
+        limit.si = unit != nullptr ? toSi(written, *unit) : written;
+        limit.sentence = fields.text("sentence");
+        limit.source = fields.text("source");
+        fields.nothingElse();
+        all.push_back(std::move(limit));
+    }
+    return all;
+}
+
 } // namespace padside

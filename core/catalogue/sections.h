@@ -14,7 +14,9 @@ namespace padside {
 [[nodiscard]] std::vector<PartKind> readPartKinds(JsonObject section);
 [[nodiscard]] std::vector<ReadingKind> readReadingKinds(JsonObject section);
 [[nodiscard]] std::vector<NameplateItem> readNameplateItems(JsonObject section);
+[[nodiscard]] std::vector<Refrigerant> readRefrigerants(JsonObject section);
 [[nodiscard]] std::vector<Caution> readCautions(JsonObject section);
+[[nodiscard]] std::vector<ReadingLimit> readReadingLimits(JsonObject section);
 [[nodiscard]] std::vector<Assumption> readAssumptions(JsonObject section);
 
 /// Reports every code that points at nothing, and task codes used twice.

@@ -37,7 +37,7 @@ const std::string kinds = R"({
    "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}, "tasks": {},
    "failure_modes": ["drift"], "preserves": "shade", "consequences": ["loss-of-cooling"], "spare": "easy",
    "outlives_unit": false}},
-"reading_kinds": {}, "nameplate_items": {}, "cautions": {}
+"reading_kinds": {}, "nameplate_items": {}, "refrigerants": {}, "cautions": {}, "reading_limits": {}
 })";
 
 const std::string assumptions = R"({"assumptions": {

@@ -35,7 +35,12 @@ inline std::string smallCatalogue()
       "tasks": {}, "failure_modes": [], "preserves": "rinsing", "consequences": [], "spare": "none", "outlives_unit": false}},
   "reading_kinds": {"pad-height": {"name": "height", "quantity": "length", "metric_unit": "mm", "customary_unit": "in",
       "part_kind": "pad", "needs": ["off"], "lowest": 10, "highest": 1500, "where": "At the lowest corner.", "seasons": ["fall"]}},
+  "reading_limits": {},
   "nameplate_items": {"charge": {"name": "charge", "quantity": "mass", "metric_unit": "kg", "customary_unit": "lb"}},
+  "refrigerants": {"r-134a": {"designation": "R-134a", "composition": "a fluid", "safety": {"class": "A1", "source": "s"},
+      "gwp": {"ar4": {"value": 1430, "source": "s"}}, "critical": {"temperature_K": 374.21, "source": "s"},
+      "saturation": {"lowest_K": 200, "highest_K": 374, "source": "s",
+        "bubble": {"reducing_K": 374.21, "reducing_Pa": 4059280, "coefficients": [-7.5], "exponents": [1]}}}},
   "cautions": {"sharp": {"sentence": "Fins cut."}, "advice": {"sentence": "All of this is advice.", "always": true}},
   "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}}
 })";
