@@ -7,6 +7,7 @@
 
 #include <cmath>
 #include <gtest/gtest.h>
+#include <limits>
 #include <vector>
 
 namespace padside::test {
@@ -48,23 +49,23 @@ TEST(TimeOfWetness, HasFiveClasses)
 // are used here, lie up to 0.04 (of 100) from them.
 TEST(SurfaceHumidity, IsHigherAtAColdSurface)
 {
-    EXPECT_NEAR(100 * surfaceHumidity(25 + zeroCelsius, 0.6, 20 + zeroCelsius), 81.284, 0.05);
-    EXPECT_NEAR(100 * surfaceHumidity(25 + zeroCelsius, 0.6, 18 + zeroCelsius), 92.079, 0.05);
-    EXPECT_EQ(surfaceHumidity(25 + zeroCelsius, 0.6, 16 + zeroCelsius), 1); // below the dew point of 16.7 °C
-    EXPECT_NEAR(surfaceHumidity(25 + zeroCelsius, 0.6, 25 + zeroCelsius), 0.6, 1e-12);
+    EXPECT_NEAR(100 * surfaceHumidity(25 + zeroCelsius, 0.6, 20 + zeroCelsius).value(), 81.284, 0.05);
+    EXPECT_NEAR(100 * surfaceHumidity(25 + zeroCelsius, 0.6, 18 + zeroCelsius).value(), 92.079, 0.05);
+    EXPECT_EQ(surfaceHumidity(25 + zeroCelsius, 0.6, 16 + zeroCelsius).value(), 1); // below the dew point of 16.7 °C
+    EXPECT_NEAR(surfaceHumidity(25 + zeroCelsius, 0.6, 25 + zeroCelsius).value(), 0.6, 1e-12);
 }
 
 // Air and surface in °F; margins of 19.2, -2.6 and 3.8 °F to the dew point computed outside this project.
 TEST(SurfaceHumidity, BelowTheDewPointASurfaceSweats)
 {
-    EXPECT_TRUE(sweats(kelvinOfFahrenheit(90), 0.60, kelvinOfFahrenheit(55)));
-    EXPECT_FALSE(sweats(kelvinOfFahrenheit(90), 0.40, kelvinOfFahrenheit(65)));
-    EXPECT_TRUE(sweats(kelvinOfFahrenheit(60), 0.80, kelvinOfFahrenheit(50)));
+    EXPECT_TRUE(sweats(kelvinOfFahrenheit(90), 0.60, kelvinOfFahrenheit(55)).value());
+    EXPECT_FALSE(sweats(kelvinOfFahrenheit(90), 0.40, kelvinOfFahrenheit(65)).value());
+    EXPECT_TRUE(sweats(kelvinOfFahrenheit(60), 0.80, kelvinOfFahrenheit(50)).value());
     // A margin of a tenth of a degree more or less turns the answer round.
-    EXPECT_TRUE(sweats(kelvinOfFahrenheit(60), 0.80, kelvinOfFahrenheit(53.7)));
-    EXPECT_FALSE(sweats(kelvinOfFahrenheit(60), 0.80, kelvinOfFahrenheit(53.9)));
-    EXPECT_FALSE(sweats(280, 1, 280));
-    EXPECT_FALSE(sweats(270, 1, 280));
+    EXPECT_TRUE(sweats(kelvinOfFahrenheit(60), 0.80, kelvinOfFahrenheit(53.7)).value());
+    EXPECT_FALSE(sweats(kelvinOfFahrenheit(60), 0.80, kelvinOfFahrenheit(53.9)).value());
+    EXPECT_FALSE(sweats(280, 1, 280).value());
+    EXPECT_FALSE(sweats(270, 1, 280).value());
 }
 
 TEST(WeatherYear, WeighsEachStepByHowLongItLasts)
@@ -120,16 +121,25 @@ TEST(WeatherYear, AColderSurfaceNeverSweatsLess)
         EXPECT_GE(year.sweatingHours, last);
         double bySweats = 0;
         for (const WeatherStep& step : steps)
-            bySweats += sweats(step.temperatureK, step.humidity, surface + zeroCelsius) ? step.hours : 0;
+            bySweats += sweats(step.temperatureK, step.humidity, surface + zeroCelsius).value() ? step.hours : 0;
         EXPECT_EQ(year.sweatingHours, bySweats);
         last = year.sweatingHours;
     }
     EXPECT_GT(last, 0);
 }
 
-TEST(WeatherYear, NothingComesToNothing)
+TEST(WeatherYear, WhatCanNotBeIsRefused)
 {
+    constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+    const std::vector<WeatherStep> one{{290, 0.5, 1}};
+    EXPECT_TRUE(digestWeather(one, 281));
     EXPECT_FALSE(digestWeather({}, 281));
+    EXPECT_FALSE(digestWeather(one, nan));
+    EXPECT_FALSE(digestWeather(one, 20));
+    EXPECT_FALSE(digestWeather(std::vector<WeatherStep>{{600, 0.5, 1}}, 281));
+    EXPECT_FALSE(surfaceHumidity(290, 1.1, 281));
+    EXPECT_FALSE(surfaceHumidity(290, nan, 281));
+    EXPECT_FALSE(sweats(nan, 0.5, 281));
 }
 
 } // namespace padside::test
