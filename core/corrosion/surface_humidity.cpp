@@ -3,22 +3,39 @@
 
 #include "core/corrosion/surface_humidity.h"
 
-#include "core/corrosion/saturation.h"
+#include "core/air/water_vapour.h"
 
 #include <algorithm>
 
 namespace padside {
 
-double surfaceHumidity(double airTemperatureK, double humidity, double surfaceTemperatureK)
+namespace {
+
+/// Vapour pressure of the air over saturation pressure at the surface.
+Result<double> saturationRatio(double airTemperatureK, double humidity, double surfaceTemperatureK)
 {
-    return std::min(1.0, humidity * saturationPressurePa(airTemperatureK) / saturationPressurePa(surfaceTemperatureK));
+    const auto atAir = saturationPressureOfWaterPa(airTemperatureK);
+    const auto atSurface = saturationPressureOfWaterPa(surfaceTemperatureK);
+    if (!atAir || !atSurface)
+        return tl::unexpected(atAir ? atSurface.error() : atAir.error());
+    if (!(humidity >= 0 && humidity <= 1))
+        return problem(ProblemKind::badInput,
+                       PADSIDE_SAY("Relative humidity lies between 0 and 100 %. Check the humidity."));
+    return humidity * *atAir / *atSurface;
 }
 
-bool sweats(double airTemperatureK, double humidity, double surfaceTemperatureK)
+} // namespace
+
+Result<double> surfaceHumidity(double airTemperatureK, double humidity, double surfaceTemperatureK)
 {
-    if (airTemperatureK <= surfaceTemperatureK)
-        return false; // the air would have to be above saturation
-    return humidity * saturationPressurePa(airTemperatureK) > saturationPressurePa(surfaceTemperatureK);
+    return saturationRatio(airTemperatureK, humidity, surfaceTemperatureK).map([](double ratio) {
+        return std::min(1.0, ratio);
+    });
+}
+
+Result<bool> sweats(double airTemperatureK, double humidity, double surfaceTemperatureK)
+{
+    return saturationRatio(airTemperatureK, humidity, surfaceTemperatureK).map([](double ratio) { return ratio > 1; });
 }
 
 } // namespace padside

@@ -3,7 +3,8 @@
 
 #pragma once
 
-#include <optional>
+#include "core/quantity/problem.h"
+
 #include <span>
 
 namespace padside {
@@ -32,8 +33,8 @@ struct WeatherYear
     [[nodiscard]] bool coversWholeYears() const;
 };
 
-/// Means and hours of `steps`, each weighing as long as it lasts; empty if there are none. `surfaceK` is the
-/// temperature of the surface that may sweat.
-[[nodiscard]] std::optional<WeatherYear> digestWeather(std::span<const WeatherStep> steps, double surfaceK);
+/// Means and hours of `steps`, each weighing as long as it lasts. `surfaceK` is the temperature of the surface that may
+/// sweat. Problem: no step, or a temperature of air or surface outside -100..200 °C.
+[[nodiscard]] Result<WeatherYear> digestWeather(std::span<const WeatherStep> steps, double surfaceK);
 
 } // namespace padside

@@ -4,6 +4,7 @@
 #include "core/air/station_pressure.h"
 #include "core/refrigerant/saturation.h"
 #include "tests/core/refrigerant/shipped_refrigerants.h"
+#include "tests/support/check_rows.h"
 #include "tests/support/reference_table.h"
 #include "tests/support/typed_units.h"
 
@@ -147,19 +148,32 @@ TEST(Saturation, RisesWithTemperatureAndTheDewCurveIsNeverAboveTheBubbleCurve)
     }
 }
 
-TEST(Saturation, GlidesAsPublished)
+TEST(Saturation, BoilsAndGlidesAsTheMixtureModelHasIt)
 {
-    // Glide at one atmosphere: R-407C 7.0 K and R-404A 0.8 K as the mixture model gives them; ANSI/ASHRAE 34 designates
-    // R-410A as near-azeotropic (from memory).
-    const auto glide = [](const char* code) {
-        const Refrigerant& refrigerant = shippedRefrigerant(code);
-        return dewTemperatureK(refrigerant, seaLevelPressurePa).value()
-            - bubbleTemperatureK(refrigerant, seaLevelPressurePa).value();
-    };
-    EXPECT_NEAR(glide("R-407C"), 7.0, 0.05);
-    EXPECT_NEAR(glide("R-404A"), 0.75, 0.05);
-    EXPECT_NEAR(glide("R-410A"), 0.08, 0.02);
-    EXPECT_EQ(glide("R-22"), 0);
+    const ReferenceTable table("saturation_at_one_atmosphere.csv");
+    ASSERT_EQ(table.rows(), shippedAll().refrigerants().size());
+    int outside = 0;
+    for (std::size_t row = 0; row < table.rows(); ++row) {
+        const Refrigerant& refrigerant = shippedRefrigerant(table.text(row, "refrigerant"));
+        if (table.number(row, "bubble_C") < in("degC", refrigerant.lowestK)) {
+            ++outside;
+        } else {
+            const double bubble = bubbleTemperatureK(refrigerant, seaLevelPressurePa).value();
+            EXPECT_NEAR(in("degC", bubble), table.number(row, "bubble_C"), 0.03) << refrigerant.code;
+            const double dew = dewTemperatureK(refrigerant, seaLevelPressurePa).value();
+            EXPECT_NEAR(in("degC", dew), table.number(row, "dew_C"), 0.03) << refrigerant.code;
+        }
+        const double evaporating = dewPressurePa(refrigerant, celsius(5)).value();
+        EXPECT_NEAR(celsius(5) - bubbleTemperatureK(refrigerant, evaporating).value(),
+                    table.number(row, "glide_at_5C_dew_K"), 0.03)
+            << refrigerant.code;
+        const double condensing = bubblePressurePa(refrigerant, celsius(40)).value();
+        EXPECT_NEAR(dewTemperatureK(refrigerant, condensing).value() - celsius(40),
+                    table.number(row, "glide_at_40C_bubble_K"), 0.03)
+            << refrigerant.code;
+        EXPECT_EQ(refrigerant.glides, table.number(row, "glide_at_5C_dew_K") > 0) << refrigerant.code;
+    }
+    EXPECT_EQ(outside, 2); // R-452B and R-454B boil below -50 °C, where their fits begin
 }
 
 TEST(Saturation, CoversWhereUnitsWork)

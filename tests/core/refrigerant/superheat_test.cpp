@@ -4,7 +4,7 @@
 #include "core/air/station_pressure.h"
 #include "core/refrigerant/superheat.h"
 #include "tests/core/refrigerant/shipped_refrigerants.h"
-#include "tests/support/reference_table.h"
+#include "tests/support/check_rows.h"
 #include "tests/support/typed_units.h"
 
 #include <gmock/gmock.h>

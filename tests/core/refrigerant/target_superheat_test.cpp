@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/refrigerant/target_superheat.h"
-#include "tests/support/reference_table.h"
+#include "tests/support/check_rows.h"
 #include "tests/support/typed_units.h"
 
 #include <gtest/gtest.h>

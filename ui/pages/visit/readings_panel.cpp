@@ -19,6 +19,7 @@
 #include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -59,19 +60,20 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_asLeft(new QPushButton(tr("As left")))
     , m_search(new QLineEdit)
     , m_rowsHolder(new QWidget)
+    , m_scroll(new QScrollArea)
     , m_grid(new QGridLayout(m_rowsHolder))
+    , m_pointsToBar(new QWidget)
     , m_pointsTo(new QLabel)
 {
     m_search->setObjectName(u"readingSearch"_s);
     m_search->setPlaceholderText(tr("Find another reading"));
     m_search->setAccessibleName(tr("Find another reading"));
     makeLarge(*m_search);
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(m_rowsHolder);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(m_rowsHolder);
     auto* phases = new QHBoxLayout;
     phases->setSpacing(4);
     m_asFound->setObjectName(u"readingsAsFound"_s);
@@ -88,11 +90,21 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(phases);
     layout->addWidget(m_search);
-    layout->addWidget(m_pointsTo);
-    layout->addWidget(scroll, 1);
+    layout->addWidget(m_pointsToBar);
+    layout->addWidget(m_scroll, 1);
     m_pointsTo->setObjectName(u"pointsTo"_s);
     m_pointsTo->setWordWrap(true);
-    m_pointsTo->hide();
+    auto* why = new QPushButton(tr("Why"));
+    why->setObjectName(u"whySuspicion"_s);
+    why->setAccessibleName(tr("Why: show what speaks for and against it"));
+    auto* bar = new QHBoxLayout(m_pointsToBar);
+    bar->setContentsMargins(0, 0, 0, 0);
+    bar->addWidget(m_pointsTo, 1);
+    bar->addWidget(why);
+    m_pointsToBar->hide();
+    connect(why, &QPushButton::clicked, this, [this] {
+        m_scroll->verticalScrollBar()->setValue(m_suspicions->y()); // as far down as it goes
+    });
     connect(m_search, &QLineEdit::textChanged, this, &ReadingsPanel::filter);
 }
 
@@ -141,6 +153,7 @@ ReadingsPanel::Row& ReadingsPanel::addRow(const ReadingKind& kind, const Part* p
     m_grid->addWidget(row.echo, line + 1, 0, 1, 2);
     row.verdict = new VerdictLabel(m_book);
     row.verdict->setObjectName(u"verdict-"_s + QString::fromStdString(kind.code));
+    row.verdict->setContentsMargins(0, 0, 0, 8);
     m_grid->addWidget(row.verdict, line + 2, 0, 1, 2);
     connect(&row.field->edit(), &QLineEdit::textChanged, this, &ReadingsPanel::judge);
     connect(row.field, &MeasureField::entered, this, [this, &row](const Measure& value) { enter(row, value); });
@@ -299,9 +312,9 @@ void ReadingsPanel::judge()
     }
     const std::vector<Suspicion> suspicions = suspicionsFrom(verdicts, m_sheet.record.unit);
     m_suspicions->show(suspicions);
-    m_pointsTo->setVisible(!suspicions.empty());
+    m_pointsToBar->setVisible(!suspicions.empty());
     if (!suspicions.empty()) {
-        m_pointsTo->setText(tr("May point to %1; more below.").arg(translated(m_book, suspicions.front().name)));
+        m_pointsTo->setText(tr("May point to %1.").arg(translated(m_book, suspicions.front().name)));
     }
 }
 

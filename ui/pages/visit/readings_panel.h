@@ -16,6 +16,7 @@ class QGridLayout;
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QScrollArea;
 
 namespace padside {
 
@@ -79,12 +80,14 @@ private:
     QPushButton* m_asLeft;
     QLineEdit* m_search;
     QWidget* m_rowsHolder;
+    QScrollArea* m_scroll;
     QGridLayout* m_grid;
     std::vector<std::unique_ptr<Row>> m_rows;
     VisitId m_visit;
     VisitReason m_season = VisitReason::spring;
     std::vector<PartId> m_parts;
     ZoneId m_zone;
+    QWidget* m_pointsToBar; ///< the likeliest suspicion, with a way to all of them
     QLabel* m_pointsTo;
     SuspicionList* m_suspicions = nullptr;
     VisitSheet m_sheet; ///< as last shown
