@@ -172,7 +172,8 @@ void ReadingsPanel::makeZoneRows(const VisitSheet& sheet)
         for (const ZoneLine& line : sheet.zones) {
             if (std::ranges::find(kind.zonesOf, line.part.kind) == kind.zonesOf.end())
                 continue;
-            const QString name = tr("%1: %2").arg(translated(m_book, kind.name), zoneTitle(m_book, line.part, line.zone));
+            const QString name
+                = tr("%1: %2").arg(translated(m_book, kind.name), zoneTitle(m_book, line.part, line.zone));
             addRow(kind, &line.part, name, false).zone = line.zone.id;
         }
     }
