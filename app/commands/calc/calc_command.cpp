@@ -48,6 +48,7 @@ void addCalcCommand(CLI::App& app, Command& chosen)
 {
     CLI::App* calc = app.add_subcommand("calc", "One formula, for checking a number by hand; answers JSON");
     calc->require_subcommand(1);
+    addCorrosionTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
 }
 

@@ -38,6 +38,8 @@ template <typename T> T orThrow(Result<T> result)
 [[nodiscard]] double typedNumber(const std::string& option, const std::string& text);
 
 /// Each adds the topics of one subject.
+void addCorrosionTopics(CLI::App& calc,
+                        Command& chosen); ///< corrosivity, weather, loss, rust-grade, required-wall, wall
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
 
 } // namespace padside
