@@ -43,6 +43,8 @@ template <typename T> T orThrow(Result<T> result)
 /// Each adds the topics of one subject.
 void addAirTopics(CLI::App& calc, Command& chosen); ///< air
 void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
+void addCorrosionTopics(CLI::App& calc,
+                        Command& chosen); ///< corrosivity, weather, loss, rust-grade, required-wall, wall
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
 
 } // namespace padside
