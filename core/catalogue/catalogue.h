@@ -127,7 +127,8 @@ struct ReadingKind
     QuantityKind quantity = QuantityKind::count;
     std::string metricUnit; ///< unit code used when none is typed
     std::string customaryUnit;
-    std::string partKind; ///< the part it belongs to; empty: the unit
+    std::string partKind; ///< the part it belongs to; empty: the unit, or zones
+    std::vector<std::string> zonesOf; ///< it is taken zone by zone, at parts of these kinds
     std::vector<Condition> needs;
     double lowest = 0; ///< SI; outside lowest..highest the value is questioned, not refused
     double highest = 0;

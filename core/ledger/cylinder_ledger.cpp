@@ -3,7 +3,7 @@
 
 #include "core/ledger/cylinder_ledger.h"
 
-#include "core/ledger/leak_rate.h"
+#include "core/catalogue/refrigerant.h"
 #include "core/ledger/sum_of_masses.h"
 #include "core/record/reading_order.h"
 
@@ -17,8 +17,7 @@ void CylinderLedger::take(const UnitRecord& record, Date today)
     for (const ChargeEntry& entry : standing(record.charges)) {
         if (entry.on > today || entry.direction == ChargeDirection::lost || !isMassMoved(entry.mass.si))
             continue;
-        const auto [place, isNew]
-            = m_moved.try_emplace(std::pair(entry.cylinder, comparableRefrigerant(entry.refrigerant)));
+        const auto [place, isNew] = m_moved.try_emplace(std::pair(entry.cylinder, bareDesignation(entry.refrigerant)));
         Moved& moved = place->second;
         moved.names.insert(entry.refrigerant);
         (entry.direction == ChargeDirection::added ? moved.out : moved.into).push_back(entry.mass.si);

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string>
 #include <utility>
 
 namespace padside {
@@ -54,28 +53,13 @@ const LeakLimit* leakLimitFor(const Catalogue& catalogue, LeakUse use, std::stri
     const LeakLimit* best = nullptr;
     for (const LeakLimit& limit : catalogue.leakLimits()) {
         const bool names = limit.refrigerants.empty() || std::ranges::any_of(limit.refrigerants, [&](const auto& one) {
-                               return sameRefrigerant(one, refrigerant);
+                               return meansRefrigerant(refrigerant, one);
                            });
         if (limit.use == use && names && fullChargeKg >= limit.smallestChargeKg && (!limit.since || *limit.since <= on)
             && (best == nullptr || rank(limit) > rank(*best)))
             best = &limit;
     }
     return best;
-}
-
-std::string comparableRefrigerant(std::string_view refrigerant)
-{
-    std::string key;
-    for (const char sign : refrigerant) {
-        if (sign != ' ' && sign != '-')
-            key += sign >= 'a' && sign <= 'z' ? static_cast<char>(sign - 'a' + 'A') : sign;
-    }
-    return key;
-}
-
-bool sameRefrigerant(std::string_view one, std::string_view other)
-{
-    return comparableRefrigerant(one) == comparableRefrigerant(other);
 }
 
 } // namespace padside

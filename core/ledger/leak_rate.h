@@ -7,7 +7,6 @@
 
 #include <optional>
 #include <span>
-#include <string>
 #include <string_view>
 
 namespace padside {
@@ -36,15 +35,9 @@ inline constexpr int leakYearDays = 365;
 [[nodiscard]] std::optional<double> rollingLeakRate(std::span<const TopUp> topUps, double fullChargeKg, Date on);
 
 /// The limit of the catalogue for a unit of this use: of those that fit refrigerant, full charge and day a regulatory
-/// one before an advisory one, then the one for the largest charge. nullptr: there is none. Refrigerants are compared
-/// without regard to case, blanks and hyphens.
+/// one before an advisory one, then the one for the largest charge. nullptr: there is none. Refrigerants may be written
+/// in any way that meansRefrigerant() understands.
 [[nodiscard]] const LeakLimit* leakLimitFor(const Catalogue& catalogue, LeakUse use, std::string_view refrigerant,
                                             double fullChargeKg, Date on);
-
-/// The name without case, blanks and hyphens, to compare it by: "R410A".
-[[nodiscard]] std::string comparableRefrigerant(std::string_view refrigerant);
-
-/// Whether two names are of the same refrigerant: "R-410A", "r410a", "R 410A".
-[[nodiscard]] bool sameRefrigerant(std::string_view one, std::string_view other);
 
 } // namespace padside

@@ -185,7 +185,7 @@ UnitLedger unitLedger(const UnitRecord& record, const Catalogue& catalogue, Date
     }
     for (const ChargeEntry& entry : entries) {
         const bool conflicts = entry.direction == ChargeDirection::added && !ledger.refrigerant.empty()
-            && !entry.refrigerant.empty() && !sameRefrigerant(entry.refrigerant, ledger.refrigerant);
+            && !entry.refrigerant.empty() && !meansRefrigerant(entry.refrigerant, ledger.refrigerant);
         const auto key = std::pair(entry.on, entry.refrigerant);
         if (conflicts
             && (!ledger.otherRefrigerantOn || key > std::pair(*ledger.otherRefrigerantOn, ledger.otherRefrigerant))) {

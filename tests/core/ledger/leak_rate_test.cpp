@@ -97,13 +97,6 @@ TEST(RollingAverageMethod, SaysNothingWithoutAFullCharge)
     EXPECT_DOUBLE_EQ(*rollingLeakRate({}, 4, day("2026-06-01")), 0);
 }
 
-TEST(Refrigerants, AreTheSameHoweverTheyAreSpelled)
-{
-    EXPECT_TRUE(sameRefrigerant("R-410A", "r 410a"));
-    EXPECT_TRUE(sameRefrigerant("R410A", "R-410A"));
-    EXPECT_FALSE(sameRefrigerant("R-410A", "R-407C"));
-}
-
 } // namespace
 
 } // namespace padside
