@@ -660,6 +660,29 @@
         <source>charge %1</source>
         <translation>carga %1</translation>
     </message>
+    <message>
+        <source>May point to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. What would decide: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hint from common practice, not a verdict.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the readings mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other reading(s) as asked for.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>catalogue</name>
@@ -2855,6 +2878,558 @@
         <source>heat pump</source>
         <translation>bomba de calor</translation>
     </message>
+    <message>
+        <source>What is put into a unit within this time of a recovery is the recovered charge put back, up to its mass; only what goes in beyond it makes up for a leak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A second addition of refrigerant within this time is flagged; without another one for this long the flag clears.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than this share of the full charge added within one season is flagged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Additions within this time are of one season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alkyd primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: the data sheet on the tin comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alkyd enamel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rust converter, water-based</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: the data sheet on the tin comes first; water-based products depart from the doubling rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>epoxy, two-part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zinc-rich primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bitumen coating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrosion-inhibiting wax film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no rule for so small a unit; an early warning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the figure of 40 CFR 82.157 for comfort cooling, taken over as advice; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 82.157, ozone-depleting refrigerant, 50 lb or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 82.157; which refrigerants are class I or II: from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 84.106, HFC, 15 lb or more; residential and light commercial units are exempt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR part 84, subpart C; the exemption in 84.106(a) and which refrigerants have a GWP above 53: from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 84.106, HFC, 15 lb or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR part 84, subpart C; which refrigerants have a GWP above 53: from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the figure of 40 CFR 82.157 for commercial refrigeration, taken over as advice; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the figure of 40 CFR 82.157 for industrial process refrigeration, taken over as advice; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside diameter of the accumulator</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line voltage 1 to 2 (three-phase)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the contactor while the unit runs, all three within a minute; qualified people only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line voltage 2 to 3 (three-phase)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line voltage 3 to 1 (three-phase)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rusted share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of this zone&apos;s surface that has rusted itself; stains that ran down from elsewhere don&apos;t count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Superheat may be this far from its target; twice as far is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: within 5 °F of the target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a thermostatic valve superheat is at least this, where the maker gives no other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 4 to 25 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a thermostatic valve superheat is at most this, where the maker gives no other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Subcooling may be this far from its target; twice as far is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: within 3 °F of the target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a valve subcooling is usually at least this, where the nameplate asks for none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 8 to 14 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With a valve subcooling is usually at most this, where the nameplate asks for none.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colder outdoors, superheat and subcooling do not tell the charge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 55 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The refrigerant condenses at least this much above the outdoor air (efficient units: 10 to 20 °F).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The refrigerant condenses at most this much above the outdoor air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mechanical engineering handbook, air conditioning and refrigeration: 20 to 30 °F for comfort cooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Further above the outdoor air than this is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 35 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The refrigerant boils about this much below the return air, at usual airflow.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 35 °F at 400 cfm per ton</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So far from that is still usual.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 5 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Further from that is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 10 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drop from return to supply air may be this far from its target.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 3 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Further from that target is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 4 °F for a verifier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A capacitor may be this far from its label.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>usual on labels; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A capacitor further from its label than this is replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A compressor draws at least this share of its rated load current.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A compressor that draws more than this share of its rated load current is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fan motor draws at least this share of its full load current.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fan motor that draws more than this share of its full load current is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line voltage may be this far from the nameplate&apos;s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit data sheets (460 V: 414 to 506 V)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So near to that edge it is watched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three-phase voltages differ from their mean by at most this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>NEMA MG-1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Further from their mean is past the limit of makers and the trade.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unit data sheets; trade association&apos;s service manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sound compressor winding has at least this insulation resistance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A winding below this is looked into.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After 60 seconds a sound winding has this many times the insulation resistance of 30 seconds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insulation testing guide of a trade firm: 1.4 to 1.6 good, 1.0 to 1.35 questionable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below this the winding is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With its heater on for 12 hours the compressor shell is warmer than the coldest part by at least this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hermetic compressor service handbook: 10 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below this the heater does not work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A discharge line is usually no hotter than this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 225 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A discharge line hotter than this is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 250 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across a clean drier the temperature drops by at most this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 2 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drier with more than this is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 3 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across a contactor&apos;s pole drops at most this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From cabinet to grounding conductor there is at most this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The suction gas warms by at most this through the reversing valve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 3 to 5 °F</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than this is past the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the nameplate gives none, external static pressure is at most this.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 0.5 in. w.c.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: 0.8 in. w.c.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Painted steel with more rust than this is due for its first larger maintenance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ISO 12944-1 and ISO 4628-3, Ri3; from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With more rust than this the wall is measured, not only looked at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ours, at ASTM D610 grade 4; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wall with fewer years left than this is watched.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>API 510, inspection interval of short lives; from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where neither the nameplate nor the vessel&apos;s size says which wall must be left: this share of the first reading.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A shut-off unit may get this warm; the refrigerant&apos;s pressure then is what the vessel must hold.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ours: 120 °F; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stress allowed in the vessel&apos;s steel.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASME Section II-D, plain carbon steel; from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A welded joint counts for this share of the plate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASME Section VIII-1, UW-12, spot radiography</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ANSI/ASHRAE 34, as listed in a public table</source>
+        <translation>ANSI/ASHRAE 34, según una tabla pública</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007)</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007)</translation>
+    </message>
+    <message>
+        <source>IPCC Fifth Assessment Report (2013)</source>
+        <translation>IPCC, Quinto Informe de Evaluación (2013)</translation>
+    </message>
+    <message>
+        <source>IPCC Sixth Assessment Report (2021)</source>
+        <translation>IPCC, Sexto Informe de Evaluación (2021)</translation>
+    </message>
+    <message>
+        <source>Kamei, Beyerlein and Jacobsen (1995), Int. J. Thermophys. 16</source>
+        <translation>Kamei, Beyerlein y Jacobsen (1995), Int. J. Thermophys. 16</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.018 % of the equation of state of Kamei, Beyerlein and Jacobsen (1995), Int. J. Thermophys. 16</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,018 % de la ecuación de estado de Kamei, Beyerlein y Jacobsen (1995), Int. J. Thermophys. 16</translation>
+    </message>
+    <message>
+        <source>Tillner-Roth and Yokozeki (1997), J. Phys. Chem. Ref. Data 26</source>
+        <translation>Tillner-Roth y Yokozeki (1997), J. Phys. Chem. Ref. Data 26</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.0013 % of the equation of state of Tillner-Roth and Yokozeki (1997), J. Phys. Chem. Ref. Data 26</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,0013 % de la ecuación de estado de Tillner-Roth y Yokozeki (1997), J. Phys. Chem. Ref. Data 26</translation>
+    </message>
+    <message>
+        <source>Tillner-Roth and Baehr (1994), J. Phys. Chem. Ref. Data 23</source>
+        <translation>Tillner-Roth y Baehr (1994), J. Phys. Chem. Ref. Data 23</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.0035 % of the equation of state of Tillner-Roth and Baehr (1994), J. Phys. Chem. Ref. Data 23</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,0035 % de la ecuación de estado de Tillner-Roth y Baehr (1994), J. Phys. Chem. Ref. Data 23</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007), from memory</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007), de memoria</translation>
+    </message>
+    <message>
+        <source>Lemmon, McLinden and Wagner (2009), J. Chem. Eng. Data 54</source>
+        <translation>Lemmon, McLinden y Wagner (2009), J. Chem. Eng. Data 54</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.012 % of the equation of state of Lemmon, McLinden and Wagner (2009), J. Chem. Eng. Data 54</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,012 % de la ecuación de estado de Lemmon, McLinden y Wagner (2009), J. Chem. Eng. Data 54</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007), mass-weighted mean of the components</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007), media de los componentes ponderada por masa</translation>
+    </message>
+    <message>
+        <source>IPCC Fifth Assessment Report (2013), mass-weighted mean of the components</source>
+        <translation>IPCC, Quinto Informe de Evaluación (2013), media de los componentes ponderada por masa</translation>
+    </message>
+    <message>
+        <source>IPCC Sixth Assessment Report (2021), mass-weighted mean of the components</source>
+        <translation>IPCC, Sexto Informe de Evaluación (2021), media de los componentes ponderada por masa</translation>
+    </message>
+    <message>
+        <source>Lemmon (2003), Int. J. Thermophys. 24, pseudo-critical</source>
+        <translation>Lemmon (2003), Int. J. Thermophys. 24, pseudocrítica</translation>
+    </message>
+    <message>
+        <source>Lemmon (2003), Int. J. Thermophys. 24, pseudo-pure fluid; about 0.5 % uncertain in pressure; lowest temperature from memory</source>
+        <translation>Lemmon (2003), Int. J. Thermophys. 24, fluido pseudopuro; presión con una incertidumbre del 0,5 % aproximadamente; temperatura mínima de memoria</translation>
+    </message>
+    <message>
+        <source>ANSI/ASHRAE 34, from memory</source>
+        <translation>ANSI/ASHRAE 34, de memoria</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>our own fit to the multi-fluid mixture model, within 0.016 % of it; no published short equation is known to us</source>
+        <translation>ajuste nuestro al modelo de mezclas multifluido, con una diferencia de hasta el 0,016 %; no conocemos una ecuación corta publicada</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007), mass-weighted mean of the components, small components from memory</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007), media de los componentes ponderada por masa, los componentes menores de memoria</translation>
+    </message>
+    <message>
+        <source>IPCC Fifth Assessment Report (2013), mass-weighted mean of the components, small components from memory</source>
+        <translation>IPCC, Quinto Informe de Evaluación (2013), media de los componentes ponderada por masa, los componentes menores de memoria</translation>
+    </message>
+    <message>
+        <source>IPCC Sixth Assessment Report (2021), mass-weighted mean of the components, small components from memory</source>
+        <translation>IPCC, Sexto Informe de Evaluación (2021), media de los componentes ponderada por masa, los componentes menores de memoria</translation>
+    </message>
+    <message>
+        <source>our own fit to the multi-fluid mixture model, within 0.016 % of it; no published short equation is known to us; the least certain of all here</source>
+        <translation>ajuste nuestro al modelo de mezclas multifluido, con una diferencia de hasta el 0,016 %; no conocemos una ecuación corta publicada; es el menos seguro de todos</translation>
+    </message>
+    <message>
+        <source>our own fit to the mixture model of Bell (2023), J. Phys. Chem. Ref. Data 52, within 0.016 % of it; no published short equation is known to us; about 0.5 K uncertain</source>
+        <translation>ajuste nuestro al modelo de mezclas de Bell (2023), J. Phys. Chem. Ref. Data 52, con una diferencia de hasta el 0,016 %; no conocemos una ecuación corta publicada; incertidumbre de unos 0,5 K</translation>
+    </message>
+    <message>
+        <source>Bücker and Wagner (2006), J. Phys. Chem. Ref. Data 35</source>
+        <translation>Bücker y Wagner (2006), J. Phys. Chem. Ref. Data 35</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.02 % of the equation of state of Bücker and Wagner (2006), J. Phys. Chem. Ref. Data 35</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,02 % de la ecuación de estado de Bücker y Wagner (2006), J. Phys. Chem. Ref. Data 35</translation>
+    </message>
+    <message>
+        <source>Lemmon and Akasaka (2022), Int. J. Thermophys. 43</source>
+        <translation>Lemmon y Akasaka (2022), Int. J. Thermophys. 43</translation>
+    </message>
+    <message>
+        <source>short equation with refitted exponents, within 0.023 % of the equation of state of Lemmon and Akasaka (2022), Int. J. Thermophys. 43</source>
+        <translation>ecuación corta con exponentes reajustados, con una diferencia de hasta el 0,023 % de la ecuación de estado de Lemmon y Akasaka (2022), Int. J. Thermophys. 43</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -4482,6 +5057,994 @@
         <source>The sample could not be put at {0}: is the disk full, or the folder closed to you?</source>
         <translation>La muestra no se pudo poner en {0}: ¿está lleno el disco o no tiene acceso a la carpeta?</translation>
     </message>
+    <message>
+        <source>The wet bulb ({0}) is above the dry bulb ({1}), which never happens. Look at the two again.</source>
+        <translation>El bulbo húmedo ({0}) está por encima del bulbo seco ({1}), lo que nunca ocurre. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} is colder than even dry air of {1} makes it. Look at the two again.</source>
+        <translation>Un bulbo húmedo de {0} es más frío de lo que lo deja incluso el aire seco a {1}. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>The dew point ({0}) is above the dry bulb ({1}), which never happens. Look at the two again.</source>
+        <translation>El punto de rocío ({0}) está por encima del bulbo seco ({1}), lo que nunca ocurre. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>The dew point ({0}) is above the wet bulb ({1}), which never happens. Look at the two again.</source>
+        <translation>El punto de rocío ({0}) está por encima del bulbo húmedo ({1}), lo que nunca ocurre. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} beside a dew point of {1} asks for air hotter than {2}.</source>
+        <translation>Un bulbo húmedo de {0} con un punto de rocío de {1} supone un aire a más de {2}.</translation>
+    </message>
+    <message>
+        <source>A dew point of {0} at {1} % relative humidity asks for air hotter than {2}.</source>
+        <translation>Un punto de rocío de {0} con una humedad relativa del {1} % supone un aire a más de {2}.</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} at {1} % relative humidity asks for air hotter than {2}.</source>
+        <translation>Un bulbo húmedo de {0} con una humedad relativa del {1} % supone un aire a más de {2}.</translation>
+    </message>
+    <message>
+        <source>The surface&apos;s temperature must lie between {0} and {1}. Look at the value and its unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product&apos;s drying time must be above 0 and at most 1000 hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product&apos;s highest humidity must lie between 0 and 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product&apos;s temperatures must lie between {0} and {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hours the unit runs must be times of day, from 00:00 to 23:59.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface is {0} below the dew point of {1}: it sweats.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface is only {0} above the dew point of {1}; it must be at least {2} above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air is too humid: {0}, at most {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was found {0}: a surface is coated dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too cold for the product: {0}, at least {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether it is dry is not recorded: only if it is dry all over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the unit runs again is not known: only if it is kept off until the coating is dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it takes to dry is not known: only if the unit is kept off until the data sheet&apos;s time has passed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would still be wet when the unit runs (usually {0} to {1}): only if the unit is kept off until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air {0}, {1}; surface {2}, {4} below the dew point of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air {0}, {1}; surface {2}, {4} above the dew point of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {0} is not a number.</source>
+        <translation>No es un número: {0}.</translation>
+    </message>
+    <message>
+        <source>The {0} of {1} is outside {2} to {3}, where air can be worked out.</source>
+        <translation>Fuera del intervalo en que se puede calcular el aire, de {2} a {3}: {0}, {1}.</translation>
+    </message>
+    <message>
+        <source>relative humidity</source>
+        <translation>humedad relativa</translation>
+    </message>
+    <message>
+        <source>A relative humidity of {0} % can&apos;t be: it is above 0 and at most 100 %.</source>
+        <translation>Una humedad relativa del {0} % no puede ser: es mayor que 0 y como mucho del 100 %.</translation>
+    </message>
+    <message>
+        <source>station pressure</source>
+        <translation>presión atmosférica del lugar</translation>
+    </message>
+    <message>
+        <source>A station pressure of {0} is outside {1} to {2}: no air outdoors has that.</source>
+        <translation>Una presión atmosférica del lugar de {0} está fuera de {1} a {2}: el aire exterior nunca la tiene.</translation>
+    </message>
+    <message>
+        <source>Exactly two of dry bulb, relative humidity, wet bulb and dew point are needed to know the air; {0} are given.</source>
+        <translation>Para conocer el aire hacen falta exactamente dos de estos valores: bulbo seco, humedad relativa, bulbo húmedo y punto de rocío; hay {0}.</translation>
+    </message>
+    <message>
+        <source>dry bulb</source>
+        <translation>bulbo seco</translation>
+    </message>
+    <message>
+        <source>wet bulb</source>
+        <translation>bulbo húmedo</translation>
+    </message>
+    <message>
+        <source>dew point</source>
+        <translation>punto de rocío</translation>
+    </message>
+    <message>
+        <source>Air this hot makes water boil at a station pressure of {0}; it can&apos;t be worked out.</source>
+        <translation>Con un aire tan caliente el agua hierve a una presión atmosférica de {0}; no se puede calcular.</translation>
+    </message>
+    <message>
+        <source>The altitude is not a number.</source>
+        <translation>La altitud no es un número.</translation>
+    </message>
+    <message>
+        <source>An altitude of {0} m is outside {1} to {2} m. Give the height above the sea.</source>
+        <translation>Una altitud de {0} m está fuera de {1} a {2} m. Indique la altura sobre el nivel del mar.</translation>
+    </message>
+    <message>
+        <source>A surface and a dew point above absolute zero are needed to tell whether it sweats.</source>
+        <translation>Para saber si suda hacen falta la temperatura de la superficie y el punto de rocío, por encima del cero absoluto.</translation>
+    </message>
+    <message>
+        <source>The temperature is not a number.</source>
+        <translation>La temperatura no es un número.</translation>
+    </message>
+    <message>
+        <source>{0} is outside the range in which the pressure of water vapour is known, {1} to {2}.</source>
+        <translation>{0} está fuera del intervalo en que se conoce la presión del vapor de agua, de {1} a {2}.</translation>
+    </message>
+    <message>
+        <source>The pressure of the vapour is not a number.</source>
+        <translation>La presión del vapor no es un número.</translation>
+    </message>
+    <message>
+        <source>Air this dry has its dew point below {0}, where it is not known any more.</source>
+        <translation>Un aire tan seco tiene su punto de rocío por debajo de {0}, donde ya no se conoce.</translation>
+    </message>
+    <message>
+        <source>Vapour of this pressure has its dew point above {0}, where it is not known any more.</source>
+        <translation>Un vapor a esta presión tiene su punto de rocío por encima de {0}, donde ya no se conoce.</translation>
+    </message>
+    <message>
+        <source>{0}: a list of numbers in square brackets is needed here.</source>
+        <translation>{0}: aquí hace falta una lista de números entre corchetes.</translation>
+    </message>
+    <message>
+        <source>comfort cooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commercial refrigeration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>industrial process refrigeration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>regulatory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advisory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: must lie between {1} and {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: must be above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a date. Write it like 2026-01-01.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a unit of measure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; must be the entry&apos;s code but for capitals.</source>
+        <translation>{0}: «{1}» tiene que ser el código de la entrada, salvo por las mayúsculas.</translation>
+    </message>
+    <message>
+        <source>{0}: this can&apos;t be below 0.</source>
+        <translation>{0}: no puede ser menor que 0.</translation>
+    </message>
+    <message>
+        <source>{0}: as many exponents as coefficients are needed, at least one.</source>
+        <translation>{0}: hacen falta tantos exponentes como coeficientes, al menos uno.</translation>
+    </message>
+    <message>
+        <source>{0}: the range must go up from lowest_K to highest_K and stay below the critical temperature and every reducing_K.</source>
+        <translation>{0}: el intervalo debe subir de lowest_K a highest_K y quedar por debajo de la temperatura crítica y de cada reducing_K.</translation>
+    </message>
+    <message>
+        <source>{0}: the curves must rise all over their range, the dew curve never above the bubble curve. Compare the numbers with their source.</source>
+        <translation>{0}: las curvas deben subir en todo su intervalo, y la de rocío nunca pasar por encima de la de burbuja. Compare los números con su fuente.</translation>
+    </message>
+    <message>
+        <source>does not carry a flame</source>
+        <translation>no propaga la llama</translation>
+    </message>
+    <message>
+        <source>mildly flammable</source>
+        <translation>ligeramente inflamable</translation>
+    </message>
+    <message>
+        <source>flammable</source>
+        <translation>inflamable</translation>
+    </message>
+    <message>
+        <source>highly flammable</source>
+        <translation>muy inflamable</translation>
+    </message>
+    <message>
+        <source>poisonous, does not carry a flame</source>
+        <translation>tóxico, no propaga la llama</translation>
+    </message>
+    <message>
+        <source>poisonous, mildly flammable</source>
+        <translation>tóxico, ligeramente inflamable</translation>
+    </message>
+    <message>
+        <source>poisonous, flammable</source>
+        <translation>tóxico, inflamable</translation>
+    </message>
+    <message>
+        <source>poisonous, highly flammable</source>
+        <translation>tóxico, muy inflamable</translation>
+    </message>
+    <message>
+        <source>C1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>C5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>CX</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>above CX</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mean temperature of the year lies between {0} and {1}. Check the temperature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relative humidity lies between 0 and 100 %. Check the humidity.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A deposition of sulphur dioxide or chloride can&apos;t be less than nothing. Type it in mg/(m²·d), 0 or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sulphur dioxide</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chloride</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Losses are worked out for 0 to {0} years. Check the years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A loss of metal is a number of 0 or more. Check the rate and the loss.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zinc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure, stress, joint efficiency and sizes must be above 0, the efficiency not above 1. Check the values.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>UG-16 asks for at least {0} after forming, whatever the pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Vessels of at most {0} inside lie outside the scope of ASME VIII-1: take this as an engineering check, and the maker&apos;s least wall where it is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The head is so thin for its size that it can buckle at the knuckle: UG-32 asks for a further check (Appendix 1-4).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No allowance for rust to come is added. Never grind or weld a charged vessel; local codes and a licensed technician decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wall is more than half the inside radius: the thin-wall formulas of UG-27 do not hold. Check wall and diameter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pressure is more than 0.385 times stress and joint efficiency: the thin-wall formulas of UG-27 do not hold. Check the values and their units.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rusted area is a number from 0 to 100, in per cent. Check the number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no wall reading. Add at least one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wall required and the error of the gauge can&apos;t be less than nothing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wall reading must be thicker than nothing. Check the readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two wall readings are of the same day, or not in order. Keep one for each day, the earliest first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wall readings lie more than a thousand years apart. Check their dates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wall, {0}, is not more than the {1} that must be left: a replacement, not a paint, decision. Have it judged by a licensed technician before it runs on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One reading says how thick the wall is, not how fast it goes. Measure the same spot again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wall reaches the {0} that must be left in about {1} years, at {2} mm a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wall reads thicker than before, which no wall does: paint under the probe, another spot, or another gauge. No loss can be read from this. Measure the bare spot again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No measurable loss: the readings lie closer together than the gauge can tell apart. That is not forever; measure again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no weather to take means of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks. How fast can&apos;t be told without the nameplate&apos;s factory charge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks, {4} of the full charge a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Much charge added in one season: {0} up to {1}, {2} of the full charge; it leaks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leak found and the repair or new part entered as work on the part that leaked; or {0} months without another addition.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first charge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}. Different refrigerants were recovered into it: what is in it can&apos;t be used again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No refrigerant put in or taken out is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nameplate&apos;s factory charge is not written down: what should be in the unit and its leak rate can&apos;t be told. Enter the charge with the nameplate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} more came out than the factory charge of {1} and all that went in: a mass or the nameplate is wrong, or the unit was overcharged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} more went in than came out ({2} of the factory charge of {1}): so much has leaked away, unless the unit was low before or is overcharged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} more came out or was lost than went in: of the factory charge of {1} no more than {2} should be left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What went in and what came out balance: the factory charge of {0} should be in the unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak rate when {0} was added on {1}: {2} of the full charge a year by annualizing, {3} by the rolling average; {4} in the 365 days up to today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak rate when {0} was added on {1}: at least {2} of the full charge a year by annualizing (when it was last full is not known), {3} by the rolling average; {4} in the 365 days up to today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit: {0} a year, regulatory ({1}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit: {0} a year, advisory ({1}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the limit: the rule asks for a repair within {0} days ({1} where a plant must be shut down), records kept {2} years, and a report by 1 March where {3} of the full charge or more was lost in a calendar year. Read the rule itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned as in 40 CFR 82.152. Recovered refrigerant is not a leak, nor is putting it back or a first charge; what goes in beyond that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was put in on {1}, but the nameplate says {2}: refrigerants are never mixed. Find out what is in the unit before any more goes in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature of the refrigerant is not a number.</source>
+        <translation>La temperatura del refrigerante no es un número.</translation>
+    </message>
+    <message>
+        <source>{0} is outside the range in which the pressure of {1} is known, {2} to {3}.</source>
+        <translation>{0} está fuera del intervalo en que se conoce la presión de {1}, de {2} a {3}.</translation>
+    </message>
+    <message>
+        <source>The pressure of the refrigerant is not a number.</source>
+        <translation>La presión del refrigerante no es un número.</translation>
+    </message>
+    <message>
+        <source>An absolute pressure of {0} can&apos;t be: even a vacuum has 0. Is it a gauge pressure?</source>
+        <translation>Una presión absoluta de {0} no puede ser: hasta el vacío tiene 0. ¿Es una presión manométrica?</translation>
+    </message>
+    <message>
+        <source>{0} is outside the range in which the temperature of {1} is known, {2} to {3} ({4} to {5}).</source>
+        <translation>{0} está fuera del intervalo en que se conoce la temperatura de {1}, de {2} a {3} ({4} a {5}).</translation>
+    </message>
+    <message>
+        <source>The line&apos;s temperature must be above absolute zero.</source>
+        <translation>La temperatura de la línea tiene que estar por encima del cero absoluto.</translation>
+    </message>
+    <message>
+        <source>The gauge pressure is not a number.</source>
+        <translation>La presión manométrica no es un número.</translation>
+    </message>
+    <message>
+        <source>A gauge pressure of {0} at a station pressure of {1} is less than a vacuum.</source>
+        <translation>Una presión manométrica de {0} con una presión atmosférica del lugar de {1} es menos que el vacío.</translation>
+    </message>
+    <message>
+        <source>{0} is outside {1} to {2}; no target superheat can be told from it.</source>
+        <translation>{0} está fuera de {1} a {2}; con ella no se puede dar un sobrecalentamiento objetivo.</translation>
+    </message>
+    <message>
+        <source>must be left by ASME VIII-1 for {0} at {1} ({2}) and an outside diameter of {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>must be left by the nameplate or the maker&apos;s data</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} of the first reading; note the vessel&apos;s diameter or the maker&apos;s smallest wall for a better figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rusted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610; {3} more a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capacitor, compressor section,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capacitor, fan section,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it has lost capacity; replace it before it strands the motor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more than it is made for: the meter, or another capacitor than the label says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}; note the value on its label to know what to ask for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The charge is judged while the unit runs cooling; noted is another state.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At {0} outdoors superheat and subcooling don&apos;t tell the charge (from {1} on); weigh it instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressures mean little without the refrigerant: note it with the unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No curve of {0} is known, so pressures can&apos;t be turned into temperatures.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The site&apos;s altitude makes no sense, so gauge pressures can&apos;t be used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compressor shell warmer than the outdoor air by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the heater does not keep refrigerant out of the oil; is it on, and since 12 hours?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase heater is judged with the unit off; noted is that it runs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insulation resistance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>moisture or wear in the winding; liquid in a cold sump reads low too, so test again warm before anything is condemned.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insulation resistance {0}, less than half of the {1} of last time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insulation resistance, 60 s over 30 s,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the winding may be damp or dirty.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compressor current</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it works little; low charge, a light load, or it does not pump.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it works hard; head pressure, voltage, or wear.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fan motor current</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the fan moves little air, or the blade slips.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bearings, capacitor, or the wrong blade.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}; note the nameplate&apos;s current to know what to ask for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discharge line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil breaks down; low charge, high head, or little cooling gas.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature drop across the drier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it is plugging up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voltage drop across the contactor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pitted points or a loose connection.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ground continuity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the bond is loose, painted or rusted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rise across the reversing valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hot gas leaks through the valve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>External static pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the ducts, coil or filter choke the air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nameplate or the maker&apos;s data</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}; asked for {2} to {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}; asked for {2} or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}; asked for {2} or less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}, below {2}: {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}, above {2}: {3}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} in air of {1}: a wet bulb is never above the air. Swapped, or the wick is dry?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The supply air is warmer than the return air while the unit is noted as cooling.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The supply air is colder than the return air while the unit is noted as heating.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A suction line of {0} is warmer than any air around it, which can&apos;t be while the unit cools. Is it the right pipe?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A liquid line of {0} is colder than the outdoor air, which can&apos;t be while the unit cools. Is it the right pipe, and is the drier cold?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The suction pressure is not below the liquid pressure: hoses swapped, or the unit is off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At this liquid pressure {0} condenses at {1}, not above the outdoor air: pressure in another unit of measure, another refrigerant, or the unit is off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At this suction pressure {0} boils at {1}, not below the return air: pressure in another unit of measure, another refrigerant, or the unit is off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Condensing above the outdoor air by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>little heat is given off; too little charge, or the compressor does not pump.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>heat is given off with difficulty; coil, fan, charge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boiling below the return air by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the suction pressure is high for this air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the suction pressure is low for this air.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Subcooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>less liquid stands in the condenser than asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more liquid stands in the condenser than asked for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The liquid line is {0} warmer than the refrigerant condenses at this pressure: vapour in the line, or a reading is off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Subcooling {0}; with a fixed orifice the charge is judged by superheat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Superheat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more liquid reaches the coil&apos;s end than it boils; liquid may get to the compressor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the coil gets less refrigerant than it could boil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Superheat {0}; note how the refrigerant is metered to know what to ask for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Superheat {0}; a fixed orifice needs the return air wet bulb and the outdoor temperature to know what to ask for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Superheat {0}; for this wet bulb and outdoor temperature the chart gives no target: the charge can&apos;t be judged by superheat now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The suction line is {0} colder than the refrigerant boils at this pressure: liquid at the port, or a reading is off. If the pressure was absolute, the gauge pressure is {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The suction line is {0} colder than the refrigerant boils at this pressure: liquid at the port, or a reading is off.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supply air colder than the return air by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the unit cools less than it should; measure again before judging it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>little air moves over the indoor coil.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>target temperature split, California Title 24 Residential Appendix RA3.2, extract, from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line voltage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>motors draw more current and run hot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>insulation and capacitors suffer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}; note the nameplate&apos;s voltage to know what to ask for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voltage imbalance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the winding runs hotter by about twice its square in percent; past 5 % the motor must not run.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low charge or a leak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search for the leak first; then weigh what is in it. Subcooling and superheat together tell it from a restriction.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a restriction (drier, valve or screen)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature drop across the drier, and where frost begins on the line.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too much charge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recover and weigh it; before that, a clean coil and its fan are ruled out by looking.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too little air over the indoor coil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>External static pressure, filter and blower; supply and return air temperature.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a compressor that pumps little, or a valve that lets gas by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The compressor&apos;s current, and the temperatures on both sides of the reversing valve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a dirty outdoor coil, a weak fan, or air in the circuit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash the coil and take the liquid pressure again; look at the fan&apos;s current.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The suction line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The compressor shell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dew point: ASHRAE Handbook, Fundamentals, chapter 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1} above the dew point of {2}: bare metal stays dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1} below the dew point of {2} and below freezing: it frosts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is {1} below the dew point of {2}: bare metal is wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As asked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Watch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation type="unfinished">Volver a mirar</translation>
+    </message>
+    <message>
+        <source>No answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three voltages above zero are needed for an imbalance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is not in the catalogue: superheat and subcooling can&apos;t be told with it.</source>
+        <translation>{0} no está en el catálogo: con él no se pueden dar sobrecalentamiento ni subenfriamiento.</translation>
+    </message>
+    <message>
+        <source>{0}: safety class {1}, {2}; global warming potential {3} ({4}).</source>
+        <translation>{0}: clase de seguridad {1}, {2}; potencial de calentamiento global {3} ({4}).</translation>
+    </message>
+    <message>
+        <source>Rate of loss {0} a year, ± {1} (95 %).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rate of loss: over all years {0} a year ± {1}, lately {2} a year ± {3} (95 %).</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -5826,6 +7389,33 @@
     </message>
 </context>
 <context>
+    <name>padside::MeasuredPanel</name>
+    <message>
+        <source>Walls and rust</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished">%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: measure the wall, too</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Chart of %1. %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wall was gauged and no rusted share noted yet. At a visit, both are asked for beside the readings, zone by zone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>padside::MessageLine</name>
     <message>
         <source>Dismiss</source>
@@ -6189,6 +7779,29 @@
     <message>
         <source>Readings as left</source>
         <translation>Lecturas al irse</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished">Por qué</translation>
+    </message>
+    <message>
+        <source>Why: show what speaks for and against it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>May point to %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>padside::RecordBook</name>
+    <message>
+        <source>%1. %2</source>
+        <translation type="unfinished">%1: %2. {1.?} {2?}</translation>
     </message>
 </context>
 <context>
@@ -6834,6 +8447,29 @@
     <message>
         <source>Paper size</source>
         <translation>Tamaño del papel</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SuspicionList</name>
+    <message>
+        <source>What the readings may point to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hint from common practice, not a verdict; a licensed technician decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against it: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would decide: %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7536,6 +9172,10 @@
     <message>
         <source>The uni&amp;t, opened</source>
         <translation>La &amp;unidad, abierta</translation>
+    </message>
+    <message>
+        <source>Walls and r&amp;ust</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -43,17 +43,23 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     problem->setWordWrap(true);
     embolden(*problem);
     problem->hide();
+    auto* hint = new QLabel;
+    hint->setObjectName(name + QLatin1String("-hint"));
+    hint->setWordWrap(true);
+    hint->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
+    hint->hide();
     auto* cell = new QWidget;
     auto* column = new QVBoxLayout(cell);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     column->addWidget(control);
     column->addWidget(problem);
+    column->addWidget(hint);
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
     shownLabel->setMinimumWidth(shownLabel->sizeHint().width() + underlineSpread);
     m_form->addRow(shownLabel, cell);
-    m_fields.emplace(field, Field{control, problem, cell});
+    m_fields.emplace(field, Field{control, problem, cell, hint});
     m_order.push_back(field);
     forgetProblemWhenChanged(field);
 }
@@ -109,7 +115,8 @@ QString CheckedForm::text(int field) const
         return line->text();
     if (const auto* text = qobject_cast<QPlainTextEdit*>(control))
         return text->toPlainText();
-    return qobject_cast<QComboBox*>(control)->currentData().toString();
+    const auto* choice = qobject_cast<QComboBox*>(control);
+    return choice->isEditable() ? choice->currentText() : choice->currentData().toString();
 }
 
 void CheckedForm::setText(int field, const QString& text)
@@ -119,8 +126,17 @@ void CheckedForm::setText(int field, const QString& text)
         line->setText(text);
     else if (auto* lines = qobject_cast<QPlainTextEdit*>(control))
         lines->setPlainText(text);
-    else if (auto* choice = qobject_cast<QComboBox*>(control))
+    else if (auto* choice = qobject_cast<QComboBox*>(control); choice->isEditable())
+        choice->setEditText(text);
+    else
         choice->setCurrentIndex(choice->findData(text));
+}
+
+void CheckedForm::setHint(int field, const QString& text)
+{
+    QLabel* hint = m_fields.at(field).hint;
+    hint->setText(text);
+    hint->setVisible(!text.isEmpty());
 }
 
 QString CheckedForm::problem(int field) const
