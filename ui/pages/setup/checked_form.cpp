@@ -69,7 +69,7 @@ void CheckedForm::forgetProblemWhenChanged(int field)
     // Its line stays: the form does not move under the hand that types.
     const auto forget = [this, field] {
         m_fields.at(field).problem->clear();
-        m_fields.at(field).control->setAccessibleDescription({});
+        describe(field);
     };
     QWidget* control = m_fields.at(field).control;
     if (auto* line = qobject_cast<QLineEdit*>(control))
@@ -85,7 +85,14 @@ void CheckedForm::setProblem(int field, const QString& sentence)
     const Field& shown = m_fields.at(field);
     shown.problem->setText(sentence);
     shown.problem->setVisible(!sentence.isEmpty());
-    shown.control->setAccessibleDescription(sentence);
+    describe(field);
+}
+
+void CheckedForm::describe(int field)
+{
+    const Field& shown = m_fields.at(field);
+    shown.control->setAccessibleDescription(shown.problem->text().isEmpty() ? shown.hint->text()
+                                                                            : shown.problem->text());
 }
 
 void CheckedForm::addHeading(const QString& text)
@@ -137,6 +144,7 @@ void CheckedForm::setHint(int field, const QString& text)
     QLabel* hint = m_fields.at(field).hint;
     hint->setText(text);
     hint->setVisible(!text.isEmpty());
+    describe(field);
 }
 
 QString CheckedForm::problem(int field) const

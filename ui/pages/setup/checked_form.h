@@ -41,6 +41,7 @@ public:
 private:
     void forgetProblemWhenChanged(int field);
     void setProblem(int field, const QString& sentence);
+    void describe(int field); ///< to assistive technology: what is wrong, else the hint
 
     struct Field
     {

@@ -192,6 +192,7 @@ TEST_F(UnitDialogTest, TheRefrigerantIsChosenOrTypedAndSaysHowItBurns)
     EXPECT_TRUE(says->isVisible());
     EXPECT_TRUE(says->text().startsWith(u"R-454B: safety class A2L, mildly flammable;"_s));
     EXPECT_TRUE(says->text().contains(u"no flame or spark"_s));
+    EXPECT_EQ(refrigerant->accessibleDescription(), says->text());
     refrigerant->setEditText(u"R-22"_s);
     EXPECT_TRUE(says->text().startsWith(u"R-22: safety class A1,"_s));
     EXPECT_FALSE(says->text().contains(u"no flame or spark"_s));
