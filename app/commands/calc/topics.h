@@ -46,5 +46,6 @@ void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, sup
 void addCorrosionTopics(CLI::App& calc,
                         Command& chosen); ///< corrosivity, weather, loss, rust-grade, required-wall, wall
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
+void addWorthTopics(CLI::App& calc, Command& chosen); ///< annuity
 
 } // namespace padside
