@@ -6133,6 +6133,38 @@
         <source>{0} holds no row of weather that can be used (rows: {1}). The first is line {2}: check that it is the right file.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Interest lies between 0 and 100 % a year. Check the rate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Years must be above 0 and at most {0}. Check the years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A yearly growth of cost lies between -50 and 100 %. Check the growth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A payment is no number. Check the payments.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each year needs a running cost and a value at its end, for one year at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capacity, hours and seasonal efficiency must be above 0. Check the three.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A yearly loss of efficiency lies between 0 and 50 %, over at most {0} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
+        <translation type="unfinished">No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -7053,57 +7085,6 @@
     </message>
 </context>
 <context>
-    <name>padside::HistoryPage</name>
-    <message>
-        <source>&amp;Back to the unit</source>
-        <translation>&amp;Volver a la unidad</translation>
-    </message>
-    <message>
-        <source>Export as &amp;PDF…</source>
-        <translation>Exportar como &amp;PDF…</translation>
-    </message>
-    <message>
-        <source>P&amp;rint…</source>
-        <translation>&amp;Imprimir…</translation>
-    </message>
-    <message>
-        <source>Export the timeline</source>
-        <translation>Exportar la línea de tiempo</translation>
-    </message>
-    <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>Archivos PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Carta</translation>
-    </message>
-    <message>
-        <source>Pa&amp;per</source>
-        <translation>Pap&amp;el</translation>
-    </message>
-    <message>
-        <source>Exported to %1</source>
-        <translation>Exportado a %1</translation>
-    </message>
-    <message>
-        <source>Sent to the printer.</source>
-        <translation>Enviado a la impresora.</translation>
-    </message>
-    <message>
-        <source>The timeline was not printed: the printer gave up. Check the printer, or export a PDF instead.</source>
-        <translation>No se imprimió la línea de tiempo: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
-    </message>
-    <message>
-        <source>Export cancelled; nothing was written.</source>
-        <translation>Exportación cancelada; no se ha escrito nada.</translation>
-    </message>
-</context>
-<context>
     <name>padside::HistoryPanel</name>
     <message>
         <source>Prin&amp;t timeline</source>
@@ -7803,10 +7784,14 @@
     </message>
 </context>
 <context>
-    <name>padside::PdfExportWork</name>
+    <name>padside::PaperWork</name>
     <message>
         <source>Cancel the e&amp;xport</source>
         <translation>Cancelar la e&amp;xportación</translation>
+    </message>
+    <message>
+        <source>Cancel p&amp;rinting</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8002,6 +7987,77 @@
     <message>
         <source>Kinds of preferences</source>
         <translation>Clases de preferencias</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PrintPage</name>
+    <message>
+        <source>&amp;Back to the unit</source>
+        <translation>&amp;Volver a la unidad</translation>
+    </message>
+    <message>
+        <source>Export as &amp;PDF…</source>
+        <translation>Exportar como &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Name at the head of the page</source>
+        <translation>Nombre en la cabecera de la página</translation>
+    </message>
+    <message>
+        <source>Pa&amp;per</source>
+        <translation>Pap&amp;el</translation>
+    </message>
+    <message>
+        <source>&amp;Contractor</source>
+        <translation>&amp;Empresa</translation>
+    </message>
+    <message>
+        <source>Exported to %1</source>
+        <translation>Exportado a %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>Export as PDF</source>
+        <translation>Exportar como PDF</translation>
+    </message>
+    <message>
+        <source>Visit summary</source>
+        <translation>Resumen de la visita</translation>
+    </message>
+    <message>
+        <source>Contractor</source>
+        <translation>Contratista</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Tamaño del papel</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was written or printed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8634,77 +8690,6 @@
     <message>
         <source>Fall to w&amp;eek</source>
         <translation>Otoño h&amp;asta la semana</translation>
-    </message>
-</context>
-<context>
-    <name>padside::SummaryPage</name>
-    <message>
-        <source>&amp;Back to the unit</source>
-        <translation>&amp;Volver a la unidad</translation>
-    </message>
-    <message>
-        <source>Export as &amp;PDF…</source>
-        <translation>Exportar como &amp;PDF…</translation>
-    </message>
-    <message>
-        <source>P&amp;rint…</source>
-        <translation>&amp;Imprimir…</translation>
-    </message>
-    <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>Archivos PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Carta</translation>
-    </message>
-    <message>
-        <source>Name at the head of the page</source>
-        <translation>Nombre en la cabecera de la página</translation>
-    </message>
-    <message>
-        <source>Pa&amp;per</source>
-        <translation>Pap&amp;el</translation>
-    </message>
-    <message>
-        <source>&amp;Contractor</source>
-        <translation>&amp;Empresa</translation>
-    </message>
-    <message>
-        <source>Exported to %1</source>
-        <translation>Exportado a %1</translation>
-    </message>
-    <message>
-        <source>Sent to the printer.</source>
-        <translation>Enviado a la impresora.</translation>
-    </message>
-    <message>
-        <source>Export as PDF</source>
-        <translation>Exportar como PDF</translation>
-    </message>
-    <message>
-        <source>Visit summary</source>
-        <translation>Resumen de la visita</translation>
-    </message>
-    <message>
-        <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
-        <translation>No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
-    </message>
-    <message>
-        <source>Export cancelled; nothing was written.</source>
-        <translation>Exportación cancelada; no se ha escrito nada.</translation>
-    </message>
-    <message>
-        <source>Contractor</source>
-        <translation>Contratista</translation>
-    </message>
-    <message>
-        <source>Paper size</source>
-        <translation>Tamaño del papel</translation>
     </message>
 </context>
 <context>
