@@ -6163,7 +6163,7 @@
     </message>
     <message>
         <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
-        <translation type="unfinished">No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
+        <translation>No se imprimió nada: la impresora se rindió. Compruebe la impresora, o exporte un PDF.</translation>
     </message>
 </context>
 <context>
@@ -7791,7 +7791,7 @@
     </message>
     <message>
         <source>Cancel p&amp;rinting</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar la imp&amp;resión</translation>
     </message>
 </context>
 <context>
@@ -8053,11 +8053,11 @@
     </message>
     <message>
         <source>Cancelled; nothing was written or printed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado; no se ha escrito ni impreso nada.</translation>
     </message>
     <message>
         <source>Timeline</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea de tiempo</translation>
     </message>
 </context>
 <context>
