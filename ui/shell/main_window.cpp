@@ -17,6 +17,7 @@
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/edit_menu.h"
+#include "ui/shell/file_drop.h"
 #include "ui/shell/key_sheet.h"
 #include "ui/shell/message_line.h"
 #include "ui/shell/setup_menu.h"
@@ -101,6 +102,10 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     m_setup->attachTo(m_units->list());
     connect(m_setup, &SetupMenu::unitKept, this, &MainWindow::showUnit);
     connect(m_setup, &SetupMenu::said, m_message, &MessageLine::say);
+    if (!m_book.store().isReadOnly()) {
+        connect(new FileDrop(*this, QStringLiteral(".csv")), &FileDrop::dropped, m_setup, &SetupMenu::importUnitsFrom,
+                Qt::QueuedConnection); // after the drop is over
+    }
     connect(&m_book, &RecordBook::sitesChanged, this, &MainWindow::followUnits);
 
     m_units->selectFirst();
