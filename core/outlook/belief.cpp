@@ -30,12 +30,11 @@ constexpr GradeChances allGradesBut(Grade excluded)
 } // namespace
 
 Belief::Belief(std::shared_ptr<const Pace> pace, Grade grade)
-    : Belief(std::move(pace),
-             [grade] {
-                 GradeChances chances{};
-                 chances[indexOf(grade)] = 1;
-                 return chances;
-             }())
+    : Belief(std::move(pace), [grade] {
+        GradeChances chances{};
+        chances[indexOf(grade)] = 1;
+        return chances;
+    }())
 {
 }
 

@@ -56,6 +56,7 @@ void addCalcCommand(CLI::App& app, Command& chosen)
     addAirTopics(*calc, chosen);
     addRefrigerantTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
+    addOutlookTopics(*calc, chosen);
 }
 
 } // namespace padside

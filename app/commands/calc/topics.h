@@ -43,6 +43,7 @@ template <typename T> T orThrow(Result<T> result)
 /// Each adds the topics of one subject.
 void addAirTopics(CLI::App& calc, Command& chosen); ///< air
 void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
+void addOutlookTopics(CLI::App& calc, Command& chosen); ///< belief, rates
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
 
 } // namespace padside

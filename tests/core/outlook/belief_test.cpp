@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/outlook/belief.h"
-
 #include "core/outlook/first_passage.h"
 #include "core/outlook/misgrading.h"
 #include "core/outlook/transition.h"
@@ -163,11 +162,21 @@ TEST(Belief, StaysABeliefWhateverHappens)
         for (int step = 0; step < 30; ++step) {
             belief.carryForward(rates, std::pow(10, exponent(random) / 3));
             switch (random() % 5) {
-            case 0: (void)belief.see(static_cast<Grade>(1 + random() % 5)); break;
-            case 1: (void)belief.seeNotSpent(); break;
-            case 2: belief.repair(); break;
-            case 3: belief.renew(); break;
-            default: belief.regrade({0.25, 0.25, 0.25, 0.25, 0}); break;
+            case 0:
+                (void)belief.see(static_cast<Grade>(1 + random() % 5));
+                break;
+            case 1:
+                (void)belief.seeNotSpent();
+                break;
+            case 2:
+                belief.repair();
+                break;
+            case 3:
+                belief.renew();
+                break;
+            default:
+                belief.regrade({0.25, 0.25, 0.25, 0.25, 0});
+                break;
             }
             expectSound(belief);
         }

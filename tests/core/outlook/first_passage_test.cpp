@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/outlook/first_passage.h"
-
 #include "core/outlook/misgrading.h"
 #include "tests/support/reference_table.h"
 
@@ -23,10 +22,9 @@ std::shared_ptr<const Pace> onePace()
 
 const std::map<std::string, Rates>& ratesOfSets()
 {
-    static const std::map<std::string, Rates> rates{
-        {"known", {0.45, 0.30, 0.22, 0.15}},
-        {"equal", {0.3, 0.3, 0.3, 0.3}},
-        {"msm_fit", {0.434652237, 0.317128224, 0.181466136, 0.151084478}}};
+    static const std::map<std::string, Rates> rates{{"known", {0.45, 0.30, 0.22, 0.15}},
+                                                    {"equal", {0.3, 0.3, 0.3, 0.3}},
+                                                    {"msm_fit", {0.434652237, 0.317128224, 0.181466136, 0.151084478}}};
     return rates;
 }
 

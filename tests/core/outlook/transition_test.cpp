@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/outlook/transition.h"
-
 #include "tests/support/reference_table.h"
 
 #include <cmath>
