@@ -58,6 +58,7 @@ void addCalcCommand(CLI::App& app, Command& chosen)
     addCorrosionTopics(*calc, chosen);
     addWorthTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
+    addOutlookTopics(*calc, chosen);
 }
 
 } // namespace padside

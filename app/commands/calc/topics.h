@@ -45,6 +45,7 @@ void addAirTopics(CLI::App& calc, Command& chosen); ///< air
 void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
 void addCorrosionTopics(CLI::App& calc,
                         Command& chosen); ///< corrosivity, weather, loss, rust-grade, required-wall, wall
+void addOutlookTopics(CLI::App& calc, Command& chosen); ///< belief, rates
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
 void addWorthTopics(CLI::App& calc, Command& chosen); ///< annuity
 
