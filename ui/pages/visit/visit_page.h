@@ -93,7 +93,6 @@ private:
     QLabel* m_progress;
     QLabel* m_lastColumn;
     QWidget* m_zoneArea;
-    QScrollArea* m_zoneScroll;
     ZonePanel* m_zone;
     QTabWidget* m_side;
     QVBoxLayout* m_sideColumn;
