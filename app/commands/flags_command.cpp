@@ -26,6 +26,8 @@ nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const C
     auto evidence = nlohmann::ordered_json::array();
     for (const FindingId& finding : flag.evidence)
         evidence.push_back(finding.text());
+    for (const ChargeId& charge : flag.charges)
+        evidence.push_back(charge.text());
     return {{"unit", record.unit.tag},
             {"site", record.site.name},
             {"rule", flag.rule},

@@ -60,6 +60,12 @@ Result<AirAndVapour> fromWetBulbAndDewPoint(double wetBulbK, double dewPointK, d
     }
     const double vapour = waterSaturationPa(std::min(dewPointK, wetBulbK));
     const double dryBulb = dryBulbFromWetBulb(wetBulbK, humidityRatioFromVapour(vapour, stationPa), stationPa);
+    if (!(dryBulb <= highestVapourTemperatureK)) {
+        return problem(
+            ProblemKind::badInput,
+            PADSIDE_SAY("A wet bulb of {0} beside a dew point of {1} asks for air hotter than {2}."),
+            {temperatureAmount(wetBulbK), temperatureAmount(dewPointK), temperatureAmount(highestVapourTemperatureK)});
+    }
     return AirAndVapour{std::max(dryBulb, wetBulbK), vapour};
 }
 

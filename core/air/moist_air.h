@@ -25,10 +25,10 @@ struct MoistAir
 /// What was read of the air; two of them are enough.
 struct AirReadings
 {
-    std::optional<double> dryBulbK;
-    std::optional<double> relativeHumidity; ///< 0..1
-    std::optional<double> wetBulbK;
-    std::optional<double> dewPointK;
+    std::optional<double> dryBulbK = std::nullopt;
+    std::optional<double> relativeHumidity = std::nullopt; ///< 0..1
+    std::optional<double> wetBulbK = std::nullopt;
+    std::optional<double> dewPointK = std::nullopt;
 };
 
 constexpr double lowestStationPressurePa = 20e3; ///< above every mountain

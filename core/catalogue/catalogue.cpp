@@ -38,6 +38,8 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_cautions = readCautions(root.object("cautions"));
     catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
     catalogue.m_readingLimits = readReadingLimits(root.object("reading_limits"));
+    catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
+    catalogue.m_coatings = readCoatings(root.object("coatings"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
     if (trouble.first())
@@ -79,6 +81,16 @@ const Caution* Catalogue::caution(std::string_view code) const
 const ReadingLimit* Catalogue::readingLimit(std::string_view code) const
 {
     return entryWith(code, m_readingLimits);
+}
+
+const LeakLimit* Catalogue::leakLimit(std::string_view code) const
+{
+    return entryWith(code, m_leakLimits);
+}
+
+const Coating* Catalogue::coating(std::string_view code) const
+{
+    return entryWith(code, m_coatings);
 }
 
 const Refrigerant* Catalogue::refrigerant(std::string_view typed) const

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/catalogue/coating.h"
+#include "core/catalogue/leak_limit.h"
 #include "core/catalogue/refrigerant.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
@@ -125,7 +127,8 @@ struct ReadingKind
     QuantityKind quantity = QuantityKind::count;
     std::string metricUnit; ///< unit code used when none is typed
     std::string customaryUnit;
-    std::string partKind; ///< the part it belongs to; empty: the unit
+    std::string partKind; ///< the part it belongs to; empty: the unit, or zones
+    std::vector<std::string> zonesOf; ///< it is taken zone by zone, at parts of these kinds
     std::vector<Condition> needs;
     double lowest = 0; ///< SI; outside lowest..highest the value is questioned, not refused
     double highest = 0;
@@ -188,6 +191,8 @@ public:
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
     [[nodiscard]] const std::vector<ReadingLimit>& readingLimits() const { return m_readingLimits; }
+    [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
+    [[nodiscard]] const std::vector<Coating>& coatings() const { return m_coatings; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -196,6 +201,8 @@ public:
     [[nodiscard]] const ReadingKind* readingKind(std::string_view code) const;
     [[nodiscard]] const NameplateItem* nameplateItem(std::string_view code) const;
     [[nodiscard]] const Caution* caution(std::string_view code) const;
+    [[nodiscard]] const LeakLimit* leakLimit(std::string_view code) const;
+    [[nodiscard]] const Coating* coating(std::string_view code) const;
 
     [[nodiscard]] const ReadingLimit* readingLimit(std::string_view code) const;
     /// The refrigerant somebody means who writes "R-410A", "r410a" or "R 410A", or nullptr.
@@ -216,6 +223,8 @@ private:
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
     std::vector<ReadingLimit> m_readingLimits;
+    std::vector<LeakLimit> m_leakLimits;
+    std::vector<Coating> m_coatings;
 };
 
 } // namespace padside

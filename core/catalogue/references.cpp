@@ -60,6 +60,12 @@ void checkReferences(const Catalogue& catalogue, Trouble& trouble)
             trouble.report("reading_kinds/" + reading.code + "/part_kind",
                            PADSIDE_SAY("{0}: there is no part kind \"{1}\"."), {reading.partKind});
         }
+        for (const std::string& part : reading.zonesOf) {
+            if (catalogue.partKind(part) == nullptr) {
+                trouble.report("reading_kinds/" + reading.code + "/zones_of",
+                               PADSIDE_SAY("{0}: there is no part kind \"{1}\"."), {part});
+            }
+        }
     }
 }
 

@@ -9,27 +9,6 @@
 
 namespace padside {
 
-namespace {
-
-/// Letters and digits in capitals, without the R in front.
-std::string bareDesignation(std::string_view typed)
-{
-    std::string bare;
-    for (const char c : typed) {
-        if (c >= 'a' && c <= 'z')
-            bare += static_cast<char>(c - 'a' + 'A');
-        else if ((c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9'))
-            bare += c;
-        else if (c != ' ' && c != '-')
-            bare += '?'; // anything else makes it another name
-    }
-    if (bare.starts_with('R'))
-        bare.erase(0, 1);
-    return bare;
-}
-
-} // namespace
-
 bool isFlammable(SafetyClass safety)
 {
     return safety != SafetyClass::a1 && safety != SafetyClass::b1;
@@ -47,6 +26,22 @@ double curvePressurePa(const SaturationCurve& curve, double temperatureK)
 double highestSaturationK(const Refrigerant& refrigerant)
 {
     return std::min(refrigerant.highestK, refrigerant.criticalTemperatureK - marginBelowCriticalK);
+}
+
+std::string bareDesignation(std::string_view typed)
+{
+    std::string bare;
+    for (const char c : typed) {
+        if (c >= 'a' && c <= 'z')
+            bare += static_cast<char>(c - 'a' + 'A');
+        else if ((c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9'))
+            bare += c;
+        else if (c != ' ' && c != '-')
+            bare += '?'; // anything else makes it another name
+    }
+    if (bare.starts_with('R'))
+        bare.erase(0, 1);
+    return bare;
 }
 
 bool meansRefrigerant(std::string_view typed, std::string_view code)

@@ -73,6 +73,9 @@ constexpr double marginBelowCriticalK = 3;
 /// The highest temperature an answer is given for, K.
 [[nodiscard]] double highestSaturationK(const Refrigerant& refrigerant);
 
+/// A designation to compare by: letters and digits in capitals, without the R in front.
+[[nodiscard]] std::string bareDesignation(std::string_view typed);
+
 /// Whether somebody who writes `typed` means this code: "r410a", "R 410A", "410A" and "R-410A" are one.
 [[nodiscard]] bool meansRefrigerant(std::string_view typed, std::string_view code);
 

@@ -18,6 +18,8 @@ namespace padside {
 [[nodiscard]] std::vector<Caution> readCautions(JsonObject section);
 [[nodiscard]] std::vector<ReadingLimit> readReadingLimits(JsonObject section);
 [[nodiscard]] std::vector<Assumption> readAssumptions(JsonObject section);
+[[nodiscard]] std::vector<LeakLimit> readLeakLimits(JsonObject section);
+[[nodiscard]] std::vector<Coating> readCoatings(JsonObject section);
 
 /// Reports every code that points at nothing, and task codes used twice.
 void checkReferences(const Catalogue& catalogue, Trouble& trouble);

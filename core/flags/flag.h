@@ -27,11 +27,12 @@ struct Flag
     std::string rule; ///< id of the rule ("worse-by-a-grade")
     Severity severity = Severity::look;
     UnitId unitId;
-    std::optional<PartId> partId;
+    std::optional<PartId> partId; ///< empty: about the unit as a whole
     std::optional<ZoneId> zoneId;
     Sentence sentence; ///< what and why
     Sentence clears; ///< what would clear it
     std::vector<FindingId> evidence; ///< the findings it rests on, oldest first
+    std::vector<ChargeId> charges{}; ///< the refrigerant entries it rests on, by day
 
     friend bool operator==(const Flag&, const Flag&) = default;
 };

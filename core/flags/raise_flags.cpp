@@ -19,14 +19,30 @@ struct Ranked
     int grade = 0; ///< 0: never seen
 };
 
-Ranked ranked(const ZoneView& view, std::string_view rule, Worry worry)
+/// Before every grade: a worry about the whole unit stands first among those as severe.
+constexpr int wholeUnit = 6;
+
+Ranked ranked(const UnitRecord& record, std::string_view rule, Worry worry)
 {
     Ranked result;
     result.severity = static_cast<int>(worry.severity);
+    result.grade = wholeUnit;
+    result.flag.rule = rule;
+    result.flag.severity = worry.severity;
+    result.flag.unitId = record.unit.id;
+    result.flag.sentence = std::move(worry.sentence);
+    result.flag.clears = std::move(worry.clears);
+    result.flag.evidence = std::move(worry.evidence);
+    result.flag.charges = std::move(worry.charges);
+    return result;
+}
+
+Ranked ranked(const ZoneView& view, std::string_view rule, Worry worry)
+{
+    Ranked result = ranked(view.record, rule, std::move(worry));
     result.grade = view.history.known ? numeral(view.history.known->grade) : 0;
-    result.flag
-        = Flag{std::string(rule),         worry.severity,          view.record.unit.id,      view.part.id, view.zone.id,
-               std::move(worry.sentence), std::move(worry.clears), std::move(worry.evidence)};
+    result.flag.partId = view.part.id;
+    result.flag.zoneId = view.zone.id;
     return result;
 }
 
@@ -36,6 +52,10 @@ std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogu
                              std::span<const ZoneHistory> zones)
 {
     std::vector<Ranked> raised;
+    for (const UnitRule& rule : allUnitRules()) {
+        if (auto worry = rule.judge(UnitView{record, catalogue, today}))
+            raised.push_back(ranked(record, rule.id, std::move(*worry)));
+    }
     for (const ZoneHistory& history : zones) {
         const Part* part = findPart(record, history.partId);
         const Zone* zone = part != nullptr ? findZone(record, history.zoneId) : nullptr;

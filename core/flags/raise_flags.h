@@ -12,8 +12,9 @@
 
 namespace padside {
 
-/// The flags every rule raises over the zones of one unit: most severe first, then worst known grade, then in the order
-/// of `zones`. The record holds standing entries up to `today`; each history's part and zone must be in it.
+/// The flags every rule raises over one unit and its zones: most severe first, then those about the unit as a whole,
+/// then worst known grade, then in the order of `zones`. The record holds standing entries up to `today`; each
+/// history's part and zone must be in it.
 [[nodiscard]] std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogue, Date today,
                                            std::span<const ZoneHistory> zones);
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/flags/flag.h"
+#include "core/flags/unit_view.h"
 #include "core/flags/zone_view.h"
 
 #include <optional>
@@ -12,13 +13,14 @@
 
 namespace padside {
 
-/// What a rule has to say of one zone: a Flag without the names of rule, unit, part and zone.
+/// What a rule has to say of one zone or unit: a Flag without the names of rule, unit, part and zone.
 struct Worry
 {
     Severity severity = Severity::look;
     Sentence sentence; ///< what and why
     Sentence clears; ///< what would clear it
     std::vector<FindingId> evidence; ///< oldest first
+    std::vector<ChargeId> charges; ///< oldest first
 };
 
 /// A rule: its id and the function that looks at one zone and may worry.
@@ -28,7 +30,15 @@ struct Rule
     std::optional<Worry> (*judge)(const ZoneView& zone);
 };
 
+/// A rule about the unit as a whole, not about one of its zones.
+struct UnitRule
+{
+    std::string_view id;
+    std::optional<Worry> (*judge)(const UnitView& unit);
+};
+
 /// All rules, each in a file of its own; rules.cpp is their list.
 [[nodiscard]] std::span<const Rule> allRules();
+[[nodiscard]] std::span<const UnitRule> allUnitRules();
 
 } // namespace padside

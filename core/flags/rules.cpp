@@ -24,4 +24,12 @@ std::span<const Rule> allRules()
     return rules;
 }
 
+std::span<const UnitRule> allUnitRules()
+{
+    static constexpr std::array rules{
+        UnitRule{"charge-added-again", chargeAddedAgain},
+    };
+    return rules;
+}
+
 } // namespace padside

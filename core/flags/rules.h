@@ -32,4 +32,13 @@ namespace padside {
 /// Found better than when it was last seen, with no work in between on record: one of the two grades is doubtful.
 [[nodiscard]] std::optional<Worry> betterWithoutWork(const ZoneView& zone);
 
+// About the unit as a whole:
+
+/// Refrigerant had to be added a second time within the months of "top-up-again-months", or more than
+/// "top-up-season-share" of the full charge within one season. Common practice, no source; long before any limit of
+/// a rule, from which on it is to be acted upon. A charge recovered and put back, or a first charge, is no addition
+/// (core/ledger). Clears when a part that holds the charge is repaired or replaced on the day of the last addition or
+/// later, or when those months have gone by without another one.
+[[nodiscard]] std::optional<Worry> chargeAddedAgain(const UnitView& unit);
+
 } // namespace padside

@@ -36,7 +36,12 @@ INSTANTIATE_TEST_SUITE_P(EachOne, HelpOfCommand,
                          ::testing::Values(std::vector<std::string>{"demo"}, std::vector<std::string>{"summary"},
                                            std::vector<std::string>{"flags"}, std::vector<std::string>{"checks"},
                                            std::vector<std::string>{"verify"}, std::vector<std::string>{"backup"},
-                                           std::vector<std::string>{"calc"}, std::vector<std::string>{"calc", "trend"},
+                                           std::vector<std::string>{"calc"}, std::vector<std::string>{"calc", "air"},
+                                           std::vector<std::string>{"calc", "saturation"},
+                                           std::vector<std::string>{"calc", "superheat"},
+                                           std::vector<std::string>{"calc", "subcooling"},
+                                           std::vector<std::string>{"calc", "target-superheat"},
+                                           std::vector<std::string>{"calc", "trend"},
                                            std::vector<std::string>{"calc", "trips"}));
 
 TEST(CommandLine, VersionIsOneLine)

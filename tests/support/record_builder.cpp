@@ -139,6 +139,25 @@ RecordBuilder& RecordBuilder::read(const std::string& readingKind, double si, Qu
     return *this;
 }
 
+RecordBuilder& RecordBuilder::charged(ChargeDirection direction, double kilograms, const std::string& because,
+                                      const std::string& cylinder, const std::string& refrigerant)
+{
+    auto charge = entry<ChargeEntry>();
+    charge.direction = direction;
+    charge.refrigerant = refrigerant;
+    charge.mass = Measure{kilograms, QuantityKind::mass, "kg", {}};
+    charge.cylinder = cylinder;
+    charge.because = because;
+    m_record.charges.push_back(charge);
+    return *this;
+}
+
+RecordBuilder& RecordBuilder::factoryCharge(double kilograms)
+{
+    m_record.unit.nameplate.push_back(NameplateValue{"charge", Measure{kilograms, QuantityKind::mass, "kg", {}}});
+    return *this;
+}
+
 RecordBuilder& RecordBuilder::replacedPart(const std::string& partKind, const std::string& date)
 {
     const auto old = std::ranges::find_if(m_record.parts,

@@ -32,6 +32,9 @@ public:
     RecordBuilder& noted(const std::string& note); ///< of the finding entered last
     RecordBuilder& treated(const std::string& zoneKind, TreatmentKind kind, const std::string& product = {});
     RecordBuilder& read(const std::string& readingKind, double si, QuantityKind kind, const std::string& unitCode);
+    RecordBuilder& charged(ChargeDirection direction, double kilograms, const std::string& because = {},
+                           const std::string& cylinder = {}, const std::string& refrigerant = "R-410A");
+    RecordBuilder& factoryCharge(double kilograms); ///< on the nameplate
     RecordBuilder& replacedPart(const std::string& partKind, const std::string& date); ///< the zones start again
     RecordBuilder& followUp(const std::string& zoneKind, const std::string& earliest, const std::string& latest,
                             const std::string& why);

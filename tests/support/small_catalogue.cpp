@@ -37,7 +37,12 @@ const std::string kinds = R"({
    "grades": {"1": "a", "2": "b", "3": "c", "4": "d", "5": "e"}, "tasks": {},
    "failure_modes": ["drift"], "preserves": "shade", "consequences": ["loss-of-cooling"], "spare": "easy",
    "outlives_unit": false}},
-"reading_kinds": {}, "nameplate_items": {}, "refrigerants": {}, "cautions": {}, "reading_limits": {}
+"reading_kinds": {}, "nameplate_items": {}, "refrigerants": {}, "cautions": {}, "coatings": {},
+"leak_limits": {
+ "small": {"name": "any charge", "use": "comfort-cooling", "smallest_charge_lb": 0, "limit_percent": 10, "force": "advisory", "source": "t"},
+ "law": {"name": "the law", "use": "comfort-cooling", "smallest_charge_lb": 50, "limit_percent": 10, "force": "regulatory",
+   "refrigerants": ["R-22"],
+   "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125}, "source": "u"}}, "reading_limits": {}
 })";
 
 const std::string assumptions = R"({"assumptions": {
@@ -52,6 +57,10 @@ const std::string assumptions = R"({"assumptions": {
  "look-again-most-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
  "see-dry-months": {"value": 6, "unit": "months", "sentence": "s", "source": "t"},
  "season-grace-days": {"value": 28, "unit": "days", "sentence": "s", "source": "t"},
+ "charge-put-back-days": {"value": 60, "unit": "days", "sentence": "s", "source": "t"},
+ "top-up-again-months": {"value": 24, "unit": "months", "sentence": "s", "source": "t"},
+ "top-up-season-share": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
+ "top-up-season-days": {"value": 183, "unit": "days", "sentence": "s", "source": "t"},
  "window-open-share": {"value": 0.5, "unit": "1", "sentence": "s", "source": "t"}
 }})";
 

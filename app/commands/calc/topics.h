@@ -37,9 +37,13 @@ template <typename T> T orThrow(Result<T> result)
 /// A plain number without a unit behind `option`; as typedSi().
 [[nodiscard]] double typedNumber(const std::string& option, const std::string& text);
 
+/// °C of a temperature in K, for answers.
+[[nodiscard]] double inCelsius(double temperatureK);
+
 /// Each adds the topics of one subject.
-void addCorrosionTopics(CLI::App& calc,
-                        Command& chosen); ///< corrosivity, weather, loss, rust-grade, required-wall, wall
+void addAirTopics(CLI::App& calc, Command& chosen); ///< air
+void addCorrosionTopics(CLI::App& calc, Command& chosen); ///< corrosivity, weather, loss, rust-grade, walls
+void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
 
 } // namespace padside

@@ -85,6 +85,13 @@ TEST(CatalogueLoad, ReadsNameplateCautionsAndAssumptions)
     EXPECT_EQ(catalogue.nameplateItem("charge")->customaryUnit, "lb");
     EXPECT_FALSE(catalogue.caution("sharp")->always);
     EXPECT_TRUE(catalogue.caution("advice")->always);
+    EXPECT_DOUBLE_EQ(catalogue.leakLimit("law")->smallestChargeKg, 22.6796185); // 50 lb
+    EXPECT_DOUBLE_EQ(catalogue.leakLimit("law")->rate, 0.1);
+    EXPECT_EQ(catalogue.leakLimit("law")->force, LeakForce::regulatory);
+    EXPECT_EQ(catalogue.leakLimit("law")->duties->repairDays, 30);
+    EXPECT_DOUBLE_EQ(catalogue.coating("primer")->dryTimeS, 4 * 3600);
+    EXPECT_DOUBLE_EQ(catalogue.coating("primer")->lowestTemperatureK, 278.15);
+    EXPECT_DOUBLE_EQ(catalogue.coating("primer")->highestHumidity, 0.85);
     EXPECT_DOUBLE_EQ(catalogue.assumption("wait"), 1.5);
 }
 
@@ -107,6 +114,8 @@ TEST(CatalogueLoad, UnknownCodesAnswerNull)
     EXPECT_EQ(catalogue.readingKind("x"), nullptr);
     EXPECT_EQ(catalogue.nameplateItem("x"), nullptr);
     EXPECT_EQ(catalogue.caution("x"), nullptr);
+    EXPECT_EQ(catalogue.leakLimit("x"), nullptr);
+    EXPECT_EQ(catalogue.coating("x"), nullptr);
 }
 
 TEST(CatalogueLoad, SeveralTextsAreReadAsOne)
@@ -202,6 +211,14 @@ INSTANTIATE_TEST_SUITE_P(
                "reading_kinds/pad-height: the lowest value must be below the highest."},
         Misfit{R"({"cautions": {"sharp": {"sentence": null}}})", "cautions/sharp/sentence: this is missing."},
         Misfit{R"({"cautions": {"sharp": "Fins cut."}})", "cautions/sharp: fields in curly braces are needed here."},
+        Misfit{R"({"leak_limits": {"law": {"limit_percent": 0}}})", "leak_limits/law/limit_percent: must be above 0."},
+        Misfit{R"({"leak_limits": {"law": {"smallest_charge_lb": -1}}})",
+               "leak_limits/law/smallest_charge_lb: must lie between 0.0 and 1000000.0."},
+        Misfit{R"({"leak_limits": {"law": {"since": "1 January 2026"}}})",
+               "leak_limits/law/since: \"1 January 2026\" is not a date. Write it like 2026-01-01."},
+        Misfit{R"({"coatings": {"primer": {"lowest_celsius": 500}}})",
+               "coatings/primer/lowest_celsius: must lie between -40.0 and 60.0."},
+        Misfit{R"({"coatings": {"primer": {"dry_hours": 0}}})", "coatings/primer/dry_hours: must be above 0."},
         Misfit{R"({"assumptions": {"wait": {"value": true}}})",
                "assumptions/wait/value: a number without quotation marks is needed here."},
         Misfit{R"({"tools": {}})", "tools: the catalogue knows no such field here."}));

@@ -56,9 +56,11 @@ protected:
     Catalogue m_catalogue;
 };
 
-TEST(ShippedTexts, AreNineFilesBuiltIntoTheProgram)
+TEST(ShippedTexts, AreAllFilesOfTheFolderBuiltIntoTheProgram)
 {
-    EXPECT_EQ(shippedCatalogue().size(), 9U);
+    const auto isText = [](const auto& file) { return file.path().extension() == ".json"; };
+    const std::filesystem::directory_iterator folder(PADSIDE_SOURCE_DIR "/resources/catalogue");
+    EXPECT_EQ(shippedCatalogue().size(), static_cast<std::size_t>(std::count_if(begin(folder), end(folder), isText)));
 }
 
 TEST(ShippedIcon, IsBuiltIntoTheProgram)

@@ -42,7 +42,13 @@ inline std::string smallCatalogue()
       "saturation": {"lowest_K": 200, "highest_K": 374, "source": "s",
         "bubble": {"reducing_K": 374.21, "reducing_Pa": 4059280, "coefficients": [-7.5], "exponents": [1]}}}},
   "cautions": {"sharp": {"sentence": "Fins cut."}, "advice": {"sentence": "All of this is advice.", "always": true}},
-  "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}}
+  "assumptions": {"wait": {"value": 1.5, "unit": "years", "sentence": "Waits this long.", "source": "common practice, no source"}},
+  "leak_limits": {"law": {"name": "the law", "use": "comfort-cooling", "smallest_charge_lb": 50, "limit_percent": 10,
+      "force": "regulatory", "since": "2026-01-01", "refrigerants": ["R-22"],
+      "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125},
+      "source": "a rule"}},
+  "coatings": {"primer": {"name": "primer", "dry_hours": 4, "reference_celsius": 20, "lowest_celsius": 5,
+      "highest_humidity_percent": 85, "source": "common practice, no source"}}
 })";
 }
 

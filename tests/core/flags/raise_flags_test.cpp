@@ -18,6 +18,8 @@ TEST(RaiseFlags, EachRuleHasAnIdOfItsOwn)
     std::set<std::string_view> ids;
     for (const Rule& rule : allRules())
         EXPECT_TRUE(ids.insert(rule.id).second) << rule.id;
+    for (const UnitRule& rule : allUnitRules())
+        EXPECT_TRUE(ids.insert(rule.id).second) << rule.id;
 }
 
 TEST(RaiseFlags, ASoundUnitSeenLatelyRaisesNone)

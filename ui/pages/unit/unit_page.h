@@ -21,6 +21,7 @@ class CutawayView;
 class FindingTreeModel;
 class FindingView;
 class HistoryPanel;
+class MeasuredPanel;
 class NextModel;
 class RecordBook;
 class UnitHeader;
@@ -73,6 +74,7 @@ private:
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;
     HistoryPanel* m_history;
+    MeasuredPanel* m_measured;
 };
 
 } // namespace padside
