@@ -56,7 +56,9 @@ void addCalcCommand(CLI::App& app, Command& chosen)
     addAirTopics(*calc, chosen);
     addCorrosionTopics(*calc, chosen);
     addRefrigerantTopics(*calc, chosen);
+    addWorthTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
+    addOutlookTopics(*calc, chosen);
 }
 
 } // namespace padside

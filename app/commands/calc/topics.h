@@ -44,6 +44,8 @@ template <typename T> T orThrow(Result<T> result)
 void addAirTopics(CLI::App& calc, Command& chosen); ///< air
 void addCorrosionTopics(CLI::App& calc, Command& chosen); ///< corrosivity, weather, loss, rust-grade, walls
 void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
+void addOutlookTopics(CLI::App& calc, Command& chosen); ///< belief, rates
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
+void addWorthTopics(CLI::App& calc, Command& chosen); ///< annuity
 
 } // namespace padside
