@@ -5319,151 +5319,151 @@
     </message>
     <message>
         <source>C1</source>
-        <translation type="unfinished"></translation>
+        <translation>C1</translation>
     </message>
     <message>
         <source>C2</source>
-        <translation type="unfinished"></translation>
+        <translation>C2</translation>
     </message>
     <message>
         <source>C3</source>
-        <translation type="unfinished"></translation>
+        <translation>C3</translation>
     </message>
     <message>
         <source>C4</source>
-        <translation type="unfinished"></translation>
+        <translation>C4</translation>
     </message>
     <message>
         <source>C5</source>
-        <translation type="unfinished"></translation>
+        <translation>C5</translation>
     </message>
     <message>
         <source>CX</source>
-        <translation type="unfinished"></translation>
+        <translation>CX</translation>
     </message>
     <message>
         <source>above CX</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de CX</translation>
     </message>
     <message>
         <source>A mean temperature of the year lies between {0} and {1}. Check the temperature.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura media del año está entre {0} y {1}. Revise la temperatura.</translation>
     </message>
     <message>
         <source>Relative humidity lies between 0 and 100 %. Check the humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>La humedad relativa está entre 0 y 100 %. Revise la humedad.</translation>
     </message>
     <message>
         <source>A deposition of sulphur dioxide or chloride can&apos;t be less than nothing. Type it in mg/(m²·d), 0 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un depósito de dióxido de azufre o de cloruro no puede ser menor que nada. Escríbalo en mg/(m²·d), 0 o más.</translation>
     </message>
     <message>
         <source>sulphur dioxide</source>
-        <translation type="unfinished"></translation>
+        <translation>dióxido de azufre</translation>
     </message>
     <message>
         <source>chloride</source>
-        <translation type="unfinished"></translation>
+        <translation>cloruro</translation>
     </message>
     <message>
         <source>Losses are worked out for 0 to {0} years. Check the years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las pérdidas se calculan para 0 a {0} años. Revise los años.</translation>
     </message>
     <message>
         <source>A loss of metal is a number of 0 or more. Check the rate and the loss.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pérdida de metal es un número de 0 o más. Revise la velocidad y la pérdida.</translation>
     </message>
     <message>
         <source>steel</source>
-        <translation type="unfinished"></translation>
+        <translation>acero</translation>
     </message>
     <message>
         <source>zinc</source>
-        <translation type="unfinished"></translation>
+        <translation>cinc</translation>
     </message>
     <message>
         <source>copper</source>
-        <translation type="unfinished"></translation>
+        <translation>cobre</translation>
     </message>
     <message>
         <source>aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>aluminio</translation>
     </message>
     <message>
         <source>Pressure, stress, joint efficiency and sizes must be above 0, the efficiency not above 1. Check the values.</source>
-        <translation type="unfinished"></translation>
+        <translation>La presión, la tensión, la eficiencia de la junta y las medidas deben ser mayores que 0, y la eficiencia no mayor que 1. Revise los valores.</translation>
     </message>
     <message>
         <source>UG-16 asks for at least {0} after forming, whatever the pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>UG-16 pide al menos {0} después de conformar, sea cual sea la presión.</translation>
     </message>
     <message>
         <source>Vessels of at most {0} inside lie outside the scope of ASME VIII-1: take this as an engineering check, and the maker&apos;s least wall where it is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los recipientes de hasta {0} por dentro quedan fuera del alcance de ASME VIII-1: tómelo como comprobación de ingeniería, y use la pared mínima del fabricante donde se conozca.</translation>
     </message>
     <message>
         <source>The head is so thin for its size that it can buckle at the knuckle: UG-32 asks for a further check (Appendix 1-4).</source>
-        <translation type="unfinished"></translation>
+        <translation>El fondo es tan delgado para su tamaño que puede pandear en el codo: UG-32 pide otra comprobación (apéndice 1-4).</translation>
     </message>
     <message>
         <source>No allowance for rust to come is added. Never grind or weld a charged vessel; local codes and a licensed technician decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se añade margen para el óxido que vendrá. Nunca amole ni suelde un recipiente con carga; deciden las normas locales y un técnico autorizado.</translation>
     </message>
     <message>
         <source>The wall is more than half the inside radius: the thin-wall formulas of UG-27 do not hold. Check wall and diameter.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pared es más de la mitad del radio interior: las fórmulas de pared delgada de UG-27 no valen. Revise la pared y el diámetro.</translation>
     </message>
     <message>
         <source>The pressure is more than 0.385 times stress and joint efficiency: the thin-wall formulas of UG-27 do not hold. Check the values and their units.</source>
-        <translation type="unfinished"></translation>
+        <translation>La presión es más de 0,385 veces la tensión por la eficiencia de la junta: las fórmulas de pared delgada de UG-27 no valen. Revise los valores y sus unidades.</translation>
     </message>
     <message>
         <source>A rusted area is a number from 0 to 100, in per cent. Check the number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una superficie oxidada es un número de 0 a 100, en tanto por ciento. Revise el número.</translation>
     </message>
     <message>
         <source>There is no wall reading. Add at least one.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ninguna medida de pared. Añada al menos una.</translation>
     </message>
     <message>
         <source>The wall required and the error of the gauge can&apos;t be less than nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pared necesaria y el error del medidor no pueden ser menores que nada.</translation>
     </message>
     <message>
         <source>A wall reading must be thicker than nothing. Check the readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una medida de pared debe ser mayor que nada. Revise las medidas.</translation>
     </message>
     <message>
         <source>Two wall readings are of the same day, or not in order. Keep one for each day, the earliest first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos medidas de pared son del mismo día o no están en orden. Deje una por día, la más antigua primero.</translation>
     </message>
     <message>
         <source>The wall readings lie more than a thousand years apart. Check their dates.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre las medidas de pared hay más de mil años. Revise sus fechas.</translation>
     </message>
     <message>
         <source>The wall, {0}, is not more than the {1} that must be left: a replacement, not a paint, decision. Have it judged by a licensed technician before it runs on.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pared, {0}, no supera los {1} que deben quedar: toca sustituir, no pintar. Que la juzgue un técnico autorizado antes de que siga en marcha.</translation>
     </message>
     <message>
         <source>One reading says how thick the wall is, not how fast it goes. Measure the same spot again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sola medida dice cuánto mide la pared, no a qué ritmo se pierde. Vuelva a medir el mismo punto.</translation>
     </message>
     <message>
         <source>The wall reaches the {0} that must be left in about {1} years, at {2} mm a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pared llega a los {0} que deben quedar en unos {1} años, a {2} mm al año.</translation>
     </message>
     <message>
         <source>The wall reads thicker than before, which no wall does: paint under the probe, another spot, or another gauge. No loss can be read from this. Measure the bare spot again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pared mide más que antes, y ninguna pared crece: pintura bajo la sonda, otro punto u otro medidor. De esto no se lee pérdida alguna. Vuelva a medir el punto desnudo.</translation>
     </message>
     <message>
         <source>No measurable loss: the readings lie closer together than the gauge can tell apart. That is not forever; measure again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin pérdida medible: las medidas están más cerca de lo que el medidor distingue. No es para siempre; vuelva a medir.</translation>
     </message>
     <message>
         <source>There is no weather to take means of.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay datos meteorológicos de los que sacar medias.</translation>
     </message>
     <message>
         <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks. How fast can&apos;t be told without the nameplate&apos;s factory charge.</source>
@@ -6051,87 +6051,87 @@
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no date. Write it like 2026-05-04.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: «{2}» no es una fecha. Escríbala como 2026-05-04.</translation>
     </message>
     <message>
         <source>{0}, line {1}: a wall of “{2}” mm can&apos;t be. Check the reading and its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: no puede haber una pared de «{2}» mm. Revise la medida y su unidad.</translation>
     </message>
     <message>
         <source>{0}, line {1}: there is a reading of {2} already. Keep one a day.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: ya hay una medida del {2}. Deje una por día.</translation>
     </message>
     <message>
         <source>{0}: the name of the column “{1}” has no unit. Write it with one, like {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: el nombre de la columna «{1}» no tiene unidad. Escríbalo con ella, como {2}.</translation>
     </message>
     <message>
         <source>{0} has no column of temperatures. Its first line must name one with its unit, like temperature_C.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no tiene columna de temperaturas. Su primera línea debe nombrar una con su unidad, como temperature_C.</translation>
     </message>
     <message>
         <source>{0} has no column of humidities. Its first line must name one with its unit, like rh_percent or dew_point_C.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no tiene columna de humedades. Su primera línea debe nombrar una con su unidad, como rh_percent o dew_point_C.</translation>
     </message>
     <message>
         <source>{0}: a quotation mark in the first line is out of place. That line must name the columns.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: en la primera línea hay unas comillas fuera de lugar. Esa línea debe nombrar las columnas.</translation>
     </message>
     <message>
         <source>{0} has semicolons or tabs between its values. Save it with commas, and “.” as decimal sign.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} tiene punto y coma o tabuladores entre sus valores. Guárdelo con comas, y con «.» como signo decimal.</translation>
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no time. Write it like 2026-05-04 14:00. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: «{2}» no es una hora. Escríbala como 2026-05-04 14:00. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: a quotation mark is out of place. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: hay unas comillas fuera de lugar. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: values in this row: {2}, but columns: {3}. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: valores en esta fila: {2}, pero columnas: {3}. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0} does not say how long a row stands for: an hour is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no dice cuánto dura cada fila: se toma una hora.</translation>
     </message>
     <message>
         <source>{0} does not say how many rows make an hour (“{1}”): one is taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no dice cuántas filas hacen una hora («{1}»): se toma una.</translation>
     </message>
     <message>
         <source>{0}, line {1}: values in this row: {2}, but the humidity is the ninth. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: valores en esta fila: {2}, pero la humedad es el noveno. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no relative humidity from 0 to 110 %. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: «{2}» no es una humedad relativa de 0 a 110 %. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: the humidity is missing. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: falta la humedad. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no dew point of this air: it lies between -90 °C and the air&apos;s temperature. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: «{2}» no es un punto de rocío de este aire: está entre -90 °C y la temperatura del aire. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: the temperature is missing. The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: falta la temperatura. Se omite la fila.</translation>
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no temperature of air (from -90 °C to 70 °C). The row is skipped.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, línea {1}: «{2}» no es una temperatura del aire (de -90 °C a 70 °C). Se omite la fila.</translation>
     </message>
     <message>
         <source>{0} holds no row of weather. Check that it is the right file, and whole.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no contiene ninguna fila de datos meteorológicos. Compruebe que es el archivo correcto y que está completo.</translation>
     </message>
     <message>
         <source>{0} holds no row of weather that can be used (rows: {1}). The first is line {2}: check that it is the right file.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} no contiene ninguna fila de datos meteorológicos que sirva (filas: {1}). La primera es la línea {2}: compruebe que es el archivo correcto.</translation>
     </message>
     <message>
         <source>Interest lies between 0 and 100 % a year. Check the rate.</source>
@@ -6164,6 +6164,274 @@
     <message>
         <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
         <translation>No se imprimió nada: la impresora se rindió. Compruebe la impresora, o exporte un PDF.</translation>
+    </message>
+    <message>
+        <source>In this air, by ISO 9223: steel {0}, zinc {1}, copper {2}, aluminium {3}. Bare steel loses about {4} µm in its first year.</source>
+        <translation>En este aire, según ISO 9223: acero {0}, cinc {1}, cobre {2}, aluminio {3}. El acero desnudo pierde unos {4} µm en su primer año.</translation>
+    </message>
+    <message>
+        <source>All values lie within the range the standard was fitted to.</source>
+        <translation>Todos los valores están dentro del intervalo al que se ajustó la norma.</translation>
+    </message>
+    <message>
+        <source>Extrapolated, a rough guide only: outside the range the standard was fitted to lie these values:</source>
+        <translation>Extrapolado, solo orientativo: fuera del intervalo al que se ajustó la norma están estos valores:</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a number is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: true or false is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: this is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list in square brackets is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weather of {0} hours: on average {1} and {2} of relative humidity.</source>
+        <translation>Datos de {0} horas: de media {1} y {2} de humedad relativa.</translation>
+    </message>
+    <message>
+        <source>Wet hours in a year (above 80 % and above 0 °C, ISO 9223): {0}.</source>
+        <translation>Horas húmedas al año (más de 80 % y más de 0 °C, ISO 9223): {0}.</translation>
+    </message>
+    <message>
+        <source>A bare suction line at {0} would be below the dew point, and sweat, for {1} of the time.</source>
+        <translation>Una línea de succión desnuda a {0} estaría por debajo del punto de rocío, y sudaría, el {1} del tiempo.</translation>
+    </message>
+    <message>
+        <source>The rows do not cover whole years: these are not means of a year.</source>
+        <translation>Las filas no cubren años enteros: no son medias de un año.</translation>
+    </message>
+    <message>
+        <source>Rows skipped: {0}; of these, values were missing in {1}.</source>
+        <translation>Filas omitidas: {0}; de ellas, en {1} faltaban valores.</translation>
+    </message>
+    <message>
+        <source>Rates lie between 0 and {0} per year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Horizons lie between 0 and {0} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most {0} observations are weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The start lies between 0 and {0} years of exposure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spread of the pace must lie between 0 and {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pace is carried on 1 to {0} nodes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No unit was seen twice, so there is no step to learn rates from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of a new unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>life of a new unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of electricity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hours of cooling a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>efficiency of the old unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>efficiency of a new unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upkeep of the old unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>interest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repairs expected of the old unit, a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Costs, capacity and hours are numbers of 0 or more. Check them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carrying on is compared over 1 to {0} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carry on: about {0} a year, {1} a year if it is replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace: carrying on comes to about {0} a year, a new unit to {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Costs and days are numbers of 0 or more. Check the part&apos;s costs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A chance and an effect lie between 0 and 100 %. Check them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rates are numbers of 0 or more a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Money is reckoned over half a year to {0} years, at an interest of 0 to 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is to be expected over the years if it is left now and the best is done later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It saves {0} against leaving it, and {1} years are gained before it is spent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} years are gained before it is spent, for {1} more than leaving it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doing nothing until the end costs {0} more than the best choice at each visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the spare at hand {0} is to be expected until then and after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treat it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>replace it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run it until it is spent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run it with the spare at hand</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8564,6 +8832,41 @@
     <message>
         <source>%1 was removed. Edit, Undo brings it back.</source>
         <translation>%1 se quitó. Editar, Deshacer la recupera.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::SiteAirPanel</name>
+    <message>
+        <source>&amp;Read a weather file…</source>
+        <translation>Lee&amp;r un archivo meteorológico…</translation>
+    </message>
+    <message>
+        <source>Hourly weather as EPW, or CSV with columns like time, temperature_C, rh_percent</source>
+        <translation>Datos horarios en EPW, o en CSV con columnas como time, temperature_C, rh_percent</translation>
+    </message>
+    <message>
+        <source>S&amp;uction line at</source>
+        <translation>Línea de s&amp;ucción a</translation>
+    </message>
+    <message>
+        <source>Suction line at</source>
+        <translation>Línea de succión a</translation>
+    </message>
+    <message>
+        <source>With temperature, humidity, sulphur dioxide and chloride you read here what this air does to metal (ISO 9223).</source>
+        <translation>Con temperatura, humedad, dióxido de azufre y cloruro aquí se lee lo que este aire hace al metal (ISO 9223).</translation>
+    </message>
+    <message>
+        <source>Choose a weather file</source>
+        <translation>Elegir un archivo meteorológico</translation>
+    </message>
+    <message>
+        <source>Weather (*.epw *.csv);;All files (*)</source>
+        <translation>Datos meteorológicos (*.epw *.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation type="unfinished">Leyendo %1</translation>
     </message>
 </context>
 <context>
