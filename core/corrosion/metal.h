@@ -17,6 +17,6 @@ enum class Metal { steel, zinc, copper, aluminium };
                       Coded<Metal>{Metal::aluminium, "aluminium", "aluminium"}};
 }
 
-constexpr std::array allMetals{Metal::steel, Metal::zinc, Metal::copper, Metal::aluminium};
+inline constexpr std::array allMetals{Metal::steel, Metal::zinc, Metal::copper, Metal::aluminium};
 
 } // namespace padside
