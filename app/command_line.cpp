@@ -69,6 +69,7 @@ CommandOutcome runCommandLine(const std::vector<std::string>& arguments, const C
     addSummaryCommand(app, chosen);
     addFlagsCommand(app, chosen);
     addChecksCommand(app, chosen);
+    addLedgerCommand(app, chosen);
     addVerifyCommand(app, chosen);
     addBackupCommand(app, chosen);
     addImportCommand(app, chosen);

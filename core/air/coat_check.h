@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/air/moist_air.h"
+#include "core/air/run_hours.h"
 #include "core/catalogue/coating.h"
 #include "core/quantity/date.h"
 #include "core/quantity/problem.h"
@@ -35,16 +36,6 @@ struct CoatProduct
 };
 
 [[nodiscard]] CoatProduct productOf(const Coating& coating);
-
-/// When the unit usually runs, by the local clock: minutes since midnight, 0..1439. `to` before `from` crosses
-/// midnight; both the same: all day.
-struct RunHours
-{
-    int fromMinute = 0;
-    int toMinute = 0;
-
-    friend bool operator==(const RunHours&, const RunHours&) = default;
-};
 
 /// It stays off until somebody puts it on again.
 struct OffUntilPutOn

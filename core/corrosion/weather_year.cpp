@@ -4,15 +4,61 @@
 #include "core/corrosion/weather_year.h"
 
 #include "core/air/water_vapour.h"
+#include "core/corrosion/surface_humidity.h"
 #include "core/corrosion/time_of_wetness.h"
 
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace padside {
 
 namespace {
 
 constexpr double hoursInAYear = 8766; // 365.25 days
+
+/// Answers, for many steps, what sweats() answers for one. Saturation pressures at whole kelvins settle nearly every
+/// step: the pressure at a temperature lies between those of the whole kelvins around it.
+class SweatQuestion
+{
+public:
+    static Result<SweatQuestion> at(double surfaceK)
+    {
+        const auto surfacePa = saturationPressureOfWaterPa(surfaceK);
+        if (!surfacePa)
+            return tl::unexpected(surfacePa.error());
+        SweatQuestion question(surfaceK, *surfacePa);
+        for (double kelvin = std::floor(surfaceK); kelvin <= highestVapourTemperatureK; ++kelvin)
+            question.m_atWholeK.push_back(
+                saturationPressureOfWaterPa(std::max(kelvin, lowestVapourTemperatureK)).value());
+        return question;
+    }
+
+    [[nodiscard]] Result<bool> sweatsIn(const WeatherStep& step) const
+    {
+        if (step.temperatureK <= m_surfaceK)
+            return false; // the air would have to be above saturation
+        const auto place = static_cast<std::size_t>(step.temperatureK - std::floor(m_surfaceK));
+        if (place + 1 < m_atWholeK.size()) {
+            if (step.humidity * m_atWholeK[place + 1] <= m_surfacePa)
+                return false;
+            if (step.humidity * m_atWholeK[place] > m_surfacePa)
+                return true;
+        }
+        return sweats(step.temperatureK, step.humidity, m_surfaceK);
+    }
+
+private:
+    SweatQuestion(double surfaceK, double surfacePa)
+        : m_surfaceK(surfaceK)
+        , m_surfacePa(surfacePa)
+    {
+    }
+
+    double m_surfaceK;
+    double m_surfacePa;
+    std::vector<double> m_atWholeK; ///< from the whole kelvin below the surface on
+};
 
 } // namespace
 
@@ -28,22 +74,19 @@ Result<WeatherYear> digestWeather(std::span<const WeatherStep> steps, double sur
     WeatherYear year;
     double degreeHours = 0;
     double humidityHours = 0;
-    const auto atSurface = saturationPressureOfWaterPa(surfaceK);
-    if (!atSurface)
-        return tl::unexpected(atSurface.error());
+    const auto question = SweatQuestion::at(surfaceK);
+    if (!question)
+        return tl::unexpected(question.error());
     for (const WeatherStep& step : steps) {
         year.hours += step.hours;
         degreeHours += step.temperatureK * step.hours;
         humidityHours += step.humidity * step.hours;
         if (isWetHour(step.temperatureK, step.humidity))
             year.wetHours += step.hours;
-        // As sweats(), but the pressure at the surface is worked out once, and not at all for air that is no warmer.
-        if (step.temperatureK <= surfaceK)
-            continue;
-        const auto atAir = saturationPressureOfWaterPa(step.temperatureK);
-        if (!atAir)
-            return tl::unexpected(atAir.error());
-        if (step.humidity * *atAir > *atSurface)
+        const auto wet = question->sweatsIn(step);
+        if (!wet)
+            return tl::unexpected(wet.error());
+        if (*wet)
             year.sweatingHours += step.hours;
     }
     if (!(year.hours > 0))

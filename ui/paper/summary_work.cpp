@@ -3,6 +3,7 @@
 
 // Readings, work done, refrigerant.
 
+#include "core/ledger/unit_ledger.h"
 #include "ui/paper/visit_summary_content.h"
 
 #include <QStringList>
@@ -129,6 +130,15 @@ TableBlock refrigerantSection(const SummaryView& view)
                               plain(view.words.amount(charge.mass.si, charge.mass.kind)),
                               plain(details.join(QStringLiteral(", ")))});
     }
+    // What the account says as of this visit, where refrigerant was moved at it or a leak rate is known.
+    const UnitLedger ledger = unitLedger(view.input.record, view.input.catalogue, view.visit.on);
+    const bool leaks = rateSentence(ledger) && ledger.rollingToday.value_or(0) > 0;
+    if (table.rows.empty() && !leaks)
+        return table;
+    QStringList says;
+    for (const Sentence& sentence : ledgerSentences(ledger))
+        says << view.words.said(sentence);
+    table.closing = says.join(QLatin1Char(' '));
     return table;
 }
 

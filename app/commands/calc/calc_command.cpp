@@ -55,6 +55,8 @@ void addCalcCommand(CLI::App& app, Command& chosen)
     calc->require_subcommand(1);
     addAirTopics(*calc, chosen);
     addRefrigerantTopics(*calc, chosen);
+    addCorrosionTopics(*calc, chosen);
+    addWorthTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
     addOutlookTopics(*calc, chosen);
 }

@@ -284,13 +284,13 @@ TEST(CoatCheck, RefusesWhatCannotBe)
 TEST(CoatCheck, KeepsTheDaysConditionsInOneSentence)
 {
     CoatDay day = goodDay();
-    day.air = airAt(16, 0.71);
-    day.surfaceTemperatureK = 13 + zeroCelsiusK;
+    day.air = airAt(20, 0.6); // dew point 12.0 °C in the table of the coating-inspection guide
+    day.surfaceTemperatureK = 14 + zeroCelsiusK;
     EXPECT_EQ(say(coatConditions(day, answerTo(day))),
-              "Air 16.0 °C, 71.0 %; surface 13.0 °C, 2.3 K above the dew point of 10.7 °C.");
+              "Air 20.0 °C, 60.0 %; surface 14.0 °C, 2.0 K above the dew point of 12.0 °C.");
     day.surfaceTemperatureK = 5 + zeroCelsiusK; // the vessel of a unit that ran a minute ago
     EXPECT_EQ(say(coatConditions(day, answerTo(day))),
-              "Air 16.0 °C, 71.0 %; surface 5.0 °C, 5.7 K below the dew point of 10.7 °C.");
+              "Air 20.0 °C, 60.0 %; surface 5.0 °C, 7.0 K below the dew point of 12.0 °C.");
 }
 
 TEST(CoatCheck, IsNeverFasterWhereItIsColder)

@@ -22,6 +22,7 @@ class FindingTreeModel;
 class FindingView;
 class HistoryPanel;
 class MeasuredPanel;
+class LedgerPanel;
 class NextModel;
 class RecordBook;
 class UnitHeader;
@@ -75,6 +76,7 @@ private:
     FindingView* m_findings;
     HistoryPanel* m_history;
     MeasuredPanel* m_measured;
+    LedgerPanel* m_ledger;
 };
 
 } // namespace padside

@@ -3,6 +3,8 @@
 
 #include "ui/pages/visit/charge_panel.h"
 
+#include "core/ledger/charge_reason.h"
+#include "core/ledger/unit_ledger.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -26,6 +28,7 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_cylinder(new DraftField(book, u"chargeCylinder"_s, tr("Cylinder")))
     , m_because(new DraftField(book, u"chargeBecause"_s, tr("Because")))
     , m_enter(new QPushButton(tr("Enter this amount")))
+    , m_ledger(quietLabel())
     , m_entries(new EntryLines)
 {
     auto* directions = new QHBoxLayout;
@@ -57,11 +60,60 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, QWidget* parent)
     layout->addLayout(directions);
     layout->addLayout(form);
     layout->addWidget(m_entries);
+    layout->addWidget(m_ledger);
     layout->addStretch();
     connect(m_enter, &QPushButton::clicked, this, &ChargePanel::enter);
     for (DraftField* one : {&m_mass->edit(), m_refrigerant, m_cylinder, m_because})
         connect(one, &QLineEdit::returnPressed, this, &ChargePanel::enter);
+    m_ledger->setObjectName(u"chargeLedger"_s);
+    connect(&m_mass->edit(), &QLineEdit::textChanged, this, &ChargePanel::showLedger);
+    connect(m_because, &QLineEdit::textChanged, this, &ChargePanel::showLedger);
     pick(m_direction);
+}
+
+std::string ChargePanel::reason() const
+{
+    const QString typed = m_because->text().trimmed();
+    for (const auto& row : codesOf(ChargeReason{})) {
+        if (typed.compare(translated(m_book, row.word), Qt::CaseInsensitive) == 0)
+            return std::string(row.word);
+    }
+    return typed.toStdString();
+}
+
+void ChargePanel::showLedger()
+{
+    if (m_visit.id.isNull())
+        return;
+    UnitRecord record = m_record;
+    const auto mass = m_mass->understood();
+    const bool asIf = mass && mass->si > 0;
+    if (asIf) {
+        if (m_correcting)
+            std::erase_if(record.charges, [this](const ChargeEntry& one) { return one.id == m_correcting->id; });
+        ChargeEntry typed = m_correcting.value_or(ChargeEntry{});
+        typed.unitId = record.unit.id;
+        typed.visitId = m_visit.id;
+        typed.on = m_visit.on;
+        typed.direction = m_direction;
+        typed.refrigerant = m_refrigerant->text().trimmed().toStdString();
+        typed.mass = *mass;
+        typed.because = reason();
+        record.charges.push_back(std::move(typed));
+    }
+    const UnitLedger ledger = unitLedger(record, m_book.catalogue(), m_visit.on);
+    const auto massText = [this](double kilograms) {
+        return shown(m_book.speaker().amount(Amount{kilograms, QuantityKind::mass}));
+    };
+    QStringList lines{asIf ? tr("The account of this unit, with what is typed:") : tr("The account of this unit:")};
+    if (!ledger.days.empty())
+        lines << tr("In %1, recovered %2, lost %3.")
+                     .arg(massText(ledger.addedKg), massText(ledger.recoveredKg), massText(ledger.lostKg));
+    for (const Sentence& sentence : ledgerSentences(ledger))
+        lines << m_book.speaker().said(sentence);
+    if (ledger.lastTopUp())
+        lines << m_book.speaker().said(leakReckoning());
+    m_ledger->setText(lines.join(u'\n'));
 }
 
 void ChargePanel::choose(ChargeDirection direction)
@@ -76,6 +128,7 @@ void ChargePanel::pick(ChargeDirection direction)
     std::size_t index = 0;
     for (const auto& row : codesOf(ChargeDirection{}))
         showChosen(*m_directions[index++], row.value == direction);
+    showLedger();
 }
 
 void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
@@ -86,6 +139,9 @@ void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
     m_refrigerant->show(key("charge-refrigerant"), m_refrigerantOfUnit);
     m_cylinder->show(key("charge-cylinder"), {});
     m_because->show(key("charge-because"), {});
+    m_record = sheet.record;
+    m_visit = sheet.visit;
+    showLedger();
     const bool open = mayWrite && sheet.visit.isOpen();
     if (!mayWrite)
         m_correcting.reset();
@@ -97,7 +153,7 @@ void ChargePanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         if (!charge.cylinder.empty())
             words << tr("cylinder %1").arg(shown(charge.cylinder));
         if (!charge.because.empty())
-            words << shown(charge.because);
+            words << translated(m_book, charge.because);
         EntryLines::Line line{words.join(u", "_s), {}};
         if (open)
             line.takeBack = [this, charge] { m_log.remove(charge); };
@@ -124,7 +180,7 @@ void ChargePanel::correct(const ChargeEntry& charge)
     m_mass->edit().setText(shown(charge.mass.typed));
     m_refrigerant->setText(shown(charge.refrigerant));
     m_cylinder->setText(shown(charge.cylinder));
-    m_because->setText(shown(charge.because));
+    m_because->setText(translated(m_book, charge.because));
     m_enter->setText(tr("Enter the correction"));
     m_mass->edit().setFocus();
 }
@@ -156,7 +212,7 @@ void ChargePanel::enter()
     charge.mass = *mass;
     charge.refrigerant = m_refrigerant->text().trimmed().toStdString();
     charge.cylinder = m_cylinder->text().trimmed().toStdString();
-    charge.because = m_because->text().trimmed().toStdString();
+    charge.because = reason();
     if (charge.refrigerant.empty()) {
         Q_EMIT refused(tr("Type which refrigerant it was, like R-410A."));
         m_refrigerant->setFocus();

@@ -10,6 +10,7 @@
 #include <array>
 #include <optional>
 
+class QLabel;
 class QPushButton;
 
 namespace padside {
@@ -39,6 +40,8 @@ private:
     void enter();
     void correct(const ChargeEntry& charge);
     void allow(bool writing);
+    void showLedger(); ///< with what is being typed, as if it were entered
+    [[nodiscard]] std::string reason() const; ///< the core's word for it where there is one
 
     RecordBook& m_book;
     VisitLog& m_log;
@@ -51,6 +54,9 @@ private:
     DraftField* m_cylinder;
     DraftField* m_because;
     QPushButton* m_enter;
+    QLabel* m_ledger;
+    UnitRecord m_record; ///< of the sheet shown
+    Visit m_visit;
     EntryLines* m_entries;
 };
 

@@ -93,6 +93,13 @@ void FollowUpPanel::showLine(const ZoneLine& line, const VisitSheet& sheet, bool
     m_entries->showLines(lines);
 }
 
+void FollowUpPanel::suggest(const QString& why)
+{
+    if (m_why->text().trimmed().isEmpty())
+        m_why->setText(why);
+    m_why->setFocus();
+}
+
 void FollowUpPanel::enter()
 {
     if (!m_line)

@@ -26,6 +26,8 @@ public:
     FollowUpPanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showLine(const ZoneLine& line, const VisitSheet& sheet, bool mayWrite);
+    /// Writes a reason in and goes there; nothing is promised until it is entered.
+    void suggest(const QString& why);
 
 Q_SIGNALS:
     void refused(const QString& sentence);

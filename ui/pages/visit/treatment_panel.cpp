@@ -5,13 +5,13 @@
 
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
+#include "ui/pages/visit/coat_panel.h"
 #include "ui/pages/visit/draft_field.h"
 #include "ui/pages/visit/entry_lines.h"
 #include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/measure_field.h"
 
 #include <QCheckBox>
-#include <QDateTime>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QPushButton>
@@ -21,18 +21,6 @@ namespace padside {
 using namespace Qt::Literals::StringLiterals;
 
 namespace {
-
-QDateTime localTime(const Instant& instant)
-{
-    const auto offset = static_cast<int>(std::chrono::seconds(instant.offset).count());
-    return QDateTime::fromSecsSinceEpoch(instant.utc.time_since_epoch().count(), Qt::OffsetFromUTC, offset);
-}
-
-QString dayAndTime(const RecordBook& book, const Instant& instant)
-{
-    return book.speaker().shownDate(localDate(instant)) + u' '
-        + book.surroundings().locale.toString(localTime(instant).time(), QLocale::ShortFormat);
-}
 
 Instant later(Instant instant, double seconds)
 {
@@ -53,6 +41,7 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_maker(new DraftField(book, u"workMaker"_s, tr("Maker of the new part")))
     , m_model(new DraftField(book, u"workModel"_s, tr("Model of the new part")))
     , m_note(new DraftField(book, u"workNote"_s, tr("Note on the work")))
+    , m_coat(new CoatPanel(book, log))
     , m_dryIn(new MeasureField(book, QuantityKind::duration, *unitByCode("h")))
     , m_dryBy(quietLabel())
     , m_cost(new DraftField(book, u"workCost"_s, tr("Cost")))
@@ -88,6 +77,7 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     form->addRow(tr("Product"), m_product);
     form->addRow(tr("Maker"), m_maker);
     form->addRow(tr("Model"), m_model);
+    form->addRow(m_coat);
     form->addRow(tr("Note"), m_note);
     form->addRow(tr("Dry in"), m_dryIn);
     form->addRow(QString(), m_dryBy);
@@ -102,17 +92,37 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
 
     connect(m_enter, &QPushButton::clicked, this, &TreatmentPanel::enter);
     connect(&m_dryIn->edit(), &QLineEdit::textChanged, this, [this] {
-        const auto hours = m_dryIn->understood();
-        m_dryBy->setText(
-            hours ? tr("Keep it dry and the unit off until %1.").arg(dayAndTime(m_book, later(m_book.now(), hours->si)))
-                  : QString());
-        static_cast<QFormLayout*>(m_form->layout())->setRowVisible(m_dryBy, hours && m_kind != TreatmentKind::replace);
+        m_keepOff.reset(); // what is typed holds
+        showDryBy();
+    });
+    connect(m_product, &QLineEdit::textChanged, m_coat, &CoatPanel::productNamed);
+    connect(m_coat, &CoatPanel::kindChosen, m_product, &QLineEdit::setText);
+    connect(m_coat, &CoatPanel::lookOverWanted, this, &TreatmentPanel::lookOverWanted);
+    connect(m_coat, &CoatPanel::keepOffTaken, this, [this](const Instant& until) {
+        m_dryIn->settle(std::nullopt);
+        m_keepOff = until;
+        showDryBy();
     });
     for (DraftField* one : {m_product, m_maker, m_model, m_note, m_cost, &m_dryIn->edit()})
         connect(one, &QLineEdit::returnPressed, this, &TreatmentPanel::enter);
 }
 
-void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
+std::optional<Instant> TreatmentPanel::dryBy() const
+{
+    if (m_keepOff)
+        return m_keepOff;
+    const auto hours = m_dryIn->understood();
+    return hours ? std::optional(later(m_book.now(), hours->si)) : std::nullopt;
+}
+
+void TreatmentPanel::showDryBy()
+{
+    const auto until = dryBy();
+    m_dryBy->setText(until ? tr("Keep it dry and the unit off until %1.").arg(dayAndTime(m_book, *until)) : QString());
+    static_cast<QFormLayout*>(m_form->layout())->setRowVisible(m_dryBy, until && m_kind != TreatmentKind::replace);
+}
+
+void TreatmentPanel::showLine(const ZoneLine& line, const VisitSheet& sheet, bool mayWrite)
 {
     const bool another = !m_line || m_line->zone.id != line.zone.id;
     m_line = line;
@@ -123,7 +133,9 @@ void TreatmentPanel::showLine(const ZoneLine& line, bool mayWrite)
         m_correcting.reset();
     for (QPushButton* button : m_kinds)
         button->setEnabled(mayWrite && (m_log.visit().isOpen() || m_correcting));
+    m_coat->showLine(line, sheet);
     if (another) {
+        m_keepOff.reset();
         m_wholePart->setChecked(false);
         const QString zone = QString::fromStdString(line.zone.id.text());
         const auto key = [&](const char* what) {
@@ -159,8 +171,9 @@ void TreatmentPanel::pick(TreatmentKind kind)
     form->setRowVisible(m_product, !replacing);
     form->setRowVisible(m_maker, replacing);
     form->setRowVisible(m_model, replacing);
+    form->setRowVisible(m_coat, kind == TreatmentKind::brushAndCoat);
     form->setRowVisible(m_dryIn, !replacing);
-    form->setRowVisible(m_dryBy, !replacing && m_dryIn->understood());
+    showDryBy();
     if (auto* label = qobject_cast<QLabel*>(form->labelForField(m_note)))
         label->setText(replacing ? tr("Because") : tr("Note"));
     m_enter->setText(replacing ? tr("Fit a new part in its place") : tr("Enter this work"));
@@ -222,8 +235,11 @@ void TreatmentPanel::enter()
         work.zoneId = m_line->zone.id;
     work.product = m_product->text().trimmed().toStdString();
     work.note = m_note->text().trimmed().toStdString();
-    if (const auto hours = m_dryIn->understood(); hours && work.kind != TreatmentKind::replace)
-        work.dryBy = later(m_book.now(), hours->si);
+    if (const auto until = dryBy(); until && work.kind != TreatmentKind::replace)
+        work.dryBy = until;
+    if (const QString conditions = m_coat->conditions();
+        work.kind == TreatmentKind::brushAndCoat && !m_correcting && !conditions.isEmpty())
+        work.note += (work.note.empty() ? "" : " ") + conditions.toStdString();
     const bool done = work.kind == TreatmentKind::replace
         ? m_log.replacePart(Part(m_line->part), work, m_maker->text().trimmed().toStdString(),
                             m_model->text().trimmed().toStdString())
@@ -233,6 +249,8 @@ void TreatmentPanel::enter()
     for (DraftField* one : {m_product, m_maker, m_model, m_note, m_cost})
         one->settle({});
     m_dryIn->settle(std::nullopt);
+    m_keepOff.reset();
+    m_coat->settle();
     m_kind.reset();
     m_correcting.reset();
     for (QPushButton* button : m_kinds) {

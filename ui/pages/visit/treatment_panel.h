@@ -16,6 +16,7 @@ class QPushButton;
 
 namespace padside {
 
+class CoatPanel;
 class DraftField;
 class EntryLines;
 class MeasureField;
@@ -28,17 +29,20 @@ class TreatmentPanel : public QWidget
 public:
     TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
-    void showLine(const ZoneLine& line, bool mayWrite);
+    void showLine(const ZoneLine& line, const VisitSheet& sheet, bool mayWrite);
     void focusFirst();
 
 Q_SIGNALS:
     void refused(const QString& sentence);
+    void lookOverWanted(); ///< the coating is to be looked over later
 
 private:
     void pick(TreatmentKind kind);
     void correct(const Treatment& work);
     void enter();
     void showEntries();
+    void showDryBy();
+    [[nodiscard]] std::optional<Instant> dryBy() const; ///< as taken from the coat check, else by the hours typed
     [[nodiscard]] std::optional<double> typedCost(bool& good);
     [[nodiscard]] QString said(const Treatment& work) const;
 
@@ -47,6 +51,7 @@ private:
     std::optional<ZoneLine> m_line;
     std::optional<TreatmentKind> m_kind;
     std::optional<Treatment> m_correcting; ///< at a closed visit: the entry that is being corrected
+    std::optional<Instant> m_keepOff; ///< taken from the coat check
     bool m_mayWrite = true;
 
     QLabel* m_where;
@@ -57,6 +62,7 @@ private:
     DraftField* m_maker;
     DraftField* m_model;
     DraftField* m_note;
+    CoatPanel* m_coat;
     MeasureField* m_dryIn;
     QLabel* m_dryBy;
     DraftField* m_cost;

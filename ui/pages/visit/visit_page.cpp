@@ -143,6 +143,8 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_zone, &ZonePanel::refused, this, &VisitPage::say);
     connect(m_zone, &ZonePanel::nothingToDo, this, &VisitPage::hint);
     connect(m_work, &TreatmentPanel::refused, this, &VisitPage::say);
+    connect(m_work, &TreatmentPanel::lookOverWanted, m_followUps,
+            [this] { m_followUps->suggest(tr("look over the coating")); });
     connect(m_followUps, &FollowUpPanel::refused, this, &VisitPage::say);
     connect(m_charges, &ChargePanel::refused, this, &VisitPage::say);
     connect(m_readings, &ReadingsPanel::phaseChosen, this, &VisitPage::reload);
@@ -252,7 +254,7 @@ void VisitPage::showZone()
     const ZoneLine& line = m_sheet.zones[m_index];
     const bool mayWrite = m_log.mayWrite();
     m_zone->showLine(line, tr("zone %1 of %2").arg(m_index + 1).arg(m_sheet.zones.size()), mayWrite);
-    m_work->showLine(line, mayWrite);
+    m_work->showLine(line, m_sheet, mayWrite);
     m_followUps->showLine(line, m_sheet, mayWrite);
     m_readings->showZone(line.zone.id);
     m_list->select(line.zone.id);

@@ -7,8 +7,8 @@
 #include "tests/ui/paper/summary_fixture.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
-#include "ui/pages/paper/history_page.h"
 #include "ui/pages/paper/page_preview.h"
+#include "ui/pages/paper/print_page.h"
 
 #include <QComboBox>
 #include <QFile>
@@ -28,10 +28,10 @@ namespace {
 
 using Qt::Literals::StringLiterals::operator""_s;
 
-class HistoryPageTest : public ::testing::Test
+class PrintHistoryTest : public ::testing::Test
 {
 protected:
-    HistoryPageTest()
+    PrintHistoryTest()
         : m_store(Store::create(m_folder.filePath(u"record.padside"_s)))
         , m_ids([] { return std::int64_t{1'790'000'000'000}; }, 1)
     {
@@ -50,13 +50,13 @@ protected:
         surroundings.now = [] { return Instant{day("2026-05-05"), {}}; };
         surroundings.locale = QLocale(u"de_DE"_s);
         m_book = std::make_unique<RecordBook>(*m_store, shipped(), m_ids, surroundings);
-        m_page = std::make_unique<HistoryPage>(*m_book, Theme::light());
+        m_page = std::make_unique<PrintPage>(*m_book, Theme::light());
         m_page->resize(900, 700);
         m_page->setFileChooser([this](const QString& suggested) {
             m_suggested = suggested;
             return m_answer;
         });
-        m_page->showUnit(record.unit.id);
+        m_page->showHistory(record.unit.id);
     }
 
     template <typename Widget> [[nodiscard]] Widget& find(const QString& name) const
@@ -80,14 +80,14 @@ protected:
     std::unique_ptr<Store> m_store;
     IdMaker m_ids;
     std::unique_ptr<RecordBook> m_book;
-    std::unique_ptr<HistoryPage> m_page;
+    std::unique_ptr<PrintPage> m_page;
     QString m_suggested;
     QString m_answer;
 };
 
 } // namespace
 
-TEST_F(HistoryPageTest, ThePagesAreShownAsTheyWillBePrinted)
+TEST_F(PrintHistoryTest, ThePagesAreShownAsTheyWillBePrinted)
 {
     const PaperDocument& pages = m_page->findChild<PagePreview*>()->document();
     EXPECT_TRUE(pages.landscape);
@@ -102,7 +102,7 @@ TEST_F(HistoryPageTest, ThePagesAreShownAsTheyWillBePrinted)
     EXPECT_GT(rust, 50) << "the grade that was found";
 }
 
-TEST_F(HistoryPageTest, ExportWritesTheFileAndSaysWhere)
+TEST_F(PrintHistoryTest, ExportWritesTheFileAndSaysWhere)
 {
     m_answer = m_folder.filePath(u"out.pdf"_s);
     exportNow();
@@ -111,14 +111,14 @@ TEST_F(HistoryPageTest, ExportWritesTheFileAndSaysWhere)
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().contains(m_answer));
 }
 
-TEST_F(HistoryPageTest, AMissingFolderIsSaidInOneSentence)
+TEST_F(PrintHistoryTest, AMissingFolderIsSaidInOneSentence)
 {
     m_answer = m_folder.filePath(u"nowhere/out.pdf"_s);
     exportNow();
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().startsWith(u"The PDF was not written: there is no folder "));
 }
 
-TEST_F(HistoryPageTest, LetterIsLaidAtOnce)
+TEST_F(PrintHistoryTest, LetterIsLaidAtOnce)
 {
     auto& size = find<QComboBox>(u"paperSize"_s);
     size.setFocus();
@@ -126,7 +126,7 @@ TEST_F(HistoryPageTest, LetterIsLaidAtOnce)
     EXPECT_EQ(m_page->findChild<PagePreview*>()->document().size, PaperSize::letter);
 }
 
-TEST_F(HistoryPageTest, PrintingGoesThroughTheSamePages)
+TEST_F(PrintHistoryTest, PrintingGoesThroughTheSamePages)
 {
     const QString path = m_folder.filePath(u"printed.pdf"_s);
     m_page->setPrinterChooser([&path](QPrinter& printer) {
@@ -135,16 +135,17 @@ TEST_F(HistoryPageTest, PrintingGoesThroughTheSamePages)
         return true;
     });
     click(u"print"_s);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !find<QLabel>(u"said"_s).isHidden(); }));
     EXPECT_TRUE(isPdf(path));
 }
 
-TEST_F(HistoryPageTest, BackLeavesThePageAndAUnitThatIsNotThereShowsNothing)
+TEST_F(PrintHistoryTest, BackLeavesThePageAndAUnitThatIsNotThereShowsNothing)
 {
-    QSignalSpy left(m_page.get(), &HistoryPage::left);
+    QSignalSpy left(m_page.get(), &PrintPage::left);
     click(u"backToUnit"_s);
     EXPECT_EQ(left.count(), 1);
     QSignalSpy failed(m_book.get(), &RecordBook::failed);
-    m_page->showUnit(UnitId(UuidBytes{9}));
+    m_page->showHistory(UnitId(UuidBytes{9}));
     EXPECT_EQ(failed.count(), 1);
     EXPECT_FALSE(find<QPushButton>(u"exportPdf"_s).isEnabled());
 }

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 
 #include "core/store/photo_files.h"
 #include "core/store/store.h"
@@ -9,7 +9,8 @@
 #include "ui/models/speaker.h"
 #include "ui/pages/paper/page_preview.h"
 #include "ui/pages/paper/paper_choice.h"
-#include "ui/pages/paper/pdf_export_work.h"
+#include "ui/pages/paper/paper_work.h"
+#include "ui/paper/history_paper.h"
 #include "ui/paper/visit_summary.h"
 
 #include <QComboBox>
@@ -34,7 +35,7 @@ const QString contractorKey = QStringLiteral("paper/contractor");
 
 } // namespace
 
-SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
+PrintPage::PrintPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_bar(new QWidget)
@@ -42,10 +43,11 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_export(new QPushButton(tr("Export as &PDF…")))
     , m_print(new QPushButton(tr("P&rint…")))
     , m_size(new QComboBox)
+    , m_contractorLabel(new QLabel(tr("&Contractor")))
     , m_contractor(new QLineEdit)
     , m_said(new QLabel)
     , m_preview(new PagePreview(theme))
-    , m_work(new PdfExportWork(*m_export, this))
+    , m_work(new PaperWork(this))
 {
     m_chooseFile = [this](const QString& suggested) {
         return QFileDialog::getSaveFileName(this, tr("Export as PDF"), suggested, tr("PDF files (*.pdf)"));
@@ -59,16 +61,16 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     layout->addWidget(m_said);
     layout->addWidget(m_preview, 1);
 
-    connect(m_back, &QPushButton::clicked, this, &SummaryPage::left);
-    connect(m_export, &QPushButton::clicked, this, &SummaryPage::exportPdf);
-    connect(m_print, &QPushButton::clicked, this, &SummaryPage::print);
-    connect(m_work, &PdfExportWork::written, this, [this](const QString& path) {
+    connect(m_back, &QPushButton::clicked, this, &PrintPage::left);
+    connect(m_export, &QPushButton::clicked, this, &PrintPage::exportPdf);
+    connect(m_print, &QPushButton::clicked, this, &PrintPage::print);
+    connect(m_work, &PaperWork::written, this, [this](const QString& path) {
         keepExportFolder(path);
         sayDone(tr("Exported to %1").arg(QDir::toNativeSeparators(path)));
     });
-    connect(m_work, &PdfExportWork::failed, this,
-            [this](const Sentence& why) { sayProblem(m_book.speaker().said(why)); });
-    connect(m_work, &PdfExportWork::cancelled, this, [this] { sayDone(tr("Export cancelled; nothing was written.")); });
+    connect(m_work, &PaperWork::failed, this, [this](const Sentence& why) { sayProblem(m_book.speaker().said(why)); });
+    connect(m_work, &PaperWork::printed, this, [this] { sayDone(tr("Sent to the printer.")); });
+    connect(m_work, &PaperWork::cancelled, this, [this] { sayDone(tr("Cancelled; nothing was written or printed.")); });
     connect(m_size, &QComboBox::activated, this, [this] {
         keepPaperSize(*m_size);
         layPages();
@@ -79,7 +81,7 @@ SummaryPage::SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent)
     });
 }
 
-void SummaryPage::makeBar()
+void PrintPage::makeBar()
 {
     m_back->setObjectName(QStringLiteral("backToUnit"));
     m_export->setObjectName(QStringLiteral("exportPdf"));
@@ -104,12 +106,11 @@ void SummaryPage::makeBar()
 
     auto* sizeLabel = new QLabel(tr("Pa&per"));
     sizeLabel->setBuddy(m_size);
-    auto* nameLabel = new QLabel(tr("&Contractor"));
-    nameLabel->setBuddy(m_contractor);
+    m_contractorLabel->setBuddy(m_contractor);
     auto* layout = new QHBoxLayout(m_bar);
     layout->addWidget(m_back);
     layout->addStretch(1);
-    layout->addWidget(nameLabel);
+    layout->addWidget(m_contractorLabel);
     layout->addWidget(m_contractor, 2);
     layout->addWidget(sizeLabel);
     layout->addWidget(m_size);
@@ -118,7 +119,7 @@ void SummaryPage::makeBar()
     m_export->setDefault(true);
 }
 
-void SummaryPage::showVisit(UnitId unit, VisitId visit)
+void PrintPage::showVisit(UnitId unit, VisitId visit)
 {
     UnitRecord record;
     const bool isRead = m_book.attempt([&] { record = m_book.record(unit); }) && findVisit(record, visit);
@@ -126,23 +127,34 @@ void SummaryPage::showVisit(UnitId unit, VisitId visit)
     show(isRead ? std::optional(sheetOf(std::move(record), visit)) : std::nullopt, tr("&Back to the unit"));
 }
 
-void SummaryPage::showSheet(Sheet sheet, const QString& back)
+void PrintPage::showHistory(UnitId unit)
+{
+    UnitRecord record;
+    const bool isRead = m_book.attempt([&] { record = m_book.record(unit); });
+    m_visit = {};
+    show(isRead ? std::optional(historyOf(std::move(record))) : std::nullopt, tr("&Back to the unit"));
+}
+
+void PrintPage::showSheet(Sheet sheet, const QString& back)
 {
     m_visit = {};
     show(std::move(sheet), back);
 }
 
-void SummaryPage::show(std::optional<Sheet> sheet, const QString& back)
+void PrintPage::show(std::optional<Sheet> sheet, const QString& back)
 {
     m_said->hide();
     m_sheet = std::move(sheet);
+    const bool named = !m_sheet || m_sheet->named;
+    m_contractorLabel->setVisible(named);
+    m_contractor->setVisible(named);
     m_back->setText(back);
     m_export->setEnabled(m_sheet.has_value());
     m_print->setEnabled(m_sheet.has_value());
     layPages();
 }
 
-Sheet SummaryPage::sheetOf(UnitRecord read, VisitId visit) const
+Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
 {
     const auto record = std::make_shared<const UnitRecord>(std::move(read));
     Sheet sheet;
@@ -165,17 +177,30 @@ Sheet SummaryPage::sheetOf(UnitRecord read, VisitId visit) const
     return sheet;
 }
 
-PaperSize SummaryPage::chosenSize() const
+Sheet PrintPage::historyOf(UnitRecord read) const
+{
+    const auto record = std::make_shared<const UnitRecord>(std::move(read));
+    Sheet sheet;
+    sheet.title = tr("Timeline");
+    sheet.fileName = historyFileName(*record);
+    sheet.named = false;
+    sheet.lay = [this, record](const QString&, PaperSize size) {
+        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today()});
+    };
+    return sheet;
+}
+
+PaperSize PrintPage::chosenSize() const
 {
     return paperSize(*m_size);
 }
 
-PaperDocument SummaryPage::document() const
+PaperDocument PrintPage::document() const
 {
     return m_sheet->lay(m_contractor->text().trimmed(), chosenSize());
 }
 
-void SummaryPage::layPages()
+void PrintPage::layPages()
 {
     if (m_sheet)
         m_preview->setDocument(document(), m_sheet->photos);
@@ -183,7 +208,7 @@ void SummaryPage::layPages()
         m_preview->setDocument({}, {});
 }
 
-void SummaryPage::exportPdf()
+void PrintPage::exportPdf()
 {
     if (m_work->isRunning()) {
         m_work->cancel();
@@ -195,25 +220,29 @@ void SummaryPage::exportPdf()
     if (chosen.isEmpty())
         return;
     m_said->hide();
-    m_work->start(document(), m_sheet->photos, chosen);
+    m_work->exportTo(chosen, document(), m_sheet->photos, *m_export);
 }
 
-void SummaryPage::print()
+void PrintPage::print()
 {
+    if (m_work->isRunning()) {
+        m_work->cancel();
+        return;
+    }
     if (!m_sheet)
         return;
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setPageSize(QPageSize(chosenSize() == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
-    printer.setDocName(m_sheet->fileName);
-    if (!m_choosePrinter(printer))
+    const PaperDocument pages = document();
+    auto printer = std::make_unique<QPrinter>(QPrinter::HighResolution);
+    printer->setPageSize(QPageSize(pages.size == PaperSize::a4 ? QPageSize::A4 : QPageSize::Letter));
+    printer->setPageOrientation(pages.landscape ? QPageLayout::Landscape : QPageLayout::Portrait);
+    printer->setDocName(m_sheet->fileName);
+    if (!m_choosePrinter(*printer))
         return;
-    if (printDocument(document(), m_sheet->photos, printer))
-        sayDone(tr("Sent to the printer."));
-    else
-        sayProblem(tr("Nothing was printed: the printer gave up. Check the printer, or export a PDF instead."));
+    m_said->hide();
+    m_work->print(std::move(printer), pages, m_sheet->photos, *m_print);
 }
 
-void SummaryPage::sayDone(const QString& sentence)
+void PrintPage::sayDone(const QString& sentence)
 {
     m_said->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
     QFont font = m_said->font();
@@ -223,7 +252,7 @@ void SummaryPage::sayDone(const QString& sentence)
     m_said->show();
 }
 
-void SummaryPage::sayProblem(const QString& sentence)
+void PrintPage::sayProblem(const QString& sentence)
 {
     m_said->setForegroundRole(QPalette::WindowText);
     QFont font = m_said->font();

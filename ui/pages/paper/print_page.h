@@ -23,11 +23,12 @@ namespace padside {
 
 struct Theme;
 class PagePreview;
-class PdfExportWork;
+class PaperWork;
 class RecordBook;
 
-/// A paper as it will be printed, to be exported as PDF or printed: a visit's summary, or a sheet made elsewhere.
-class SummaryPage : public QWidget
+/// A paper as it will be printed, to be exported as PDF or printed: a visit's summary, a unit's history, or a sheet
+/// made elsewhere.
+class PrintPage : public QWidget
 {
     Q_OBJECT
 public:
@@ -36,10 +37,13 @@ public:
     /// Lets the person choose a printer; false: not now.
     using PrinterChooser = std::function<bool(QPrinter& printer)>;
 
-    SummaryPage(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+    PrintPage(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
 
     /// Shows the summary of the visit, as of its own day. A record that can't be read is said by the book.
     void showVisit(UnitId unit, VisitId visit);
+
+    /// Shows the unit's timeline as of today. A record that can't be read is said by the book.
+    void showHistory(UnitId unit);
 
     /// Shows a sheet; `back` is what the way back is called.
     void showSheet(Sheet sheet, const QString& back);
@@ -61,6 +65,7 @@ private:
     void sayProblem(const QString& sentence);
     void show(std::optional<Sheet> sheet, const QString& back);
     [[nodiscard]] Sheet sheetOf(UnitRecord record, VisitId visit) const;
+    [[nodiscard]] Sheet historyOf(UnitRecord record) const;
     [[nodiscard]] PaperDocument document() const;
     [[nodiscard]] PaperSize chosenSize() const;
 
@@ -74,10 +79,11 @@ private:
     QPushButton* m_export;
     QPushButton* m_print;
     QComboBox* m_size;
+    QLabel* m_contractorLabel;
     QLineEdit* m_contractor;
     QLabel* m_said;
     PagePreview* m_preview;
-    PdfExportWork* m_work;
+    PaperWork* m_work;
 };
 
 } // namespace padside

@@ -9,7 +9,7 @@
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/pages/paper/page_preview.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 
 #include <QBuffer>
 #include <QComboBox>
@@ -73,10 +73,10 @@ void keep(Store& store, UnitRecord& record)
     }
 }
 
-class SummaryPageTest : public ::testing::Test
+class PrintPageTest : public ::testing::Test
 {
 protected:
-    SummaryPageTest()
+    PrintPageTest()
         : m_record(ordinaryRecord())
         , m_store(Store::create(m_folder.filePath(u"record.padside"_s)))
         , m_ids([] { return std::int64_t{1'790'000'000'000}; }, 1)
@@ -93,7 +93,7 @@ protected:
                                                                        },
                                                                        QLocale(u"en_US"_s), UnitSystem::usCustomary,
                                                                        u"A. Tester"_s});
-        m_page = std::make_unique<SummaryPage>(*m_book, Theme::light());
+        m_page = std::make_unique<PrintPage>(*m_book, Theme::light());
         m_page->resize(900, 700);
         m_page->setFileChooser([this](const QString& suggested) {
             m_suggested = suggested;
@@ -132,31 +132,31 @@ protected:
     std::unique_ptr<Store> m_store;
     IdMaker m_ids;
     std::unique_ptr<RecordBook> m_book;
-    std::unique_ptr<SummaryPage> m_page;
+    std::unique_ptr<PrintPage> m_page;
     QString m_suggested;
     QString m_answer;
 };
 
 } // namespace
 
-TEST_F(SummaryPageTest, TheVisitIsShownInThePersonsUnits)
+TEST_F(PrintPageTest, TheVisitIsShownInThePersonsUnits)
 {
     EXPECT_TRUE(shows(u"HB-03, Quay House"_s));
     EXPECT_TRUE(shows(u"psig"_s));
     EXPECT_EQ(pages().size, PaperSize::letter); // usual where the locale is
 }
 
-TEST_F(SummaryPageTest, AnotherPaperSizeIsLaidAtOnceAndRemembered)
+TEST_F(PrintPageTest, AnotherPaperSizeIsLaidAtOnceAndRemembered)
 {
     auto& size = find<QComboBox>(u"paperSize"_s);
     size.setFocus();
     QTest::keyClick(&size, Qt::Key_Up);
     EXPECT_EQ(pages().size, PaperSize::a4);
-    const SummaryPage again(*m_book, Theme::light());
+    const PrintPage again(*m_book, Theme::light());
     EXPECT_EQ(again.findChild<QComboBox*>(u"paperSize"_s)->currentData().toString(), u"a4"_s);
 }
 
-TEST_F(SummaryPageTest, TheContractorsNameGoesToTheHeadOfThePage)
+TEST_F(PrintPageTest, TheContractorsNameGoesToTheHeadOfThePage)
 {
     auto& name = find<QLineEdit>(u"contractor"_s);
     QTest::keyClicks(&name, u"Breakwater Cooling"_s);
@@ -164,7 +164,7 @@ TEST_F(SummaryPageTest, TheContractorsNameGoesToTheHeadOfThePage)
     EXPECT_TRUE(shows(u"Breakwater Cooling"_s));
 }
 
-TEST_F(SummaryPageTest, ExportWritesTheFileAndSaysWhere)
+TEST_F(PrintPageTest, ExportWritesTheFileAndSaysWhere)
 {
     m_answer = m_folder.filePath(u"out.pdf"_s);
     exportNow();
@@ -175,7 +175,7 @@ TEST_F(SummaryPageTest, ExportWritesTheFileAndSaysWhere)
     EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
 }
 
-TEST_F(SummaryPageTest, AnExportCalledOffWritesNothingAndSaysNothing)
+TEST_F(PrintPageTest, AnExportCalledOffWritesNothingAndSaysNothing)
 {
     const QStringList before = QDir(m_folder.path()).entryList();
     click(u"exportPdf"_s);
@@ -183,7 +183,7 @@ TEST_F(SummaryPageTest, AnExportCalledOffWritesNothingAndSaysNothing)
     EXPECT_TRUE(find<QLabel>(u"said"_s).text().isEmpty());
 }
 
-TEST_F(SummaryPageTest, AnExportCanBeCancelledAndLeavesNothingBehind)
+TEST_F(PrintPageTest, AnExportCanBeCancelledAndLeavesNothingBehind)
 {
     std::binary_semaphore goOn(0);
     Sheet sheet;
@@ -208,12 +208,12 @@ TEST_F(SummaryPageTest, AnExportCanBeCancelledAndLeavesNothingBehind)
     button.click();
     goOn.release();
     EXPECT_TRUE(QTest::qWaitFor([this] { return !find<QLabel>(u"said"_s).isHidden(); }));
-    EXPECT_EQ(find<QLabel>(u"said"_s).text(), u"Export cancelled; nothing was written.");
+    EXPECT_EQ(find<QLabel>(u"said"_s).text(), u"Cancelled; nothing was written or printed.");
     EXPECT_EQ(button.text(), usual);
     EXPECT_FALSE(QFile::exists(m_answer));
 }
 
-TEST_F(SummaryPageTest, AMissingFolderIsSaidInOneSentence)
+TEST_F(PrintPageTest, AMissingFolderIsSaidInOneSentence)
 {
     m_answer = m_folder.filePath(u"nowhere/out.pdf"_s);
     exportNow();
@@ -221,7 +221,7 @@ TEST_F(SummaryPageTest, AMissingFolderIsSaidInOneSentence)
     EXPECT_FALSE(find<QLabel>(u"said"_s).isHidden());
 }
 
-TEST_F(SummaryPageTest, PrintingGoesThroughTheSamePages)
+TEST_F(PrintPageTest, PrintingGoesThroughTheSamePages)
 {
     const QString path = m_folder.filePath(u"printed.pdf"_s);
     m_page->setPrinterChooser([&path](QPrinter& printer) {
@@ -230,19 +230,21 @@ TEST_F(SummaryPageTest, PrintingGoesThroughTheSamePages)
         return true;
     });
     click(u"print"_s);
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !find<QLabel>(u"said"_s).isHidden(); }));
+    EXPECT_TRUE(find<QLabel>(u"said"_s).text().contains(u"Sent to the printer"));
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
 }
 
-TEST_F(SummaryPageTest, BackLeavesThePage)
+TEST_F(PrintPageTest, BackLeavesThePage)
 {
-    const QSignalSpy left(m_page.get(), &SummaryPage::left);
+    const QSignalSpy left(m_page.get(), &PrintPage::left);
     click(u"backToUnit"_s);
     EXPECT_EQ(left.count(), 1);
 }
 
-TEST_F(SummaryPageTest, AVisitThatIsNotThereShowsNothingAndOffersNothing)
+TEST_F(PrintPageTest, AVisitThatIsNotThereShowsNothingAndOffersNothing)
 {
     m_page->showVisit(m_record.unit.id, VisitId(UuidBytes{9}));
     EXPECT_TRUE(pages().pages.empty());
@@ -250,7 +252,7 @@ TEST_F(SummaryPageTest, AVisitThatIsNotThereShowsNothingAndOffersNothing)
     EXPECT_FALSE(find<QPushButton>(u"print"_s).isEnabled());
 }
 
-TEST_F(SummaryPageTest, ThePreviewPaintsGradesInTheirColours)
+TEST_F(PrintPageTest, ThePreviewPaintsGradesInTheirColours)
 {
     const QImage picture = m_page->grab().toImage();
     const QRgb poor = Theme::print().fill(Grade::poor).rgb();

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "ui/shell/record_file_drop.h"
+#include "ui/shell/file_drop.h"
 
 #include <QDropEvent>
 #include <QMimeData>
@@ -10,20 +10,21 @@
 
 namespace padside {
 
-RecordFileDrop::RecordFileDrop(QWidget& window)
+FileDrop::FileDrop(QWidget& window, QString ending)
     : QObject(&window)
+    , m_ending(std::move(ending))
 {
     window.setAcceptDrops(true);
     window.installEventFilter(this);
 }
 
-bool RecordFileDrop::eventFilter(QObject* watched, QEvent* event)
+bool FileDrop::eventFilter(QObject* watched, QEvent* event)
 {
     // Both events are of this family; a drag that was refused when it came in is never dropped.
     if (event->type() != QEvent::DragEnter && event->type() != QEvent::Drop)
         return QObject::eventFilter(watched, event);
     auto* drop = static_cast<QDropEvent*>(event); // NOLINT(cppcoreguidelines-pro-type-static-cast-downcast)
-    const auto file = drop->mimeData() ? recordFileIn(*drop->mimeData()) : std::nullopt;
+    const auto file = drop->mimeData() ? fileIn(*drop->mimeData(), m_ending) : std::nullopt;
     if (!file)
         return QObject::eventFilter(watched, event);
     drop->setDropAction(Qt::CopyAction); // never a move: the file stays where it is
@@ -33,13 +34,13 @@ bool RecordFileDrop::eventFilter(QObject* watched, QEvent* event)
     return true;
 }
 
-std::optional<QString> recordFileIn(const QMimeData& data)
+std::optional<QString> fileIn(const QMimeData& data, const QString& ending)
 {
     const QList<QUrl> urls = data.urls();
     if (urls.size() != 1 || !urls[0].isLocalFile())
         return std::nullopt;
     const QString file = urls[0].toLocalFile();
-    if (!file.endsWith(QStringLiteral(".padside"), Qt::CaseInsensitive))
+    if (!file.endsWith(ending, Qt::CaseInsensitive))
         return std::nullopt;
     return file;
 }
