@@ -91,6 +91,26 @@ TEST_F(CalcOutlook, BeliefWithoutSpreadIsTheChainItself)
     EXPECT_NEAR(said["chance_spent"][0], 0.1, 1e-11);
 }
 
+// Computed outside the project with 30-digit arithmetic: general matrix exponentials for each node of the pace, nodes
+// from the roots of the Hermite polynomial.
+TEST_F(CalcOutlook, BeliefAgreesWithThirtyDigitArithmetic)
+{
+    const OutlookJson said = answer("belief", R"({"rates_per_year": [0.45, 0.30, 0.22, 0.15], "frailty_sigma": 0.6,
+        "start": {"grade": 1, "exposure": 0}, "observations": [{"exposure": 2.1, "grade": 1},
+        {"exposure": 3.4, "seen": false}, {"exposure": 5.25, "grade": 3}], "horizons": [0.5, 1, 2, 5]})");
+    const std::vector<double> belief{0, 0.110881122427326, 0.875524652401273, 0.0135942251714008, 0};
+    const std::vector<double> spent{0.00509437667550032, 0.0166358112808935, 0.0532746505796737, 0.209602472056522};
+    for (std::size_t grade = 0; grade < belief.size(); ++grade)
+        EXPECT_NEAR(said["belief"][grade], belief[grade], 1e-12);
+    for (std::size_t horizon = 0; horizon < spent.size(); ++horizon)
+        EXPECT_NEAR(said["chance_spent"][horizon], spent[horizon], 1e-12);
+    EXPECT_NEAR(said["pace_mean"], 0.956989559239801, 1e-12);
+    EXPECT_NEAR(said["log_likelihood"], -2.55295735295027, 1e-12);
+    EXPECT_NEAR(said["exposure_to_spent"]["p10"], 2.979201520171, 1e-10);
+    EXPECT_NEAR(said["exposure_to_spent"]["p50"], 10.94180938085, 1e-9);
+    EXPECT_NEAR(said["exposure_to_spent"]["p90"], 32.38590593725, 1e-9);
+}
+
 TEST_F(CalcOutlook, WhatNeverComesToPassIsNull)
 {
     const OutlookJson said = answer("belief", R"({"rates_per_year": [1, 0, 0, 0], "frailty_sigma": 0,
