@@ -43,6 +43,8 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_outlook = readOutlook(root.object("outlook"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
+    if (const auto ours = mergedCatalogueText(shipped, {}))
+        checkNothingNeededIsMissing(*ours, *text, trouble);
     if (trouble.first())
         return tl::unexpected(*trouble.first());
     return catalogue;

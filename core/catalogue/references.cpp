@@ -87,4 +87,19 @@ void checkReferences(const Catalogue& catalogue, Trouble& trouble)
     }
 }
 
+void checkNothingNeededIsMissing(const nlohmann::ordered_json& ours, const nlohmann::ordered_json& merged,
+                                 Trouble& trouble)
+{
+    for (const char* section : {"assumptions", "reading_limits"}) {
+        if (!ours.contains(section) || !merged.contains(section))
+            continue; // said where the section is read
+        for (const auto& [code, entry] : ours.at(section).items()) {
+            if (!merged.at(section).contains(code)) {
+                trouble.report(std::string(section) + "/" + code,
+                               PADSIDE_SAY("{0}: this figure is needed. Change its value instead of taking it away."));
+            }
+        }
+    }
+}
+
 } // namespace padside
