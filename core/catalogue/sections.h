@@ -20,6 +20,7 @@ namespace padside {
 [[nodiscard]] std::vector<Assumption> readAssumptions(JsonObject section);
 [[nodiscard]] std::vector<LeakLimit> readLeakLimits(JsonObject section);
 [[nodiscard]] std::vector<Coating> readCoatings(JsonObject section);
+[[nodiscard]] OutlookFigures readOutlook(JsonObject section);
 
 /// Reports every code that points at nothing, and task codes used twice.
 void checkReferences(const Catalogue& catalogue, Trouble& trouble);

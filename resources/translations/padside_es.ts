@@ -3434,6 +3434,222 @@
 <context>
     <name>core</name>
     <message>
+        <source>{0}: four shares of at least 0.001 that add up to 1 are needed here.</source>
+        <translation>{0}: aquí hacen falta cuatro partes de al menos 0,001 que sumen 1.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no treatment of this kind.</source>
+        <translation>{0}: no hay ningún tratamiento de esta clase.</translation>
+    </message>
+    <message>
+        <source>{0}: this part kind has no zone &quot;{1}&quot;.</source>
+        <translation>{0}: esta clase de pieza no tiene la zona «{1}».</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a number is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un número.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
+        <translation>{0}, {1}: un grado es un número entero del 1 al 5.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: true or false is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta true o false.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: this is missing.</source>
+        <translation>{0}, {1}: esto falta.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
+        <translation>{0}, {1}: aquí no se conoce tal campo. ¿Está mal escrito?</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta una lista de números entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
+        <translation>{0}, {1}: hacen falta cuatro tasas, de los grados 1 a 4.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta &quot;unknown&quot; o un objeto con grade y exposure.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un objeto con exposure y grade.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
+        <translation>{0}, {1}: lo que no se vio no tiene grado. Quite uno de los dos.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list in square brackets is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta una lista entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
+        <translation>{0} no es un objeto JSON. Debe empezar con una llave y estar completo.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un número entero del 1 al {2}.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
+        <translation>{0}, línea {1}: el equipo {2} retrocede en el tiempo desde la línea {3}. Ponga sus filas en orden.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
+        <translation>{0}, línea {1}: el equipo {2} pasa del grado {3} al {4}, que es mejor; las tasas se aprenden solo del deterioro. Dele otro nombre de equipo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
+        <translation>{0}, línea {1}: el equipo {2} pasa del grado {3} al {4} sin que pase tiempo. Corrija los años o el grado.</translation>
+    </message>
+    <message>
+        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
+        <translation>{0} no tiene ningún equipo visto dos veces, así que no hay paso del que aprender tasas.</translation>
+    </message>
+    <message>
+        <source>Rates lie between 0 and {0} per year.</source>
+        <translation>Las tasas están entre 0 y {0} por año.</translation>
+    </message>
+    <message>
+        <source>Horizons lie between 0 and {0} years.</source>
+        <translation>Los horizontes están entre 0 y {0} años.</translation>
+    </message>
+    <message>
+        <source>At most {0} observations are weighed.</source>
+        <translation>Se sopesan como mucho {0} observaciones.</translation>
+    </message>
+    <message>
+        <source>The start lies between 0 and {0} years of exposure.</source>
+        <translation>El comienzo está entre 0 y {0} años de exposición.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
+        <translation>Observación {0}: la exposición está entre 0 y {1} años.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
+        <translation>Observación {0}: su exposición es menor que la anterior. Póngalas en orden.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
+        <translation>Observación {0}: tras lo anterior no puede estar sino agotada, y sin embargo se dice que funciona. Corrija una de las dos, o empiece de nuevo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
+        <translation>Observación {0}: el grado {1} no puede seguir a lo anterior con estas tasas. Corrija una de las dos, o empiece de nuevo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Spent later than {0}, with a chance of more than 90 %.</source>
+        <translation>Agotada después del {0}, con una probabilidad de más del 90 %.</translation>
+    </message>
+    <message>
+        <source>Spent by today, with a chance of at least 90 %.</source>
+        <translation>Agotada ya hoy, con una probabilidad de al menos el 90 %.</translation>
+    </message>
+    <message>
+        <source>There is a chance of 10 % that it is spent by {0}, and of less than 50 % by {1}.</source>
+        <translation>Hay una probabilidad del 10 % de que esté agotada el {0}, y de menos del 50 % el {1}.</translation>
+    </message>
+    <message>
+        <source>Spent from {0} on (10 %), in the middle by {1} (50 %), and with a chance of 90 % only later than {2}.</source>
+        <translation>Agotada a partir del {0} (10 %), en el medio el {1} (50 %), y con una probabilidad del 90 % solo después del {2}.</translation>
+    </message>
+    <message>
+        <source>Spent between {0} (10 %) and {2} (90 %), in the middle by {1} (50 %).</source>
+        <translation>Agotada entre el {0} (10 %) y el {2} (90 %), en el medio el {1} (50 %).</translation>
+    </message>
+    <message>
+        <source>Never seen, and its age is not known: only the usual life of its kind speaks here.</source>
+        <translation>Nunca vista, y no se conoce su edad: aquí solo habla la vida usual de su clase.</translation>
+    </message>
+    <message>
+        <source>Never seen: the usual life of its kind since it was fitted on {0}.</source>
+        <translation>Nunca vista: la vida usual de su clase desde que se montó el {0}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse at about the usual pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más o menos al ritmo usual de su clase.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse slower than usual, at about {3} times the pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más despacio de lo usual, a unas {3} veces el ritmo de su clase.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse faster than usual, at about {3} times the pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más deprisa de lo usual, a unas {3} veces el ritmo de su clase.</translation>
+    </message>
+    <message>
+        <source>Looked for in vain since then, last on {0}: it may be worse by now, not better.</source>
+        <translation>Buscada en vano desde entonces, la última vez el {0}: puede estar peor ahora, no mejor.</translation>
+    </message>
+    <message>
+        <source>The protection of {0} is expected to slow it until {1}; what lies under it is not better for it.</source>
+        <translation>Se espera que la protección del {0} la frene hasta el {1}; lo que hay debajo no mejora por ello.</translation>
+    </message>
+    <message>
+        <source>In the air of this site it ages about {0} times as fast as in the middle of corrosivity category C3 (ISO 9223); the factor is an assumption.</source>
+        <translation>En el aire de este lugar envejece unas {0} veces tan deprisa como en el medio de la categoría de corrosividad C3 (ISO 9223); el factor es un supuesto.</translation>
+    </message>
+    <message>
+        <source>The air of this site is not known; the middle of corrosivity category C3 (ISO 9223) stands in for it.</source>
+        <translation>No se conoce el aire de este lugar; en su lugar vale el medio de la categoría de corrosividad C3 (ISO 9223).</translation>
+    </message>
+    <message>
+        <source>On {0} it was graded as it could not be after what came before; it is taken as repaired then.</source>
+        <translation>El {0} se le dio un grado que no podía tener tras lo anterior; se toma como reparada entonces.</translation>
+    </message>
+    <message>
+        <source>Rates can only be learned around prior rates and a spread above 0.</source>
+        <translation>Las tasas solo pueden aprenderse en torno a tasas previas y a una dispersión mayores que 0.</translation>
+    </message>
+    <message>
+        <source>The rates learned from the records did not settle after {0} rounds; the prior rates stay in use.</source>
+        <translation>Las tasas aprendidas de los registros no se asentaron tras {0} vueltas; siguen en uso las tasas previas.</translation>
+    </message>
+    <message>
+        <source>The spread of the pace must lie between 0 and {0}.</source>
+        <translation>La dispersión del ritmo debe estar entre 0 y {0}.</translation>
+    </message>
+    <message>
+        <source>The pace is carried on 1 to {0} nodes.</source>
+        <translation>El ritmo se lleva en 1 a {0} nodos.</translation>
+    </message>
+    <message>
+        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
+        <translation>El paso {0} no dura un número de años a partir de 0. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
+        <translation>El paso {0} va del grado {1} al {2}, que es mejor; las tasas se aprenden solo del deterioro. Empiece otro equipo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
+        <translation>El paso {0} va del grado {1} al {2} sin que pase tiempo. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>No unit was seen twice, so there is no step to learn rates from.</source>
+        <translation>Ningún equipo se vio dos veces, así que no hay paso del que aprender tasas.</translation>
+    </message>
+    <message>
+        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
+        <translation>Las tasas no se asentaron tras {0} vueltas; los pasos dicen demasiado poco o se contradicen.</translation>
+    </message>
+    <message>
+        <source>No part of this unit is known to stop it.</source>
+        <translation>No se sabe de ninguna pieza de este equipo que lo detenga.</translation>
+    </message>
+    <message>
+        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3}. Parts are taken to fail independently of each other.</source>
+        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3}. Se supone que las piezas fallan independientemente unas de otras.</translation>
+    </message>
+    <message>
         <source>looks</source>
         <translation>aspecto</translation>
     </message>
