@@ -3430,6 +3430,14 @@
         <source>short equation with refitted exponents, within 0.023 % of the equation of state of Lemmon and Akasaka (2022), Int. J. Thermophys. 43</source>
         <translation>ecuación corta con exponentes reajustados, con una diferencia de hasta el 0,023 % de la ecuación de estado de Lemmon y Akasaka (2022), Int. J. Thermophys. 43</translation>
     </message>
+    <message>
+        <source>A rusted share that grows by this much a year or more is flagged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading that will leave its limit within this time is flagged.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -6394,74 +6402,6 @@
         <translation>Extrapolado, solo orientativo: fuera del intervalo al que se ajustó la norma están estos valores:</translation>
     </message>
     <message>
-        <source>{0}, {1}: a number is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: true or false is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: this is missing.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a list in square brackets is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Weather of {0} hours: on average {1} and {2} of relative humidity.</source>
         <translation>Datos de {0} horas: de media {1} y {2} de humedad relativa.</translation>
     </message>
@@ -6480,66 +6420,6 @@
     <message>
         <source>Rows skipped: {0}; of these, values were missing in {1}.</source>
         <translation>Filas omitidas: {0}; de ellas, en {1} faltaban valores.</translation>
-    </message>
-    <message>
-        <source>Rates lie between 0 and {0} per year.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Horizons lie between 0 and {0} years.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>At most {0} observations are weighed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The start lies between 0 and {0} years of exposure.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The spread of the pace must lie between 0 and {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The pace is carried on 1 to {0} nodes.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No unit was seen twice, so there is no step to learn rates from.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>price of a new unit</source>
@@ -6647,6 +6527,58 @@
     </message>
     <message>
         <source>run it with the spare at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: this figure is needed. Change its value instead of taking it away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase heater cold on {0}: the compressor shell was only {1} warmer than the air. Liquid in the oil at the first cold start can end the compressor.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shell measured warm with the heater on for 12 hours, or the heater replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} {1}, drifting: it passes its limit of {2} about {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part replaced, or a reading that no longer drifts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured again, inside its limit; last measured on {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: rusted {3}, {4} more a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brushed and coated, or a share that no longer grows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the wall of {3} is not more than the {4} that must be left. While charged, keep clear of it; a licensed technician decides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the wall of {3} reaches the {4} that must be left in about {5} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The part replaced; or measured again at the bare spot with a rate that leaves longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: found {3} at {4} {5} on {6} and not coated since; what is wet and bare goes on rusting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found dry, or brushed and coated.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
