@@ -116,6 +116,12 @@ void readElectrical(Telling& telling, Gauge& gauge)
     }
 }
 
+/// How much of a zone has rusted when it has decayed so far (1 sound .. 5 spent): 0.3 % at 2, 30 % at 5; ours.
+double rustedShareAt(double decay)
+{
+    return std::min(0.003 * std::exp(1.535 * (decay - 2)), 0.6);
+}
+
 void readWithPowerOff(Telling& telling, Gauge& gauge)
 {
     UnitLife& life = telling.life;
@@ -134,6 +140,12 @@ void readWithPowerOff(Telling& telling, Gauge& gauge)
     if (life.scenario->gauged && bottom && telling.visit.reason == VisitReason::fall)
         gauge.read("wall-thickness", (life.wallMm + 0.02 * dice.bell()) * 1e-3, "mm", 2, "in", 3, "suction-accumulator",
                    bottom);
+    if (life.scenario->gauged) {
+        for (const char* where : {"crown", "bottom"}) {
+            if (const ZoneState* zone = life.zone("suction-accumulator", where))
+                gauge.read("rust-share", rustedShareAt(zone->decay), "pct", 1, "pct", 1, "suction-accumulator", zone);
+        }
+    }
 }
 
 void readHeating(Telling& telling, Gauge& gauge)

@@ -37,10 +37,14 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_refrigerants = readRefrigerants(root.object("refrigerants"));
     catalogue.m_cautions = readCautions(root.object("cautions"));
     catalogue.m_assumptions = readAssumptions(root.object("assumptions"));
+    catalogue.m_readingLimits = readReadingLimits(root.object("reading_limits"));
     catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
     catalogue.m_coatings = readCoatings(root.object("coatings"));
+    catalogue.m_outlook = readOutlook(root.object("outlook"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
+    if (const auto ours = mergedCatalogueText(shipped, {}))
+        checkNothingNeededIsMissing(*ours, *text, trouble);
     if (trouble.first())
         return tl::unexpected(*trouble.first());
     return catalogue;
@@ -75,6 +79,11 @@ const NameplateItem* Catalogue::nameplateItem(std::string_view code) const
 const Caution* Catalogue::caution(std::string_view code) const
 {
     return entryWith(code, m_cautions);
+}
+
+const ReadingLimit* Catalogue::readingLimit(std::string_view code) const
+{
+    return entryWith(code, m_readingLimits);
 }
 
 const LeakLimit* Catalogue::leakLimit(std::string_view code) const

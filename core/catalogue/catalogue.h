@@ -4,6 +4,7 @@
 
 #include "core/catalogue/coating.h"
 #include "core/catalogue/leak_limit.h"
+#include "core/catalogue/outlook_figures.h"
 #include "core/catalogue/refrigerant.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
@@ -127,7 +128,8 @@ struct ReadingKind
     QuantityKind quantity = QuantityKind::count;
     std::string metricUnit; ///< unit code used when none is typed
     std::string customaryUnit;
-    std::string partKind; ///< the part it belongs to; empty: the unit
+    std::string partKind; ///< the part it belongs to; empty: the unit, or zones
+    std::vector<std::string> zonesOf; ///< it is taken zone by zone, at parts of these kinds
     std::vector<Condition> needs;
     double lowest = 0; ///< SI; outside lowest..highest the value is questioned, not refused
     double highest = 0;
@@ -163,6 +165,16 @@ struct Assumption
     std::string source;
 };
 
+/// A bound on what readings are asked for; ours to start with, theirs to change.
+struct ReadingLimit
+{
+    std::string code; ///< "superheat-tolerance"
+    double si = 0;
+    std::string unit; ///< code of the measuring unit it is written in
+    std::string sentence;
+    std::string source;
+};
+
 /// What is known about parts and units in general. Read from our data with the person's own changes laid over it.
 class Catalogue
 {
@@ -179,8 +191,10 @@ public:
     [[nodiscard]] const std::vector<Refrigerant>& refrigerants() const { return m_refrigerants; }
     [[nodiscard]] const std::vector<Caution>& cautions() const { return m_cautions; }
     [[nodiscard]] const std::vector<Assumption>& assumptions() const { return m_assumptions; }
+    [[nodiscard]] const std::vector<ReadingLimit>& readingLimits() const { return m_readingLimits; }
     [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
     [[nodiscard]] const std::vector<Coating>& coatings() const { return m_coatings; }
+    [[nodiscard]] const OutlookFigures& outlook() const { return m_outlook; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -192,6 +206,7 @@ public:
     [[nodiscard]] const LeakLimit* leakLimit(std::string_view code) const;
     [[nodiscard]] const Coating* coating(std::string_view code) const;
 
+    [[nodiscard]] const ReadingLimit* readingLimit(std::string_view code) const;
     /// The refrigerant somebody means who writes "R-410A", "r410a" or "R 410A", or nullptr.
     [[nodiscard]] const Refrigerant* refrigerant(std::string_view typed) const;
 
@@ -209,8 +224,10 @@ private:
     std::vector<Refrigerant> m_refrigerants;
     std::vector<Caution> m_cautions;
     std::vector<Assumption> m_assumptions;
+    std::vector<ReadingLimit> m_readingLimits;
     std::vector<LeakLimit> m_leakLimits;
     std::vector<Coating> m_coatings;
+    OutlookFigures m_outlook;
 };
 
 } // namespace padside

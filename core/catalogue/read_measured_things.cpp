@@ -41,6 +41,8 @@ ReadingKind readReadingKind(const std::string& code, JsonObject fields)
     kind.customaryUnit = readUnit(fields, "customary_unit", kind.quantity);
     if (fields.has("part_kind"))
         kind.partKind = fields.text("part_kind");
+    if (fields.has("zones_of"))
+        kind.zonesOf = fields.texts("zones_of");
     if (fields.has("needs"))
         kind.needs = fields.choices<Condition>("needs");
     kind.lowest = readBound(fields, "lowest", kind.metricUnit);
@@ -75,6 +77,28 @@ std::vector<NameplateItem> readNameplateItems(JsonObject section)
         item.customaryUnit = readUnit(fields, "customary_unit", item.quantity);
         fields.nothingElse();
         all.push_back(std::move(item));
+    }
+    return all;
+}
+
+std::vector<ReadingLimit> readReadingLimits(JsonObject section)
+{
+    std::vector<ReadingLimit> all;
+    for (auto& [code, fields] : section.members()) {
+        ReadingLimit limit;
+        limit.code = code;
+        limit.unit = fields.text("measured_in");
+        const double written = fields.number("value");
+        const MeasuringUnit* unit = unitByCode(limit.unit);
+        if (unit == nullptr) {
+            fields.trouble().report(fields.pathOf("measured_in"), PADSIDE_SAY("{0}: \"{1}\" is not a unit of measure."),
+                                    {limit.unit});
+        }
+        limit.si = unit != nullptr ? toSi(written, *unit) : written;
+        limit.sentence = fields.text("sentence");
+        limit.source = fields.text("source");
+        fields.nothingElse();
+        all.push_back(std::move(limit));
     }
     return all;
 }

@@ -15,7 +15,7 @@ double positive(JsonObject& fields, std::string_view field)
 {
     const double value = fields.number(field);
     if (!(value > 0))
-        fields.trouble().report(fields.pathOf(field), PADSIDE_SAY("{0}: a number above 0 is needed here."));
+        fields.trouble().report(fields.pathOf(field), PADSIDE_SAY("{0}: a number above zero is needed here."));
     return value;
 }
 

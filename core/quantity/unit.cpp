@@ -23,7 +23,7 @@ constexpr std::array<Spelling, 4> fahrenheitStep{"F", "°F", "degF", "F deg"};
 constexpr std::array<Spelling, 3> psig{"psi", "psi g", "lb/in2"};
 constexpr std::array<Spelling, 2> barg{"bar", "bar g"};
 constexpr std::array<Spelling, 2> kpag{"kPa", "kPa g"};
-constexpr std::array<Spelling, 3> mpag{"MPa", "MPa g", "mpa"};
+constexpr std::array<Spelling, 5> mpag{"MPa", "MPa g", "mpa", "N/mm2", "N/mm²"}; // a stress is one too
 constexpr std::array<Spelling, 2> pag{"Pa", "Pa g"};
 constexpr std::array<Spelling, 4> inwc{"in.w.c.", "inwc", "in wc", "inH2O"};
 constexpr std::array<Spelling, 2> bara{"bar", "bar a"};

@@ -12,12 +12,20 @@ namespace padside {
 
 namespace {
 
+// An end of the range typed in another unit differs in its last bits.
+constexpr double sameEnd = 1e-8;
+
+bool within(double value, double low, double high)
+{
+    return value >= low * (1 - sameEnd) && value <= high * (1 + sameEnd);
+}
+
 Result<double> pressureOn(const SaturationCurve& curve, const Refrigerant& refrigerant, double temperatureK)
 {
     if (!std::isfinite(temperatureK))
         return problem(ProblemKind::badInput, PADSIDE_SAY("The temperature of the refrigerant is not a number."));
     const double highest = highestSaturationK(refrigerant);
-    if (temperatureK < refrigerant.lowestK || temperatureK > highest) {
+    if (!within(temperatureK, refrigerant.lowestK, highest)) {
         return problem(ProblemKind::badInput,
                        PADSIDE_SAY("{0} is outside the range in which the pressure of {1} is known, {2} to {3}."),
                        {temperatureAmount(temperatureK), refrigerant.code, temperatureAmount(refrigerant.lowestK),
@@ -39,11 +47,10 @@ Result<double> temperatureOn(const SaturationCurve& curve, const Refrigerant& re
     const double highest = highestSaturationK(refrigerant);
     const double lowestPa = curvePressurePa(curve, refrigerant.lowestK);
     const double highestPa = curvePressurePa(curve, highest);
-    if (absolutePa < lowestPa || absolutePa > highestPa) {
+    if (!within(absolutePa, lowestPa, highestPa)) {
         return problem(
             ProblemKind::badInput,
-            PADSIDE_SAY(
-                "{0} absolute is outside the range in which the temperature of {1} is known, {2} to {3} ({4} to {5})."),
+            PADSIDE_SAY("{0} is outside the range in which the temperature of {1} is known, {2} to {3} ({4} to {5})."),
             {absolutePressureAmount(absolutePa), refrigerant.code, absolutePressureAmount(lowestPa),
              absolutePressureAmount(highestPa), temperatureAmount(refrigerant.lowestK), temperatureAmount(highest)});
     }

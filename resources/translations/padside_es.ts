@@ -660,6 +660,29 @@
         <source>charge %1</source>
         <translation>carga %1</translation>
     </message>
+    <message>
+        <source>May point to</source>
+        <translation>Puede indicar</translation>
+    </message>
+    <message>
+        <source>%1. What would decide: %2</source>
+        <translation>%1. Qué lo decidiría: %2</translation>
+    </message>
+    <message>
+        <source>A hint from common practice, not a verdict.</source>
+        <translation>Un indicio de la práctica común, no un veredicto.</translation>
+    </message>
+    <message>
+        <source>What the readings mean</source>
+        <translation>Qué dicen las lecturas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other reading(s) as asked for.</source>
+        <translation>
+            <numerusform>%n lectura más, como se pide.</numerusform>
+            <numerusform>%n lecturas más, como se pide.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>catalogue</name>
@@ -2855,9 +2878,777 @@
         <source>heat pump</source>
         <translation>bomba de calor</translation>
     </message>
+    <message>
+        <source>What is put into a unit within this time of a recovery is the recovered charge put back, up to its mass; only what goes in beyond it makes up for a leak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A second addition of refrigerant within this time is flagged; without another one for this long the flag clears.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than this share of the full charge added within one season is flagged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Additions within this time are of one season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alkyd primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: the data sheet on the tin comes first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>alkyd enamel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rust converter, water-based</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice, no source: the data sheet on the tin comes first; water-based products depart from the doubling rule</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>epoxy, two-part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>zinc-rich primer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bitumen coating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>corrosion-inhibiting wax film</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no rule for so small a unit; an early warning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the figure of 40 CFR 82.157 for comfort cooling, taken over as advice; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 82.157, ozone-depleting refrigerant, 50 lb or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 82.157; which refrigerants are class I or II: from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 84.106, HFC, 15 lb or more; residential and light commercial units are exempt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR part 84, subpart C; the exemption in 84.106(a) and which refrigerants have a GWP above 53: from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR 84.106, HFC, 15 lb or more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 CFR part 84, subpart C; which refrigerants have a GWP above 53: from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the figure of 40 CFR 82.157 for commercial refrigeration, taken over as advice; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the figure of 40 CFR 82.157 for industrial process refrigeration, taken over as advice; common practice, no source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside diameter of the accumulator</source>
+        <translation>diámetro exterior del acumulador</translation>
+    </message>
+    <message>
+        <source>line voltage 1 to 2 (three-phase)</source>
+        <translation>tensión de red 1 a 2 (trifásica)</translation>
+    </message>
+    <message>
+        <source>At the contactor while the unit runs, all three within a minute; qualified people only.</source>
+        <translation>En el contactor con la unidad en marcha, las tres en un minuto; solo personas competentes.</translation>
+    </message>
+    <message>
+        <source>line voltage 2 to 3 (three-phase)</source>
+        <translation>tensión de red 2 a 3 (trifásica)</translation>
+    </message>
+    <message>
+        <source>line voltage 3 to 1 (three-phase)</source>
+        <translation>tensión de red 3 a 1 (trifásica)</translation>
+    </message>
+    <message>
+        <source>rusted share</source>
+        <translation>parte oxidada</translation>
+    </message>
+    <message>
+        <source>Share of this zone&apos;s surface that has rusted itself; stains that ran down from elsewhere don&apos;t count.</source>
+        <translation>Parte de la superficie de esta zona que está oxidada; las manchas que han escurrido de otro sitio no cuentan.</translation>
+    </message>
+    <message>
+        <source>Superheat may be this far from its target; twice as far is past the limit.</source>
+        <translation>El recalentamiento puede apartarse esto de su objetivo; el doble pasa del límite.</translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: within 5 °F of the target</source>
+        <translation>California, Título 24 (2008), apéndice residencial RA3.2: a menos de 5 °F del objetivo</translation>
+    </message>
+    <message>
+        <source>With a thermostatic valve superheat is at least this, where the maker gives no other.</source>
+        <translation>Con válvula termostática, el recalentamiento es al menos este, si el fabricante no da otro.</translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 4 to 25 °F</source>
+        <translation>California, Título 24 (2008), apéndice residencial RA3.2: de 4 a 25 °F</translation>
+    </message>
+    <message>
+        <source>With a thermostatic valve superheat is at most this, where the maker gives no other.</source>
+        <translation>Con válvula termostática, el recalentamiento es como mucho este, si el fabricante no da otro.</translation>
+    </message>
+    <message>
+        <source>Subcooling may be this far from its target; twice as far is past the limit.</source>
+        <translation>El subenfriamiento puede apartarse esto de su objetivo; el doble pasa del límite.</translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: within 3 °F of the target</source>
+        <translation>California, Título 24 (2008), apéndice residencial RA3.2: a menos de 3 °F del objetivo</translation>
+    </message>
+    <message>
+        <source>With a valve subcooling is usually at least this, where the nameplate asks for none.</source>
+        <translation>Con válvula, el subenfriamiento suele ser al menos este, si la placa no pide otro.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 8 to 14 °F</source>
+        <translation>práctica común, sin fuente: de 8 a 14 °F</translation>
+    </message>
+    <message>
+        <source>With a valve subcooling is usually at most this, where the nameplate asks for none.</source>
+        <translation>Con válvula, el subenfriamiento suele ser como mucho este, si la placa no pide otro.</translation>
+    </message>
+    <message>
+        <source>Colder outdoors, superheat and subcooling do not tell the charge.</source>
+        <translation>Con más frío fuera, el recalentamiento y el subenfriamiento no dicen la carga.</translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 55 °F</source>
+        <translation>California, Título 24 (2008), apéndice residencial RA3.2: 55 °F</translation>
+    </message>
+    <message>
+        <source>The refrigerant condenses at least this much above the outdoor air (efficient units: 10 to 20 °F).</source>
+        <translation>El refrigerante condensa al menos esto por encima del aire exterior (unidades eficientes: de 10 a 20 °F).</translation>
+    </message>
+    <message>
+        <source>The refrigerant condenses at most this much above the outdoor air.</source>
+        <translation>El refrigerante condensa como mucho esto por encima del aire exterior.</translation>
+    </message>
+    <message>
+        <source>mechanical engineering handbook, air conditioning and refrigeration: 20 to 30 °F for comfort cooling</source>
+        <translation>manual de ingeniería mecánica, climatización y refrigeración: de 20 a 30 °F en climatización</translation>
+    </message>
+    <message>
+        <source>Further above the outdoor air than this is past the limit.</source>
+        <translation>Más por encima del aire exterior pasa del límite.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 35 °F</source>
+        <translation>práctica común, sin fuente: 35 °F</translation>
+    </message>
+    <message>
+        <source>The refrigerant boils about this much below the return air, at usual airflow.</source>
+        <translation>El refrigerante hierve más o menos esto por debajo del aire de retorno, con el caudal usual.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 35 °F at 400 cfm per ton</source>
+        <translation>práctica común, sin fuente: 35 °F con 400 cfm por tonelada</translation>
+    </message>
+    <message>
+        <source>So far from that is still usual.</source>
+        <translation>Apartarse esto todavía es usual.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 5 °F</source>
+        <translation>práctica común, sin fuente: 5 °F</translation>
+    </message>
+    <message>
+        <source>Further from that is past the limit.</source>
+        <translation>Apartarse más pasa del límite.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 10 °F</source>
+        <translation>práctica común, sin fuente: 10 °F</translation>
+    </message>
+    <message>
+        <source>The drop from return to supply air may be this far from its target.</source>
+        <translation>La caída del aire de retorno al de impulsión puede apartarse esto de su objetivo.</translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 3 °F</source>
+        <translation>California, Título 24 (2008), apéndice residencial RA3.2: 3 °F</translation>
+    </message>
+    <message>
+        <source>Further from that target is past the limit.</source>
+        <translation>Apartarse más de ese objetivo pasa del límite.</translation>
+    </message>
+    <message>
+        <source>California Title 24 (2008), Residential Appendix RA3.2: 4 °F for a verifier</source>
+        <translation>California, Título 24 (2008), apéndice residencial RA3.2: 4 °F para un verificador</translation>
+    </message>
+    <message>
+        <source>A capacitor may be this far from its label.</source>
+        <translation>Un capacitor puede apartarse esto de su etiqueta.</translation>
+    </message>
+    <message>
+        <source>usual on labels; common practice, no source</source>
+        <translation>usual en las etiquetas; práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>A capacitor further from its label than this is replaced.</source>
+        <translation>Un capacitor más lejos de su etiqueta se cambia.</translation>
+    </message>
+    <message>
+        <source>A compressor draws at least this share of its rated load current.</source>
+        <translation>Un compresor consume al menos esta parte de su corriente nominal.</translation>
+    </message>
+    <message>
+        <source>A compressor that draws more than this share of its rated load current is past the limit.</source>
+        <translation>Un compresor que consume más que esta parte de su corriente nominal pasa del límite.</translation>
+    </message>
+    <message>
+        <source>A fan motor draws at least this share of its full load current.</source>
+        <translation>Un motor de ventilador consume al menos esta parte de su corriente a plena carga.</translation>
+    </message>
+    <message>
+        <source>A fan motor that draws more than this share of its full load current is past the limit.</source>
+        <translation>Un motor de ventilador que consume más que esta parte de su corriente a plena carga pasa del límite.</translation>
+    </message>
+    <message>
+        <source>The line voltage may be this far from the nameplate&apos;s.</source>
+        <translation>La tensión de red puede apartarse esto de la de la placa.</translation>
+    </message>
+    <message>
+        <source>unit data sheets (460 V: 414 to 506 V)</source>
+        <translation>hojas de datos de unidades (460 V: de 414 a 506 V)</translation>
+    </message>
+    <message>
+        <source>So near to that edge it is watched.</source>
+        <translation>Tan cerca de ese límite, se vigila.</translation>
+    </message>
+    <message>
+        <source>Three-phase voltages differ from their mean by at most this.</source>
+        <translation>Las tensiones trifásicas se apartan de su media como mucho esto.</translation>
+    </message>
+    <message>
+        <source>NEMA MG-1</source>
+        <translation>NEMA MG-1</translation>
+    </message>
+    <message>
+        <source>Further from their mean is past the limit of makers and the trade.</source>
+        <translation>Apartarse más de su media pasa del límite de los fabricantes y del oficio.</translation>
+    </message>
+    <message>
+        <source>unit data sheets; trade association&apos;s service manual</source>
+        <translation>hojas de datos de unidades; manual de servicio de una asociación del oficio</translation>
+    </message>
+    <message>
+        <source>A sound compressor winding has at least this insulation resistance.</source>
+        <translation>Un bobinado de compresor sano tiene al menos esta resistencia de aislamiento.</translation>
+    </message>
+    <message>
+        <source>A winding below this is looked into.</source>
+        <translation>Un bobinado por debajo de esto se investiga.</translation>
+    </message>
+    <message>
+        <source>After 60 seconds a sound winding has this many times the insulation resistance of 30 seconds.</source>
+        <translation>A los 60 segundos, un bobinado sano tiene estas veces la resistencia de aislamiento de los 30 segundos.</translation>
+    </message>
+    <message>
+        <source>insulation testing guide of a trade firm: 1.4 to 1.6 good, 1.0 to 1.35 questionable</source>
+        <translation>guía de ensayos de aislamiento de una empresa del oficio: de 1,4 a 1,6 bueno, de 1,0 a 1,35 dudoso</translation>
+    </message>
+    <message>
+        <source>Below this the winding is past the limit.</source>
+        <translation>Por debajo de esto, el bobinado pasa del límite.</translation>
+    </message>
+    <message>
+        <source>With its heater on for 12 hours the compressor shell is warmer than the coldest part by at least this.</source>
+        <translation>Con la resistencia conectada 12 horas, la carcasa del compresor está al menos esto más caliente que la parte más fría.</translation>
+    </message>
+    <message>
+        <source>hermetic compressor service handbook: 10 °F</source>
+        <translation>manual de servicio de compresores herméticos: 10 °F</translation>
+    </message>
+    <message>
+        <source>Below this the heater does not work.</source>
+        <translation>Por debajo de esto, la resistencia no funciona.</translation>
+    </message>
+    <message>
+        <source>A discharge line is usually no hotter than this.</source>
+        <translation>Una línea de descarga no suele estar más caliente que esto.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 225 °F</source>
+        <translation>práctica común, sin fuente: 225 °F</translation>
+    </message>
+    <message>
+        <source>A discharge line hotter than this is past the limit.</source>
+        <translation>Una línea de descarga más caliente pasa del límite.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 250 °F</source>
+        <translation>práctica común, sin fuente: 250 °F</translation>
+    </message>
+    <message>
+        <source>Across a clean drier the temperature drops by at most this.</source>
+        <translation>En un secador limpio la temperatura cae como mucho esto.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 2 °F</source>
+        <translation>práctica común, sin fuente: 2 °F</translation>
+    </message>
+    <message>
+        <source>A drier with more than this is past the limit.</source>
+        <translation>Un secador con más que esto pasa del límite.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 3 °F</source>
+        <translation>práctica común, sin fuente: 3 °F</translation>
+    </message>
+    <message>
+        <source>Across a contactor&apos;s pole drops at most this.</source>
+        <translation>En un polo del contactor caen como mucho estos voltios.</translation>
+    </message>
+    <message>
+        <source>From cabinet to grounding conductor there is at most this.</source>
+        <translation>Del gabinete al conductor de tierra hay como mucho esto.</translation>
+    </message>
+    <message>
+        <source>The suction gas warms by at most this through the reversing valve.</source>
+        <translation>El gas de succión se calienta como mucho esto al pasar por la válvula inversora.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 3 to 5 °F</source>
+        <translation>práctica común, sin fuente: de 3 a 5 °F</translation>
+    </message>
+    <message>
+        <source>More than this is past the limit.</source>
+        <translation>Más que esto pasa del límite.</translation>
+    </message>
+    <message>
+        <source>Where the nameplate gives none, external static pressure is at most this.</source>
+        <translation>Si la placa no da ninguna, la presión estática externa es como mucho esta.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 0.5 in. w.c.</source>
+        <translation>práctica común, sin fuente: 0,5 in. w.c.</translation>
+    </message>
+    <message>
+        <source>common practice, no source: 0.8 in. w.c.</source>
+        <translation>práctica común, sin fuente: 0,8 in. w.c.</translation>
+    </message>
+    <message>
+        <source>Painted steel with more rust than this is due for its first larger maintenance.</source>
+        <translation>Al acero pintado con más óxido que esto le toca su primer mantenimiento mayor.</translation>
+    </message>
+    <message>
+        <source>ISO 12944-1 and ISO 4628-3, Ri3; from memory</source>
+        <translation>ISO 12944-1 e ISO 4628-3, Ri3; de memoria</translation>
+    </message>
+    <message>
+        <source>With more rust than this the wall is measured, not only looked at.</source>
+        <translation>Con más óxido que esto, la pared se mide, no solo se mira.</translation>
+    </message>
+    <message>
+        <source>ours, at ASTM D610 grade 4; common practice, no source</source>
+        <translation>valor nuestro, en el grado 4 de ASTM D610; práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>A wall with fewer years left than this is watched.</source>
+        <translation>Una pared a la que quedan menos años se vigila.</translation>
+    </message>
+    <message>
+        <source>API 510, inspection interval of short lives; from memory</source>
+        <translation>API 510, intervalo de inspección de vidas cortas; de memoria</translation>
+    </message>
+    <message>
+        <source>Where neither the nameplate nor the vessel&apos;s size says which wall must be left: this share of the first reading.</source>
+        <translation>Si ni la placa ni el tamaño del recipiente dicen qué pared debe quedar: esta parte de la primera lectura.</translation>
+    </message>
+    <message>
+        <source>A shut-off unit may get this warm; the refrigerant&apos;s pressure then is what the vessel must hold.</source>
+        <translation>Una unidad parada puede llegar a esta temperatura; la presión del refrigerante a ella es la que el recipiente debe aguantar.</translation>
+    </message>
+    <message>
+        <source>ours: 120 °F; common practice, no source</source>
+        <translation>valor nuestro: 120 °F; práctica común, sin fuente</translation>
+    </message>
+    <message>
+        <source>Stress allowed in the vessel&apos;s steel.</source>
+        <translation>Tensión admisible en el acero del recipiente.</translation>
+    </message>
+    <message>
+        <source>ASME Section II-D, plain carbon steel; from memory</source>
+        <translation>ASME, sección II-D, acero al carbono; de memoria</translation>
+    </message>
+    <message>
+        <source>A welded joint counts for this share of the plate.</source>
+        <translation>Una unión soldada vale esta parte de la chapa.</translation>
+    </message>
+    <message>
+        <source>ASME Section VIII-1, UW-12, spot radiography</source>
+        <translation>ASME, sección VIII-1, UW-12, radiografía por puntos</translation>
+    </message>
+    <message>
+        <source>ANSI/ASHRAE 34, as listed in a public table</source>
+        <translation>ANSI/ASHRAE 34, según una tabla pública</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007)</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007)</translation>
+    </message>
+    <message>
+        <source>IPCC Fifth Assessment Report (2013)</source>
+        <translation>IPCC, Quinto Informe de Evaluación (2013)</translation>
+    </message>
+    <message>
+        <source>IPCC Sixth Assessment Report (2021)</source>
+        <translation>IPCC, Sexto Informe de Evaluación (2021)</translation>
+    </message>
+    <message>
+        <source>Kamei, Beyerlein and Jacobsen (1995), Int. J. Thermophys. 16</source>
+        <translation>Kamei, Beyerlein y Jacobsen (1995), Int. J. Thermophys. 16</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.018 % of the equation of state of Kamei, Beyerlein and Jacobsen (1995), Int. J. Thermophys. 16</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,018 % de la ecuación de estado de Kamei, Beyerlein y Jacobsen (1995), Int. J. Thermophys. 16</translation>
+    </message>
+    <message>
+        <source>Tillner-Roth and Yokozeki (1997), J. Phys. Chem. Ref. Data 26</source>
+        <translation>Tillner-Roth y Yokozeki (1997), J. Phys. Chem. Ref. Data 26</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.0013 % of the equation of state of Tillner-Roth and Yokozeki (1997), J. Phys. Chem. Ref. Data 26</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,0013 % de la ecuación de estado de Tillner-Roth y Yokozeki (1997), J. Phys. Chem. Ref. Data 26</translation>
+    </message>
+    <message>
+        <source>Tillner-Roth and Baehr (1994), J. Phys. Chem. Ref. Data 23</source>
+        <translation>Tillner-Roth y Baehr (1994), J. Phys. Chem. Ref. Data 23</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.0035 % of the equation of state of Tillner-Roth and Baehr (1994), J. Phys. Chem. Ref. Data 23</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,0035 % de la ecuación de estado de Tillner-Roth y Baehr (1994), J. Phys. Chem. Ref. Data 23</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007), from memory</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007), de memoria</translation>
+    </message>
+    <message>
+        <source>Lemmon, McLinden and Wagner (2009), J. Chem. Eng. Data 54</source>
+        <translation>Lemmon, McLinden y Wagner (2009), J. Chem. Eng. Data 54</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.012 % of the equation of state of Lemmon, McLinden and Wagner (2009), J. Chem. Eng. Data 54</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,012 % de la ecuación de estado de Lemmon, McLinden y Wagner (2009), J. Chem. Eng. Data 54</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007), mass-weighted mean of the components</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007), media de los componentes ponderada por masa</translation>
+    </message>
+    <message>
+        <source>IPCC Fifth Assessment Report (2013), mass-weighted mean of the components</source>
+        <translation>IPCC, Quinto Informe de Evaluación (2013), media de los componentes ponderada por masa</translation>
+    </message>
+    <message>
+        <source>IPCC Sixth Assessment Report (2021), mass-weighted mean of the components</source>
+        <translation>IPCC, Sexto Informe de Evaluación (2021), media de los componentes ponderada por masa</translation>
+    </message>
+    <message>
+        <source>Lemmon (2003), Int. J. Thermophys. 24, pseudo-critical</source>
+        <translation>Lemmon (2003), Int. J. Thermophys. 24, pseudocrítica</translation>
+    </message>
+    <message>
+        <source>Lemmon (2003), Int. J. Thermophys. 24, pseudo-pure fluid; about 0.5 % uncertain in pressure; lowest temperature from memory</source>
+        <translation>Lemmon (2003), Int. J. Thermophys. 24, fluido pseudopuro; presión con una incertidumbre del 0,5 % aproximadamente; temperatura mínima de memoria</translation>
+    </message>
+    <message>
+        <source>ANSI/ASHRAE 34, from memory</source>
+        <translation>ANSI/ASHRAE 34, de memoria</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>our own fit to the multi-fluid mixture model, within 0.016 % of it; no published short equation is known to us</source>
+        <translation>ajuste nuestro al modelo de mezclas multifluido, con una diferencia de hasta el 0,016 %; no conocemos una ecuación corta publicada</translation>
+    </message>
+    <message>
+        <source>IPCC Fourth Assessment Report (2007), mass-weighted mean of the components, small components from memory</source>
+        <translation>IPCC, Cuarto Informe de Evaluación (2007), media de los componentes ponderada por masa, los componentes menores de memoria</translation>
+    </message>
+    <message>
+        <source>IPCC Fifth Assessment Report (2013), mass-weighted mean of the components, small components from memory</source>
+        <translation>IPCC, Quinto Informe de Evaluación (2013), media de los componentes ponderada por masa, los componentes menores de memoria</translation>
+    </message>
+    <message>
+        <source>IPCC Sixth Assessment Report (2021), mass-weighted mean of the components, small components from memory</source>
+        <translation>IPCC, Sexto Informe de Evaluación (2021), media de los componentes ponderada por masa, los componentes menores de memoria</translation>
+    </message>
+    <message>
+        <source>our own fit to the multi-fluid mixture model, within 0.016 % of it; no published short equation is known to us; the least certain of all here</source>
+        <translation>ajuste nuestro al modelo de mezclas multifluido, con una diferencia de hasta el 0,016 %; no conocemos una ecuación corta publicada; es el menos seguro de todos</translation>
+    </message>
+    <message>
+        <source>our own fit to the mixture model of Bell (2023), J. Phys. Chem. Ref. Data 52, within 0.016 % of it; no published short equation is known to us; about 0.5 K uncertain</source>
+        <translation>ajuste nuestro al modelo de mezclas de Bell (2023), J. Phys. Chem. Ref. Data 52, con una diferencia de hasta el 0,016 %; no conocemos una ecuación corta publicada; incertidumbre de unos 0,5 K</translation>
+    </message>
+    <message>
+        <source>Bücker and Wagner (2006), J. Phys. Chem. Ref. Data 35</source>
+        <translation>Bücker y Wagner (2006), J. Phys. Chem. Ref. Data 35</translation>
+    </message>
+    <message>
+        <source>published short equation, within 0.02 % of the equation of state of Bücker and Wagner (2006), J. Phys. Chem. Ref. Data 35</source>
+        <translation>ecuación corta publicada, con una diferencia de hasta el 0,02 % de la ecuación de estado de Bücker y Wagner (2006), J. Phys. Chem. Ref. Data 35</translation>
+    </message>
+    <message>
+        <source>Lemmon and Akasaka (2022), Int. J. Thermophys. 43</source>
+        <translation>Lemmon y Akasaka (2022), Int. J. Thermophys. 43</translation>
+    </message>
+    <message>
+        <source>short equation with refitted exponents, within 0.023 % of the equation of state of Lemmon and Akasaka (2022), Int. J. Thermophys. 43</source>
+        <translation>ecuación corta con exponentes reajustados, con una diferencia de hasta el 0,023 % de la ecuación de estado de Lemmon y Akasaka (2022), Int. J. Thermophys. 43</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
+    <message>
+        <source>{0}: four shares of at least 0.001 that add up to 1 are needed here.</source>
+        <translation>{0}: aquí hacen falta cuatro partes de al menos 0,001 que sumen 1.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no treatment of this kind.</source>
+        <translation>{0}: no hay ningún tratamiento de esta clase.</translation>
+    </message>
+    <message>
+        <source>{0}: this part kind has no zone &quot;{1}&quot;.</source>
+        <translation>{0}: esta clase de pieza no tiene la zona «{1}».</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a number is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un número.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
+        <translation>{0}, {1}: un grado es un número entero del 1 al 5.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: true or false is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta true o false.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: this is missing.</source>
+        <translation>{0}, {1}: esto falta.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
+        <translation>{0}, {1}: aquí no se conoce tal campo. ¿Está mal escrito?</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta una lista de números entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
+        <translation>{0}, {1}: hacen falta cuatro tasas, de los grados 1 a 4.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta &quot;unknown&quot; o un objeto con grade y exposure.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un objeto con exposure y grade.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
+        <translation>{0}, {1}: lo que no se vio no tiene grado. Quite uno de los dos.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list in square brackets is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta una lista entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
+        <translation>{0} no es un objeto JSON. Debe empezar con una llave y estar completo.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un número entero del 1 al {2}.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
+        <translation>{0}, línea {1}: el equipo {2} retrocede en el tiempo desde la línea {3}. Ponga sus filas en orden.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
+        <translation>{0}, línea {1}: el equipo {2} pasa del grado {3} al {4}, que es mejor; las tasas se aprenden solo del deterioro. Dele otro nombre de equipo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
+        <translation>{0}, línea {1}: el equipo {2} pasa del grado {3} al {4} sin que pase tiempo. Corrija los años o el grado.</translation>
+    </message>
+    <message>
+        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
+        <translation>{0} no tiene ningún equipo visto dos veces, así que no hay paso del que aprender tasas.</translation>
+    </message>
+    <message>
+        <source>Rates lie between 0 and {0} per year.</source>
+        <translation>Las tasas están entre 0 y {0} por año.</translation>
+    </message>
+    <message>
+        <source>Horizons lie between 0 and {0} years.</source>
+        <translation>Los horizontes están entre 0 y {0} años.</translation>
+    </message>
+    <message>
+        <source>At most {0} observations are weighed.</source>
+        <translation>Se sopesan como mucho {0} observaciones.</translation>
+    </message>
+    <message>
+        <source>The start lies between 0 and {0} years of exposure.</source>
+        <translation>El comienzo está entre 0 y {0} años de exposición.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
+        <translation>Observación {0}: la exposición está entre 0 y {1} años.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
+        <translation>Observación {0}: su exposición es menor que la anterior. Póngalas en orden.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
+        <translation>Observación {0}: tras lo anterior no puede estar sino agotada, y sin embargo se dice que funciona. Corrija una de las dos, o empiece de nuevo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
+        <translation>Observación {0}: el grado {1} no puede seguir a lo anterior con estas tasas. Corrija una de las dos, o empiece de nuevo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Spent later than {0}, with a chance of more than 90 %.</source>
+        <translation>Agotada después del {0}, con una probabilidad de más del 90 %.</translation>
+    </message>
+    <message>
+        <source>Spent by today, with a chance of at least 90 %.</source>
+        <translation>Agotada ya hoy, con una probabilidad de al menos el 90 %.</translation>
+    </message>
+    <message>
+        <source>There is a chance of 10 % that it is spent by {0}, and of less than 50 % by {1}.</source>
+        <translation>Hay una probabilidad del 10 % de que esté agotada el {0}, y de menos del 50 % el {1}.</translation>
+    </message>
+    <message>
+        <source>Spent from {0} on (10 %), in the middle by {1} (50 %), and with a chance of 90 % only later than {2}.</source>
+        <translation>Agotada a partir del {0} (10 %), en el medio el {1} (50 %), y con una probabilidad del 90 % solo después del {2}.</translation>
+    </message>
+    <message>
+        <source>Spent between {0} (10 %) and {2} (90 %), in the middle by {1} (50 %).</source>
+        <translation>Agotada entre el {0} (10 %) y el {2} (90 %), en el medio el {1} (50 %).</translation>
+    </message>
+    <message>
+        <source>Never seen, and its age is not known: only the usual life of its kind speaks here.</source>
+        <translation>Nunca vista, y no se conoce su edad: aquí solo habla la vida usual de su clase.</translation>
+    </message>
+    <message>
+        <source>Never seen: the usual life of its kind since it was fitted on {0}.</source>
+        <translation>Nunca vista: la vida usual de su clase desde que se montó el {0}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse at about the usual pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más o menos al ritmo usual de su clase.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse slower than usual, at about {3} times the pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más despacio de lo usual, a unas {3} veces el ritmo de su clase.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse faster than usual, at about {3} times the pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más deprisa de lo usual, a unas {3} veces el ritmo de su clase.</translation>
+    </message>
+    <message>
+        <source>Looked for in vain since then, last on {0}: it may be worse by now, not better.</source>
+        <translation>Buscada en vano desde entonces, la última vez el {0}: puede estar peor ahora, no mejor.</translation>
+    </message>
+    <message>
+        <source>The protection of {0} is expected to slow it until {1}; what lies under it is not better for it.</source>
+        <translation>Se espera que la protección del {0} la frene hasta el {1}; lo que hay debajo no mejora por ello.</translation>
+    </message>
+    <message>
+        <source>In the air of this site it ages about {0} times as fast as in the middle of corrosivity category C3 (ISO 9223); the factor is an assumption.</source>
+        <translation>En el aire de este lugar envejece unas {0} veces tan deprisa como en el medio de la categoría de corrosividad C3 (ISO 9223); el factor es un supuesto.</translation>
+    </message>
+    <message>
+        <source>The air of this site is not known; the middle of corrosivity category C3 (ISO 9223) stands in for it.</source>
+        <translation>No se conoce el aire de este lugar; en su lugar vale el medio de la categoría de corrosividad C3 (ISO 9223).</translation>
+    </message>
+    <message>
+        <source>On {0} it was graded as it could not be after what came before; it is taken as repaired then.</source>
+        <translation>El {0} se le dio un grado que no podía tener tras lo anterior; se toma como reparada entonces.</translation>
+    </message>
+    <message>
+        <source>Rates can only be learned around prior rates and a spread above 0.</source>
+        <translation>Las tasas solo pueden aprenderse en torno a tasas previas y a una dispersión mayores que 0.</translation>
+    </message>
+    <message>
+        <source>The rates learned from the records did not settle after {0} rounds; the prior rates stay in use.</source>
+        <translation>Las tasas aprendidas de los registros no se asentaron tras {0} vueltas; siguen en uso las tasas previas.</translation>
+    </message>
+    <message>
+        <source>The spread of the pace must lie between 0 and {0}.</source>
+        <translation>La dispersión del ritmo debe estar entre 0 y {0}.</translation>
+    </message>
+    <message>
+        <source>The pace is carried on 1 to {0} nodes.</source>
+        <translation>El ritmo se lleva en 1 a {0} nodos.</translation>
+    </message>
+    <message>
+        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
+        <translation>El paso {0} no dura un número de años a partir de 0. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
+        <translation>El paso {0} va del grado {1} al {2}, que es mejor; las tasas se aprenden solo del deterioro. Empiece otro equipo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
+        <translation>El paso {0} va del grado {1} al {2} sin que pase tiempo. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>No unit was seen twice, so there is no step to learn rates from.</source>
+        <translation>Ningún equipo se vio dos veces, así que no hay paso del que aprender tasas.</translation>
+    </message>
+    <message>
+        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
+        <translation>Las tasas no se asentaron tras {0} vueltas; los pasos dicen demasiado poco o se contradicen.</translation>
+    </message>
+    <message>
+        <source>No part of this unit is known to stop it.</source>
+        <translation>No se sabe de ninguna pieza de este equipo que lo detenga.</translation>
+    </message>
+    <message>
+        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3}. Parts are taken to fail independently of each other.</source>
+        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3}. Se supone que las piezas fallan independientemente unas de otras.</translation>
+    </message>
     <message>
         <source>looks</source>
         <translation>aspecto</translation>
@@ -4482,6 +5273,1382 @@
         <source>The sample could not be put at {0}: is the disk full, or the folder closed to you?</source>
         <translation>La muestra no se pudo poner en {0}: ¿está lleno el disco o no tiene acceso a la carpeta?</translation>
     </message>
+    <message>
+        <source>The wet bulb ({0}) is above the dry bulb ({1}), which never happens. Look at the two again.</source>
+        <translation>El bulbo húmedo ({0}) está por encima del bulbo seco ({1}), lo que nunca ocurre. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} is colder than even dry air of {1} makes it. Look at the two again.</source>
+        <translation>Un bulbo húmedo de {0} es más frío de lo que lo deja incluso el aire seco a {1}. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>The dew point ({0}) is above the dry bulb ({1}), which never happens. Look at the two again.</source>
+        <translation>El punto de rocío ({0}) está por encima del bulbo seco ({1}), lo que nunca ocurre. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>The dew point ({0}) is above the wet bulb ({1}), which never happens. Look at the two again.</source>
+        <translation>El punto de rocío ({0}) está por encima del bulbo húmedo ({1}), lo que nunca ocurre. Revise los dos.</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} beside a dew point of {1} asks for air hotter than {2}.</source>
+        <translation>Un bulbo húmedo de {0} con un punto de rocío de {1} supone un aire a más de {2}.</translation>
+    </message>
+    <message>
+        <source>A dew point of {0} at {1} % relative humidity asks for air hotter than {2}.</source>
+        <translation>Un punto de rocío de {0} con una humedad relativa del {1} % supone un aire a más de {2}.</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} at {1} % relative humidity asks for air hotter than {2}.</source>
+        <translation>Un bulbo húmedo de {0} con una humedad relativa del {1} % supone un aire a más de {2}.</translation>
+    </message>
+    <message>
+        <source>The surface&apos;s temperature must lie between {0} and {1}. Look at the value and its unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product&apos;s drying time must be above 0 and at most 1000 hours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product&apos;s highest humidity must lie between 0 and 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The product&apos;s temperatures must lie between {0} and {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hours the unit runs must be times of day, from 00:00 to 23:59.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface is {0} below the dew point of {1}: it sweats.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The surface is only {0} above the dew point of {1}; it must be at least {2} above it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air is too humid: {0}, at most {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was found {0}: a surface is coated dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too cold for the product: {0}, at least {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether it is dry is not recorded: only if it is dry all over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the unit runs again is not known: only if it is kept off until the coating is dry.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it takes to dry is not known: only if the unit is kept off until the data sheet&apos;s time has passed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would still be wet when the unit runs (usually {0} to {1}): only if the unit is kept off until then.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air {0}, {1}; surface {2}, {4} below the dew point of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air {0}, {1}; surface {2}, {4} above the dew point of {3}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The {0} is not a number.</source>
+        <translation>No es un número: {0}.</translation>
+    </message>
+    <message>
+        <source>The {0} of {1} is outside {2} to {3}, where air can be worked out.</source>
+        <translation>Fuera del intervalo en que se puede calcular el aire, de {2} a {3}: {0}, {1}.</translation>
+    </message>
+    <message>
+        <source>relative humidity</source>
+        <translation>humedad relativa</translation>
+    </message>
+    <message>
+        <source>A relative humidity of {0} % can&apos;t be: it is above 0 and at most 100 %.</source>
+        <translation>Una humedad relativa del {0} % no puede ser: es mayor que 0 y como mucho del 100 %.</translation>
+    </message>
+    <message>
+        <source>station pressure</source>
+        <translation>presión atmosférica del lugar</translation>
+    </message>
+    <message>
+        <source>A station pressure of {0} is outside {1} to {2}: no air outdoors has that.</source>
+        <translation>Una presión atmosférica del lugar de {0} está fuera de {1} a {2}: el aire exterior nunca la tiene.</translation>
+    </message>
+    <message>
+        <source>Exactly two of dry bulb, relative humidity, wet bulb and dew point are needed to know the air; {0} are given.</source>
+        <translation>Para conocer el aire hacen falta exactamente dos de estos valores: bulbo seco, humedad relativa, bulbo húmedo y punto de rocío; hay {0}.</translation>
+    </message>
+    <message>
+        <source>dry bulb</source>
+        <translation>bulbo seco</translation>
+    </message>
+    <message>
+        <source>wet bulb</source>
+        <translation>bulbo húmedo</translation>
+    </message>
+    <message>
+        <source>dew point</source>
+        <translation>punto de rocío</translation>
+    </message>
+    <message>
+        <source>Air this hot makes water boil at a station pressure of {0}; it can&apos;t be worked out.</source>
+        <translation>Con un aire tan caliente el agua hierve a una presión atmosférica de {0}; no se puede calcular.</translation>
+    </message>
+    <message>
+        <source>The altitude is not a number.</source>
+        <translation>La altitud no es un número.</translation>
+    </message>
+    <message>
+        <source>An altitude of {0} m is outside {1} to {2} m. Give the height above the sea.</source>
+        <translation>Una altitud de {0} m está fuera de {1} a {2} m. Indique la altura sobre el nivel del mar.</translation>
+    </message>
+    <message>
+        <source>A surface and a dew point above absolute zero are needed to tell whether it sweats.</source>
+        <translation>Para saber si suda hacen falta la temperatura de la superficie y el punto de rocío, por encima del cero absoluto.</translation>
+    </message>
+    <message>
+        <source>The temperature is not a number.</source>
+        <translation>La temperatura no es un número.</translation>
+    </message>
+    <message>
+        <source>{0} is outside the range in which the pressure of water vapour is known, {1} to {2}.</source>
+        <translation>{0} está fuera del intervalo en que se conoce la presión del vapor de agua, de {1} a {2}.</translation>
+    </message>
+    <message>
+        <source>The pressure of the vapour is not a number.</source>
+        <translation>La presión del vapor no es un número.</translation>
+    </message>
+    <message>
+        <source>Air this dry has its dew point below {0}, where it is not known any more.</source>
+        <translation>Un aire tan seco tiene su punto de rocío por debajo de {0}, donde ya no se conoce.</translation>
+    </message>
+    <message>
+        <source>Vapour of this pressure has its dew point above {0}, where it is not known any more.</source>
+        <translation>Un vapor a esta presión tiene su punto de rocío por encima de {0}, donde ya no se conoce.</translation>
+    </message>
+    <message>
+        <source>{0}: a list of numbers in square brackets is needed here.</source>
+        <translation>{0}: aquí hace falta una lista de números entre corchetes.</translation>
+    </message>
+    <message>
+        <source>comfort cooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commercial refrigeration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>industrial process refrigeration</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>regulatory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advisory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: must lie between {1} and {2}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: must be above 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a date. Write it like 2026-01-01.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; is not a unit of measure.</source>
+        <translation>{0}: «{1}» no es una unidad de medida.</translation>
+    </message>
+    <message>
+        <source>{0}: &quot;{1}&quot; must be the entry&apos;s code but for capitals.</source>
+        <translation>{0}: «{1}» tiene que ser el código de la entrada, salvo por las mayúsculas.</translation>
+    </message>
+    <message>
+        <source>{0}: this can&apos;t be below 0.</source>
+        <translation>{0}: no puede ser menor que 0.</translation>
+    </message>
+    <message>
+        <source>{0}: as many exponents as coefficients are needed, at least one.</source>
+        <translation>{0}: hacen falta tantos exponentes como coeficientes, al menos uno.</translation>
+    </message>
+    <message>
+        <source>{0}: the range must go up from lowest_K to highest_K and stay below the critical temperature and every reducing_K.</source>
+        <translation>{0}: el intervalo debe subir de lowest_K a highest_K y quedar por debajo de la temperatura crítica y de cada reducing_K.</translation>
+    </message>
+    <message>
+        <source>{0}: the curves must rise all over their range, the dew curve never above the bubble curve. Compare the numbers with their source.</source>
+        <translation>{0}: las curvas deben subir en todo su intervalo, y la de rocío nunca pasar por encima de la de burbuja. Compare los números con su fuente.</translation>
+    </message>
+    <message>
+        <source>does not carry a flame</source>
+        <translation>no propaga la llama</translation>
+    </message>
+    <message>
+        <source>mildly flammable</source>
+        <translation>ligeramente inflamable</translation>
+    </message>
+    <message>
+        <source>flammable</source>
+        <translation>inflamable</translation>
+    </message>
+    <message>
+        <source>highly flammable</source>
+        <translation>muy inflamable</translation>
+    </message>
+    <message>
+        <source>poisonous, does not carry a flame</source>
+        <translation>tóxico, no propaga la llama</translation>
+    </message>
+    <message>
+        <source>poisonous, mildly flammable</source>
+        <translation>tóxico, ligeramente inflamable</translation>
+    </message>
+    <message>
+        <source>poisonous, flammable</source>
+        <translation>tóxico, inflamable</translation>
+    </message>
+    <message>
+        <source>poisonous, highly flammable</source>
+        <translation>tóxico, muy inflamable</translation>
+    </message>
+    <message>
+        <source>C1</source>
+        <translation>C1</translation>
+    </message>
+    <message>
+        <source>C2</source>
+        <translation>C2</translation>
+    </message>
+    <message>
+        <source>C3</source>
+        <translation>C3</translation>
+    </message>
+    <message>
+        <source>C4</source>
+        <translation>C4</translation>
+    </message>
+    <message>
+        <source>C5</source>
+        <translation>C5</translation>
+    </message>
+    <message>
+        <source>CX</source>
+        <translation>CX</translation>
+    </message>
+    <message>
+        <source>above CX</source>
+        <translation>por encima de CX</translation>
+    </message>
+    <message>
+        <source>A mean temperature of the year lies between {0} and {1}. Check the temperature.</source>
+        <translation>Una temperatura media del año está entre {0} y {1}. Revise la temperatura.</translation>
+    </message>
+    <message>
+        <source>Relative humidity lies between 0 and 100 %. Check the humidity.</source>
+        <translation>La humedad relativa está entre 0 y 100 %. Revise la humedad.</translation>
+    </message>
+    <message>
+        <source>A deposition of sulphur dioxide or chloride can&apos;t be less than nothing. Type it in mg/(m²·d), 0 or more.</source>
+        <translation>Un depósito de dióxido de azufre o de cloruro no puede ser menor que nada. Escríbalo en mg/(m²·d), 0 o más.</translation>
+    </message>
+    <message>
+        <source>sulphur dioxide</source>
+        <translation>dióxido de azufre</translation>
+    </message>
+    <message>
+        <source>chloride</source>
+        <translation>cloruro</translation>
+    </message>
+    <message>
+        <source>Losses are worked out for 0 to {0} years. Check the years.</source>
+        <translation>Las pérdidas se calculan para 0 a {0} años. Revise los años.</translation>
+    </message>
+    <message>
+        <source>A loss of metal is a number of 0 or more. Check the rate and the loss.</source>
+        <translation>Una pérdida de metal es un número de 0 o más. Revise la velocidad y la pérdida.</translation>
+    </message>
+    <message>
+        <source>steel</source>
+        <translation>acero</translation>
+    </message>
+    <message>
+        <source>zinc</source>
+        <translation>cinc</translation>
+    </message>
+    <message>
+        <source>copper</source>
+        <translation>cobre</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>aluminio</translation>
+    </message>
+    <message>
+        <source>Pressure, stress, joint efficiency and sizes must be above 0, the efficiency not above 1. Check the values.</source>
+        <translation>La presión, la tensión, la eficiencia de la junta y las medidas deben ser mayores que 0, y la eficiencia no mayor que 1. Revise los valores.</translation>
+    </message>
+    <message>
+        <source>UG-16 asks for at least {0} after forming, whatever the pressure.</source>
+        <translation>UG-16 pide al menos {0} después de conformar, sea cual sea la presión.</translation>
+    </message>
+    <message>
+        <source>Vessels of at most {0} inside lie outside the scope of ASME VIII-1: take this as an engineering check, and the maker&apos;s least wall where it is known.</source>
+        <translation>Los recipientes de hasta {0} por dentro quedan fuera del alcance de ASME VIII-1: tómelo como comprobación de ingeniería, y use la pared mínima del fabricante donde se conozca.</translation>
+    </message>
+    <message>
+        <source>The head is so thin for its size that it can buckle at the knuckle: UG-32 asks for a further check (Appendix 1-4).</source>
+        <translation>El fondo es tan delgado para su tamaño que puede pandear en el codo: UG-32 pide otra comprobación (apéndice 1-4).</translation>
+    </message>
+    <message>
+        <source>No allowance for rust to come is added. Never grind or weld a charged vessel; local codes and a licensed technician decide.</source>
+        <translation>No se añade margen para el óxido que vendrá. Nunca amole ni suelde un recipiente con carga; deciden las normas locales y un técnico autorizado.</translation>
+    </message>
+    <message>
+        <source>The wall is more than half the inside radius: the thin-wall formulas of UG-27 do not hold. Check wall and diameter.</source>
+        <translation>La pared es más de la mitad del radio interior: las fórmulas de pared delgada de UG-27 no valen. Revise la pared y el diámetro.</translation>
+    </message>
+    <message>
+        <source>The pressure is more than 0.385 times stress and joint efficiency: the thin-wall formulas of UG-27 do not hold. Check the values and their units.</source>
+        <translation>La presión es más de 0,385 veces la tensión por la eficiencia de la junta: las fórmulas de pared delgada de UG-27 no valen. Revise los valores y sus unidades.</translation>
+    </message>
+    <message>
+        <source>A rusted area is a number from 0 to 100, in per cent. Check the number.</source>
+        <translation>Una superficie oxidada es un número de 0 a 100, en tanto por ciento. Revise el número.</translation>
+    </message>
+    <message>
+        <source>There is no wall reading. Add at least one.</source>
+        <translation>No hay ninguna medida de pared. Añada al menos una.</translation>
+    </message>
+    <message>
+        <source>The wall required and the error of the gauge can&apos;t be less than nothing.</source>
+        <translation>La pared necesaria y el error del medidor no pueden ser menores que nada.</translation>
+    </message>
+    <message>
+        <source>A wall reading must be thicker than nothing. Check the readings.</source>
+        <translation>Una medida de pared debe ser mayor que nada. Revise las medidas.</translation>
+    </message>
+    <message>
+        <source>Two wall readings are of the same day, or not in order. Keep one for each day, the earliest first.</source>
+        <translation>Dos medidas de pared son del mismo día o no están en orden. Deje una por día, la más antigua primero.</translation>
+    </message>
+    <message>
+        <source>The wall readings lie more than a thousand years apart. Check their dates.</source>
+        <translation>Entre las medidas de pared hay más de mil años. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>The wall, {0}, is not more than the {1} that must be left: a replacement, not a paint, decision. Have it judged by a licensed technician before it runs on.</source>
+        <translation>La pared, {0}, no supera los {1} que deben quedar: toca sustituir, no pintar. Que la juzgue un técnico autorizado antes de que siga en marcha.</translation>
+    </message>
+    <message>
+        <source>One reading says how thick the wall is, not how fast it goes. Measure the same spot again.</source>
+        <translation>Una sola medida dice cuánto mide la pared, no a qué ritmo se pierde. Vuelva a medir el mismo punto.</translation>
+    </message>
+    <message>
+        <source>The wall reaches the {0} that must be left in about {1} years, at {2} mm a year.</source>
+        <translation>La pared llega a los {0} que deben quedar en unos {1} años, a {2} mm al año.</translation>
+    </message>
+    <message>
+        <source>The wall reads thicker than before, which no wall does: paint under the probe, another spot, or another gauge. No loss can be read from this. Measure the bare spot again.</source>
+        <translation>La pared mide más que antes, y ninguna pared crece: pintura bajo la sonda, otro punto u otro medidor. De esto no se lee pérdida alguna. Vuelva a medir el punto desnudo.</translation>
+    </message>
+    <message>
+        <source>No measurable loss: the readings lie closer together than the gauge can tell apart. That is not forever; measure again.</source>
+        <translation>Sin pérdida medible: las medidas están más cerca de lo que el medidor distingue. No es para siempre; vuelva a medir.</translation>
+    </message>
+    <message>
+        <source>There is no weather to take means of.</source>
+        <translation>No hay datos meteorológicos de los que sacar medias.</translation>
+    </message>
+    <message>
+        <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks. How fast can&apos;t be told without the nameplate&apos;s factory charge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks, {4} of the full charge a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Much charge added in one season: {0} up to {1}, {2} of the full charge; it leaks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leak found and the repair or new part entered as work on the part that leaked; or {0} months without another addition.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first charge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}. Different refrigerants were recovered into it: what is in it can&apos;t be used again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No refrigerant put in or taken out is on record.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The nameplate&apos;s factory charge is not written down: what should be in the unit and its leak rate can&apos;t be told. Enter the charge with the nameplate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} more came out than the factory charge of {1} and all that went in: a mass or the nameplate is wrong, or the unit was overcharged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} more went in than came out ({2} of the factory charge of {1}): so much has leaked away, unless the unit was low before or is overcharged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} more came out or was lost than went in: of the factory charge of {1} no more than {2} should be left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What went in and what came out balance: the factory charge of {0} should be in the unit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak rate when {0} was added on {1}: {2} of the full charge a year by annualizing, {3} by the rolling average; {4} in the 365 days up to today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak rate when {0} was added on {1}: at least {2} of the full charge a year by annualizing (when it was last full is not known), {3} by the rolling average; {4} in the 365 days up to today.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit: {0} a year, regulatory ({1}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit: {0} a year, advisory ({1}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the limit: the rule asks for a repair within {0} days ({1} where a plant must be shut down), records kept {2} years, and a report by 1 March where {3} of the full charge or more was lost in a calendar year. Read the rule itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reckoned as in 40 CFR 82.152. Recovered refrigerant is not a leak, nor is putting it back or a first charge; what goes in beyond that is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} was put in on {1}, but the nameplate says {2}: refrigerants are never mixed. Find out what is in the unit before any more goes in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The temperature of the refrigerant is not a number.</source>
+        <translation>La temperatura del refrigerante no es un número.</translation>
+    </message>
+    <message>
+        <source>{0} is outside the range in which the pressure of {1} is known, {2} to {3}.</source>
+        <translation>{0} está fuera del intervalo en que se conoce la presión de {1}, de {2} a {3}.</translation>
+    </message>
+    <message>
+        <source>The pressure of the refrigerant is not a number.</source>
+        <translation>La presión del refrigerante no es un número.</translation>
+    </message>
+    <message>
+        <source>An absolute pressure of {0} can&apos;t be: even a vacuum has 0. Is it a gauge pressure?</source>
+        <translation>Una presión absoluta de {0} no puede ser: hasta el vacío tiene 0. ¿Es una presión manométrica?</translation>
+    </message>
+    <message>
+        <source>{0} is outside the range in which the temperature of {1} is known, {2} to {3} ({4} to {5}).</source>
+        <translation>{0} está fuera del intervalo en que se conoce la temperatura de {1}, de {2} a {3} ({4} a {5}).</translation>
+    </message>
+    <message>
+        <source>The line&apos;s temperature must be above absolute zero.</source>
+        <translation>La temperatura de la línea tiene que estar por encima del cero absoluto.</translation>
+    </message>
+    <message>
+        <source>The gauge pressure is not a number.</source>
+        <translation>La presión manométrica no es un número.</translation>
+    </message>
+    <message>
+        <source>A gauge pressure of {0} at a station pressure of {1} is less than a vacuum.</source>
+        <translation>Una presión manométrica de {0} con una presión atmosférica del lugar de {1} es menos que el vacío.</translation>
+    </message>
+    <message>
+        <source>{0} is outside {1} to {2}; no target superheat can be told from it.</source>
+        <translation>{0} está fuera de {1} a {2}; con ella no se puede dar un recalentamiento objetivo.</translation>
+    </message>
+    <message>
+        <source>must be left by ASME VIII-1 for {0} at {1} ({2}) and an outside diameter of {3}</source>
+        <translation>debe quedar según ASME VIII-1 para {0} a {1} ({2}) y un diámetro exterior de {3}</translation>
+    </message>
+    <message>
+        <source>must be left by the nameplate or the maker&apos;s data</source>
+        <translation>debe quedar según la placa o los datos del fabricante</translation>
+    </message>
+    <message>
+        <source>{0} of the first reading; note the vessel&apos;s diameter or the maker&apos;s smallest wall for a better figure</source>
+        <translation>{0} de la primera lectura; anote el diámetro del recipiente o la pared mínima del fabricante para un valor mejor</translation>
+    </message>
+    <message>
+        <source>Rusted</source>
+        <translation>Oxidado</translation>
+    </message>
+    <message>
+        <source>Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610.</source>
+        <translation>Oxidado {0}: Ri {1} según ISO 4628-3, grado {2} según ASTM D610.</translation>
+    </message>
+    <message>
+        <source>Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610; {3} more a year.</source>
+        <translation>Oxidado {0}: Ri {1} según ISO 4628-3, grado {2} según ASTM D610; {3} más al año.</translation>
+    </message>
+    <message>
+        <source>Capacitor, compressor section,</source>
+        <translation>Capacitor, sección del compresor,</translation>
+    </message>
+    <message>
+        <source>Capacitor, fan section,</source>
+        <translation>Capacitor, sección del ventilador,</translation>
+    </message>
+    <message>
+        <source>it has lost capacity; replace it before it strands the motor.</source>
+        <translation>ha perdido capacidad; cámbielo antes de que deje parado el motor.</translation>
+    </message>
+    <message>
+        <source>more than it is made for: the meter, or another capacitor than the label says.</source>
+        <translation>más de lo que debe: el medidor, u otro capacitor que el de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{0} {1}; note the value on its label to know what to ask for.</source>
+        <translation>{0} {1}; anote el valor de su etiqueta para saber qué pedir.</translation>
+    </message>
+    <message>
+        <source>The charge is judged while the unit runs cooling; noted is another state.</source>
+        <translation>La carga se juzga con la unidad enfriando; lo anotado es otro estado.</translation>
+    </message>
+    <message>
+        <source>At {0} outdoors superheat and subcooling don&apos;t tell the charge (from {1} on); weigh it instead.</source>
+        <translation>Con {0} fuera, el recalentamiento y el subenfriamiento no dicen la carga (sí desde {1}); pésela.</translation>
+    </message>
+    <message>
+        <source>Pressures mean little without the refrigerant: note it with the unit.</source>
+        <translation>Las presiones dicen poco sin el refrigerante: anótelo con la unidad.</translation>
+    </message>
+    <message>
+        <source>No curve of {0} is known, so pressures can&apos;t be turned into temperatures.</source>
+        <translation>No se conoce ninguna curva de {0}, así que las presiones no se pueden pasar a temperaturas.</translation>
+    </message>
+    <message>
+        <source>The site&apos;s altitude makes no sense, so gauge pressures can&apos;t be used.</source>
+        <translation>La altitud del sitio no tiene sentido, así que las presiones manométricas no sirven.</translation>
+    </message>
+    <message>
+        <source>Compressor shell warmer than the outdoor air by</source>
+        <translation>Carcasa del compresor más caliente que el aire exterior en</translation>
+    </message>
+    <message>
+        <source>the heater does not keep refrigerant out of the oil; is it on, and since 12 hours?</source>
+        <translation>la resistencia no mantiene el refrigerante fuera del aceite; ¿está conectada, y desde hace 12 horas?</translation>
+    </message>
+    <message>
+        <source>The crankcase heater is judged with the unit off; noted is that it runs.</source>
+        <translation>La resistencia de cárter se juzga con la unidad parada; lo anotado es que funciona.</translation>
+    </message>
+    <message>
+        <source>Insulation resistance</source>
+        <translation>Resistencia de aislamiento</translation>
+    </message>
+    <message>
+        <source>moisture or wear in the winding; liquid in a cold sump reads low too, so test again warm before anything is condemned.</source>
+        <translation>humedad o desgaste del bobinado; el líquido en un cárter frío también da poco: repita en caliente antes de condenar nada.</translation>
+    </message>
+    <message>
+        <source>Insulation resistance {0}, less than half of the {1} of last time.</source>
+        <translation>Resistencia de aislamiento {0}, menos de la mitad de los {1} de la última vez.</translation>
+    </message>
+    <message>
+        <source>Insulation resistance, 60 s over 30 s,</source>
+        <translation>Resistencia de aislamiento, 60 s entre 30 s,</translation>
+    </message>
+    <message>
+        <source>the winding may be damp or dirty.</source>
+        <translation>el bobinado puede estar húmedo o sucio.</translation>
+    </message>
+    <message>
+        <source>Compressor current</source>
+        <translation>Corriente del compresor</translation>
+    </message>
+    <message>
+        <source>it works little; low charge, a light load, or it does not pump.</source>
+        <translation>trabaja poco; poca carga, poca demanda, o no bombea.</translation>
+    </message>
+    <message>
+        <source>it works hard; head pressure, voltage, or wear.</source>
+        <translation>trabaja forzado; presión de descarga, tensión o desgaste.</translation>
+    </message>
+    <message>
+        <source>Fan motor current</source>
+        <translation>Corriente del motor del ventilador</translation>
+    </message>
+    <message>
+        <source>the fan moves little air, or the blade slips.</source>
+        <translation>el ventilador mueve poco aire, o la hélice patina.</translation>
+    </message>
+    <message>
+        <source>bearings, capacitor, or the wrong blade.</source>
+        <translation>cojinetes, capacitor o una hélice que no es la suya.</translation>
+    </message>
+    <message>
+        <source>{0} {1}; note the nameplate&apos;s current to know what to ask for.</source>
+        <translation>{0} {1}; anote la corriente de la placa para saber qué pedir.</translation>
+    </message>
+    <message>
+        <source>Discharge line</source>
+        <translation>Línea de descarga</translation>
+    </message>
+    <message>
+        <source>oil breaks down; low charge, high head, or little cooling gas.</source>
+        <translation>el aceite se degrada; poca carga, presión alta o poco gas que enfríe.</translation>
+    </message>
+    <message>
+        <source>Temperature drop across the drier</source>
+        <translation>Caída de temperatura en el secador</translation>
+    </message>
+    <message>
+        <source>it is plugging up.</source>
+        <translation>se está taponando.</translation>
+    </message>
+    <message>
+        <source>Voltage drop across the contactor</source>
+        <translation>Caída de tensión en el contactor</translation>
+    </message>
+    <message>
+        <source>pitted points or a loose connection.</source>
+        <translation>contactos picados o una conexión floja.</translation>
+    </message>
+    <message>
+        <source>Ground continuity</source>
+        <translation>Continuidad de la tierra</translation>
+    </message>
+    <message>
+        <source>the bond is loose, painted or rusted.</source>
+        <translation>la conexión está floja, pintada u oxidada.</translation>
+    </message>
+    <message>
+        <source>Rise across the reversing valve</source>
+        <translation>Aumento en la válvula inversora</translation>
+    </message>
+    <message>
+        <source>hot gas leaks through the valve.</source>
+        <translation>pasa gas caliente por la válvula.</translation>
+    </message>
+    <message>
+        <source>External static pressure</source>
+        <translation>Presión estática externa</translation>
+    </message>
+    <message>
+        <source>the ducts, coil or filter choke the air.</source>
+        <translation>los conductos, el serpentín o el filtro ahogan el aire.</translation>
+    </message>
+    <message>
+        <source>nameplate or the maker&apos;s data</source>
+        <translation>placa o datos del fabricante</translation>
+    </message>
+    <message>
+        <source>{0} {1}; asked for {2} to {3}.</source>
+        <translation>{0} {1}; se pide de {2} a {3}.</translation>
+    </message>
+    <message>
+        <source>{0} {1}; asked for {2} or more.</source>
+        <translation>{0} {1}; se pide {2} o más.</translation>
+    </message>
+    <message>
+        <source>{0} {1}; asked for {2} or less.</source>
+        <translation>{0} {1}; se pide {2} o menos.</translation>
+    </message>
+    <message>
+        <source>{0} {1}.</source>
+        <translation>{0} {1}.</translation>
+    </message>
+    <message>
+        <source>{0} {1}, below {2}: {3}</source>
+        <translation>{0} {1}, por debajo de {2}: {3}</translation>
+    </message>
+    <message>
+        <source>{0} {1}, above {2}: {3}</source>
+        <translation>{0} {1}, por encima de {2}: {3}</translation>
+    </message>
+    <message>
+        <source>A wet bulb of {0} in air of {1}: a wet bulb is never above the air. Swapped, or the wick is dry?</source>
+        <translation>Un bulbo húmedo de {0} en aire a {1}: el bulbo húmedo nunca supera al aire. ¿Cambiados, o la mecha está seca?</translation>
+    </message>
+    <message>
+        <source>The supply air is warmer than the return air while the unit is noted as cooling.</source>
+        <translation>El aire de impulsión está más caliente que el de retorno, y lo anotado es que la unidad enfría.</translation>
+    </message>
+    <message>
+        <source>The supply air is colder than the return air while the unit is noted as heating.</source>
+        <translation>El aire de impulsión está más frío que el de retorno, y lo anotado es que la unidad calienta.</translation>
+    </message>
+    <message>
+        <source>A suction line of {0} is warmer than any air around it, which can&apos;t be while the unit cools. Is it the right pipe?</source>
+        <translation>Una línea de succión a {0} está más caliente que todo el aire de alrededor, lo que no puede ser si la unidad enfría. ¿Es el tubo correcto?</translation>
+    </message>
+    <message>
+        <source>A liquid line of {0} is colder than the outdoor air, which can&apos;t be while the unit cools. Is it the right pipe, and is the drier cold?</source>
+        <translation>Una línea de líquido a {0} está más fría que el aire exterior, lo que no puede ser si la unidad enfría. ¿Es el tubo correcto, y está frío el secador?</translation>
+    </message>
+    <message>
+        <source>The suction pressure is not below the liquid pressure: hoses swapped, or the unit is off.</source>
+        <translation>La presión de succión no está por debajo de la de líquido: mangueras cambiadas, o la unidad está parada.</translation>
+    </message>
+    <message>
+        <source>At this liquid pressure {0} condenses at {1}, not above the outdoor air: pressure in another unit of measure, another refrigerant, or the unit is off.</source>
+        <translation>A esta presión de líquido {0} condensa a {1}, no por encima del aire exterior: presión en otra unidad de medida, otro refrigerante, o la unidad está parada.</translation>
+    </message>
+    <message>
+        <source>At this suction pressure {0} boils at {1}, not below the return air: pressure in another unit of measure, another refrigerant, or the unit is off.</source>
+        <translation>A esta presión de succión {0} hierve a {1}, no por debajo del aire de retorno: presión en otra unidad de medida, otro refrigerante, o la unidad está parada.</translation>
+    </message>
+    <message>
+        <source>Condensing above the outdoor air by</source>
+        <translation>Condensa por encima del aire exterior en</translation>
+    </message>
+    <message>
+        <source>little heat is given off; too little charge, or the compressor does not pump.</source>
+        <translation>se cede poco calor; falta carga, o el compresor no bombea.</translation>
+    </message>
+    <message>
+        <source>heat is given off with difficulty; coil, fan, charge.</source>
+        <translation>el calor se cede con dificultad; serpentín, ventilador, carga.</translation>
+    </message>
+    <message>
+        <source>Boiling below the return air by</source>
+        <translation>Hierve por debajo del aire de retorno en</translation>
+    </message>
+    <message>
+        <source>the suction pressure is high for this air.</source>
+        <translation>la presión de succión es alta para este aire.</translation>
+    </message>
+    <message>
+        <source>the suction pressure is low for this air.</source>
+        <translation>la presión de succión es baja para este aire.</translation>
+    </message>
+    <message>
+        <source>Subcooling</source>
+        <translation>Subenfriamiento</translation>
+    </message>
+    <message>
+        <source>less liquid stands in the condenser than asked for.</source>
+        <translation>en el condensador hay menos líquido del que se pide.</translation>
+    </message>
+    <message>
+        <source>more liquid stands in the condenser than asked for.</source>
+        <translation>en el condensador hay más líquido del que se pide.</translation>
+    </message>
+    <message>
+        <source>The liquid line is {0} warmer than the refrigerant condenses at this pressure: vapour in the line, or a reading is off.</source>
+        <translation>La línea de líquido está {0} más caliente de lo que el refrigerante condensa a esta presión: vapor en la línea, o falla una lectura.</translation>
+    </message>
+    <message>
+        <source>Subcooling {0}; with a fixed orifice the charge is judged by superheat.</source>
+        <translation>Subenfriamiento {0}; con orificio fijo la carga se juzga por el recalentamiento.</translation>
+    </message>
+    <message>
+        <source>Superheat</source>
+        <translation>Recalentamiento</translation>
+    </message>
+    <message>
+        <source>more liquid reaches the coil&apos;s end than it boils; liquid may get to the compressor.</source>
+        <translation>al final del serpentín llega más líquido del que hierve; puede llegar líquido al compresor.</translation>
+    </message>
+    <message>
+        <source>the coil gets less refrigerant than it could boil.</source>
+        <translation>el serpentín recibe menos refrigerante del que podría hervir.</translation>
+    </message>
+    <message>
+        <source>Superheat {0}; note how the refrigerant is metered to know what to ask for.</source>
+        <translation>Recalentamiento {0}; anote cómo se dosifica el refrigerante para saber qué pedir.</translation>
+    </message>
+    <message>
+        <source>Superheat {0}; a fixed orifice needs the return air wet bulb and the outdoor temperature to know what to ask for.</source>
+        <translation>Recalentamiento {0}; con orificio fijo hacen falta el bulbo húmedo del retorno y la temperatura exterior para saber qué pedir.</translation>
+    </message>
+    <message>
+        <source>Superheat {0}; for this wet bulb and outdoor temperature the chart gives no target: the charge can&apos;t be judged by superheat now.</source>
+        <translation>Recalentamiento {0}; para este bulbo húmedo y esta temperatura exterior la tabla no da objetivo: ahora la carga no se puede juzgar por el recalentamiento.</translation>
+    </message>
+    <message>
+        <source>The suction line is {0} colder than the refrigerant boils at this pressure: liquid at the port, or a reading is off. If the pressure was absolute, the gauge pressure is {1}.</source>
+        <translation>La línea de succión está {0} más fría de lo que el refrigerante hierve a esta presión: líquido en la toma, o falla una lectura. Si la presión era absoluta, la manométrica es {1}.</translation>
+    </message>
+    <message>
+        <source>The suction line is {0} colder than the refrigerant boils at this pressure: liquid at the port, or a reading is off.</source>
+        <translation>La línea de succión está {0} más fría de lo que el refrigerante hierve a esta presión: líquido en la toma, o falla una lectura.</translation>
+    </message>
+    <message>
+        <source>Supply air colder than the return air by</source>
+        <translation>Aire de impulsión más frío que el de retorno en</translation>
+    </message>
+    <message>
+        <source>the unit cools less than it should; measure again before judging it.</source>
+        <translation>la unidad enfría menos de lo que debe; mida otra vez antes de juzgar.</translation>
+    </message>
+    <message>
+        <source>little air moves over the indoor coil.</source>
+        <translation>pasa poco aire por el serpentín interior.</translation>
+    </message>
+    <message>
+        <source>target temperature split, California Title 24 Residential Appendix RA3.2, extract, from memory</source>
+        <translation>salto de temperatura objetivo, California, Título 24, apéndice residencial RA3.2, extracto, de memoria</translation>
+    </message>
+    <message>
+        <source>Line voltage</source>
+        <translation>Tensión de red</translation>
+    </message>
+    <message>
+        <source>motors draw more current and run hot.</source>
+        <translation>los motores consumen más y se calientan.</translation>
+    </message>
+    <message>
+        <source>insulation and capacitors suffer.</source>
+        <translation>sufren el aislamiento y los capacitores.</translation>
+    </message>
+    <message>
+        <source>{0} {1}; note the nameplate&apos;s voltage to know what to ask for.</source>
+        <translation>{0} {1}; anote la tensión de la placa para saber qué pedir.</translation>
+    </message>
+    <message>
+        <source>Voltage imbalance</source>
+        <translation>Desequilibrio de tensiones</translation>
+    </message>
+    <message>
+        <source>the winding runs hotter by about twice its square in percent; past 5 % the motor must not run.</source>
+        <translation>el bobinado se calienta de más en torno al doble de su cuadrado, en por ciento; pasado el 5 % el motor no debe funcionar.</translation>
+    </message>
+    <message>
+        <source>low charge or a leak</source>
+        <translation>poca carga o una fuga</translation>
+    </message>
+    <message>
+        <source>Search for the leak first; then weigh what is in it. Subcooling and superheat together tell it from a restriction.</source>
+        <translation>Busque primero la fuga; luego pese lo que hay. El subenfriamiento y el recalentamiento juntos la distinguen de una obstrucción.</translation>
+    </message>
+    <message>
+        <source>a restriction (drier, valve or screen)</source>
+        <translation>una obstrucción (secador, válvula o malla)</translation>
+    </message>
+    <message>
+        <source>The temperature drop across the drier, and where frost begins on the line.</source>
+        <translation>La caída de temperatura en el secador, y dónde empieza la escarcha en la línea.</translation>
+    </message>
+    <message>
+        <source>too much charge</source>
+        <translation>demasiada carga</translation>
+    </message>
+    <message>
+        <source>Recover and weigh it; before that, a clean coil and its fan are ruled out by looking.</source>
+        <translation>Recupérela y pésela; antes, descarte mirando el serpentín y su ventilador.</translation>
+    </message>
+    <message>
+        <source>too little air over the indoor coil</source>
+        <translation>poco aire por el serpentín interior</translation>
+    </message>
+    <message>
+        <source>External static pressure, filter and blower; supply and return air temperature.</source>
+        <translation>Presión estática externa, filtro y soplante; temperatura del aire de impulsión y de retorno.</translation>
+    </message>
+    <message>
+        <source>a compressor that pumps little, or a valve that lets gas by</source>
+        <translation>un compresor que bombea poco, o una válvula que deja pasar gas</translation>
+    </message>
+    <message>
+        <source>The compressor&apos;s current, and the temperatures on both sides of the reversing valve.</source>
+        <translation>La corriente del compresor, y las temperaturas a ambos lados de la válvula inversora.</translation>
+    </message>
+    <message>
+        <source>a dirty outdoor coil, a weak fan, or air in the circuit</source>
+        <translation>un serpentín exterior sucio, un ventilador débil o aire en el circuito</translation>
+    </message>
+    <message>
+        <source>Wash the coil and take the liquid pressure again; look at the fan&apos;s current.</source>
+        <translation>Lave el serpentín y tome otra vez la presión de líquido; mire la corriente del ventilador.</translation>
+    </message>
+    <message>
+        <source>The suction line</source>
+        <translation>La línea de succión</translation>
+    </message>
+    <message>
+        <source>The compressor shell</source>
+        <translation>La carcasa del compresor</translation>
+    </message>
+    <message>
+        <source>dew point: ASHRAE Handbook, Fundamentals, chapter 1</source>
+        <translation>punto de rocío: ASHRAE Handbook, Fundamentals, capítulo 1</translation>
+    </message>
+    <message>
+        <source>{0} is {1} above the dew point of {2}: bare metal stays dry.</source>
+        <translation>{0} está {1} por encima del punto de rocío de {2}: el metal desnudo sigue seco.</translation>
+    </message>
+    <message>
+        <source>{0} is {1} below the dew point of {2} and below freezing: it frosts.</source>
+        <translation>{0} está {1} por debajo del punto de rocío de {2} y bajo cero: se escarcha.</translation>
+    </message>
+    <message>
+        <source>{0} is {1} below the dew point of {2}: bare metal is wet.</source>
+        <translation>{0} está {1} por debajo del punto de rocío de {2}: el metal desnudo está mojado.</translation>
+    </message>
+    <message>
+        <source>As asked</source>
+        <translation>Como se pide</translation>
+    </message>
+    <message>
+        <source>Watch</source>
+        <translation>Vigilar</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Fuera de límite</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Mírelo otra vez</translation>
+    </message>
+    <message>
+        <source>No answer</source>
+        <translation>Sin respuesta</translation>
+    </message>
+    <message>
+        <source>Three voltages above zero are needed for an imbalance.</source>
+        <translation>Para un desequilibrio hacen falta tres tensiones mayores que cero.</translation>
+    </message>
+    <message>
+        <source>{0} is not in the catalogue: superheat and subcooling can&apos;t be told with it.</source>
+        <translation>{0} no está en el catálogo: con él no se pueden dar recalentamiento ni subenfriamiento.</translation>
+    </message>
+    <message>
+        <source>{0}: safety class {1}, {2}; global warming potential {3} ({4}).</source>
+        <translation>{0}: clase de seguridad {1}, {2}; potencial de calentamiento global {3} ({4}).</translation>
+    </message>
+    <message>
+        <source>Rate of loss {0} a year, ± {1} (95 %).</source>
+        <translation>Pérdida de {0} al año, ± {1} (95 %).</translation>
+    </message>
+    <message>
+        <source>Rate of loss: over all years {0} a year ± {1}, lately {2} a year ± {3} (95 %).</source>
+        <translation>Pérdida: en todos los años {0} al año ± {1}, últimamente {2} al año ± {3} (95 %).</translation>
+    </message>
+    <message>
+        <source>“{0}” is no time from and to. Write the hours the unit runs like 22:00-6:00.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” is no date. Write it like 2026-05-04.</source>
+        <translation>{0}, línea {1}: «{2}» no es una fecha. Escríbala como 2026-05-04.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: a wall of “{2}” mm can&apos;t be. Check the reading and its unit.</source>
+        <translation>{0}, línea {1}: no puede haber una pared de «{2}» mm. Revise la medida y su unidad.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: there is a reading of {2} already. Keep one a day.</source>
+        <translation>{0}, línea {1}: ya hay una medida del {2}. Deje una por día.</translation>
+    </message>
+    <message>
+        <source>{0}: the name of the column “{1}” has no unit. Write it with one, like {2}.</source>
+        <translation>{0}: el nombre de la columna «{1}» no tiene unidad. Escríbalo con ella, como {2}.</translation>
+    </message>
+    <message>
+        <source>{0} has no column of temperatures. Its first line must name one with its unit, like temperature_C.</source>
+        <translation>{0} no tiene columna de temperaturas. Su primera línea debe nombrar una con su unidad, como temperature_C.</translation>
+    </message>
+    <message>
+        <source>{0} has no column of humidities. Its first line must name one with its unit, like rh_percent or dew_point_C.</source>
+        <translation>{0} no tiene columna de humedades. Su primera línea debe nombrar una con su unidad, como rh_percent o dew_point_C.</translation>
+    </message>
+    <message>
+        <source>{0}: a quotation mark in the first line is out of place. That line must name the columns.</source>
+        <translation>{0}: en la primera línea hay unas comillas fuera de lugar. Esa línea debe nombrar las columnas.</translation>
+    </message>
+    <message>
+        <source>{0} has semicolons or tabs between its values. Save it with commas, and “.” as decimal sign.</source>
+        <translation>{0} tiene punto y coma o tabuladores entre sus valores. Guárdelo con comas, y con «.» como signo decimal.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” is no time. Write it like 2026-05-04 14:00. The row is skipped.</source>
+        <translation>{0}, línea {1}: «{2}» no es una hora. Escríbala como 2026-05-04 14:00. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: a quotation mark is out of place. The row is skipped.</source>
+        <translation>{0}, línea {1}: hay unas comillas fuera de lugar. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: values in this row: {2}, but columns: {3}. The row is skipped.</source>
+        <translation>{0}, línea {1}: valores en esta fila: {2}, pero columnas: {3}. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0} does not say how long a row stands for: an hour is taken.</source>
+        <translation>{0} no dice cuánto dura cada fila: se toma una hora.</translation>
+    </message>
+    <message>
+        <source>{0} does not say how many rows make an hour (“{1}”): one is taken.</source>
+        <translation>{0} no dice cuántas filas hacen una hora («{1}»): se toma una.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: values in this row: {2}, but the humidity is the ninth. The row is skipped.</source>
+        <translation>{0}, línea {1}: valores en esta fila: {2}, pero la humedad es el noveno. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” is no relative humidity from 0 to 110 %. The row is skipped.</source>
+        <translation>{0}, línea {1}: «{2}» no es una humedad relativa de 0 a 110 %. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: the humidity is missing. The row is skipped.</source>
+        <translation>{0}, línea {1}: falta la humedad. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” is no dew point of this air: it lies between -90 °C and the air&apos;s temperature. The row is skipped.</source>
+        <translation>{0}, línea {1}: «{2}» no es un punto de rocío de este aire: está entre -90 °C y la temperatura del aire. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: the temperature is missing. The row is skipped.</source>
+        <translation>{0}, línea {1}: falta la temperatura. Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: “{2}” is no temperature of air (from -90 °C to 70 °C). The row is skipped.</source>
+        <translation>{0}, línea {1}: «{2}» no es una temperatura del aire (de -90 °C a 70 °C). Se omite la fila.</translation>
+    </message>
+    <message>
+        <source>{0} holds no row of weather. Check that it is the right file, and whole.</source>
+        <translation>{0} no contiene ninguna fila de datos meteorológicos. Compruebe que es el archivo correcto y que está completo.</translation>
+    </message>
+    <message>
+        <source>{0} holds no row of weather that can be used (rows: {1}). The first is line {2}: check that it is the right file.</source>
+        <translation>{0} no contiene ninguna fila de datos meteorológicos que sirva (filas: {1}). La primera es la línea {2}: compruebe que es el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>Interest lies between 0 and 100 % a year. Check the rate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Years must be above 0 and at most {0}. Check the years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A yearly growth of cost lies between -50 and 100 %. Check the growth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A payment is no number. Check the payments.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each year needs a running cost and a value at its end, for one year at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capacity, hours and seasonal efficiency must be above 0. Check the three.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A yearly loss of efficiency lies between 0 and 50 %, over at most {0} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
+        <translation>No se imprimió nada: la impresora se rindió. Compruebe la impresora, o exporte un PDF.</translation>
+    </message>
+    <message>
+        <source>In this air, by ISO 9223: steel {0}, zinc {1}, copper {2}, aluminium {3}. Bare steel loses about {4} µm in its first year.</source>
+        <translation>En este aire, según ISO 9223: acero {0}, cinc {1}, cobre {2}, aluminio {3}. El acero desnudo pierde unos {4} µm en su primer año.</translation>
+    </message>
+    <message>
+        <source>All values lie within the range the standard was fitted to.</source>
+        <translation>Todos los valores están dentro del intervalo al que se ajustó la norma.</translation>
+    </message>
+    <message>
+        <source>Extrapolated, a rough guide only: outside the range the standard was fitted to lie these values:</source>
+        <translation>Extrapolado, solo orientativo: fuera del intervalo al que se ajustó la norma están estos valores:</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a number is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: true or false is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: this is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list in square brackets is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weather of {0} hours: on average {1} and {2} of relative humidity.</source>
+        <translation>Datos de {0} horas: de media {1} y {2} de humedad relativa.</translation>
+    </message>
+    <message>
+        <source>Wet hours in a year (above 80 % and above 0 °C, ISO 9223): {0}.</source>
+        <translation>Horas húmedas al año (más de 80 % y más de 0 °C, ISO 9223): {0}.</translation>
+    </message>
+    <message>
+        <source>A bare suction line at {0} would be below the dew point, and sweat, for {1} of the time.</source>
+        <translation>Una línea de succión desnuda a {0} estaría por debajo del punto de rocío, y sudaría, el {1} del tiempo.</translation>
+    </message>
+    <message>
+        <source>The rows do not cover whole years: these are not means of a year.</source>
+        <translation>Las filas no cubren años enteros: no son medias de un año.</translation>
+    </message>
+    <message>
+        <source>Rows skipped: {0}; of these, values were missing in {1}.</source>
+        <translation>Filas omitidas: {0}; de ellas, en {1} faltaban valores.</translation>
+    </message>
+    <message>
+        <source>Rates lie between 0 and {0} per year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Horizons lie between 0 and {0} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most {0} observations are weighed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The start lies between 0 and {0} years of exposure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The spread of the pace must lie between 0 and {0}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pace is carried on 1 to {0} nodes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No unit was seen twice, so there is no step to learn rates from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of a new unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>life of a new unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>price of electricity</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hours of cooling a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>efficiency of the old unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>efficiency of a new unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upkeep of the old unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>interest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>repairs expected of the old unit, a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Costs, capacity and hours are numbers of 0 or more. Check them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carrying on is compared over 1 to {0} years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carry on: about {0} a year, {1} a year if it is replaced.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Replace: carrying on comes to about {0} a year, a new unit to {1}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Costs and days are numbers of 0 or more. Check the part&apos;s costs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A chance and an effect lie between 0 and 100 %. Check them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rates are numbers of 0 or more a year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Money is reckoned over half a year to {0} years, at an interest of 0 to 100 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} is to be expected over the years if it is left now and the best is done later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It saves {0} against leaving it, and {1} years are gained before it is spent.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{0} years are gained before it is spent, for {1} more than leaving it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doing nothing until the end costs {0} more than the best choice at each visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the spare at hand {0} is to be expected until then and after.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it for now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treat it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>replace it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run it until it is spent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>run it with the spare at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -4547,6 +6714,18 @@
     <message>
         <source>Enter the correction</source>
         <translation>Anotar la corrección</translation>
+    </message>
+    <message>
+        <source>The account of this unit, with what is typed:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The account of this unit:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In %1, recovered %2, lost %3.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4642,6 +6821,113 @@
     <message>
         <source>Once closed, entries can no longer be undone, only corrected with a reason. Close it?</source>
         <translation>Una vez cerrada, las anotaciones ya no se pueden deshacer, solo corregir con un motivo. ¿Cerrarla?</translation>
+    </message>
+</context>
+<context>
+    <name>padside::CoatPanel</name>
+    <message>
+        <source>Keep off until then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look it over later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature of the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Relative humidity of the air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours to dry on the data sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature the data sheet gives them for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of coating</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another: see its data sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the unit runs again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off until put on again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at these hours:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours at which the unit usually runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Goes to “Look again” below with the reason written in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Surface</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation type="unfinished">Aire</translation>
+    </message>
+    <message>
+        <source>Data sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lock the power off first. Solvents harm lungs and burn. A pitted vessel is under pressure: while charged, no brush to metal. The data sheet comes first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It may be coated now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It may be coated now, on these terms:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not to be coated now:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry in %1 h at %2 (twice as long for each 10 K colder: common practice, no source): keep it off and dry until %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>May it be coated now? Type the temperature of the surface, of the air, and its humidity.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5283,57 +7569,6 @@
     </message>
 </context>
 <context>
-    <name>padside::HistoryPage</name>
-    <message>
-        <source>&amp;Back to the unit</source>
-        <translation>&amp;Volver a la unidad</translation>
-    </message>
-    <message>
-        <source>Export as &amp;PDF…</source>
-        <translation>Exportar como &amp;PDF…</translation>
-    </message>
-    <message>
-        <source>P&amp;rint…</source>
-        <translation>&amp;Imprimir…</translation>
-    </message>
-    <message>
-        <source>Export the timeline</source>
-        <translation>Exportar la línea de tiempo</translation>
-    </message>
-    <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>Archivos PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Carta</translation>
-    </message>
-    <message>
-        <source>Pa&amp;per</source>
-        <translation>Pap&amp;el</translation>
-    </message>
-    <message>
-        <source>Exported to %1</source>
-        <translation>Exportado a %1</translation>
-    </message>
-    <message>
-        <source>Sent to the printer.</source>
-        <translation>Enviado a la impresora.</translation>
-    </message>
-    <message>
-        <source>The timeline was not printed: the printer gave up. Check the printer, or export a PDF instead.</source>
-        <translation>No se imprimió la línea de tiempo: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
-    </message>
-    <message>
-        <source>Export cancelled; nothing was written.</source>
-        <translation>Exportación cancelada; no se ha escrito nada.</translation>
-    </message>
-</context>
-<context>
     <name>padside::HistoryPanel</name>
     <message>
         <source>Prin&amp;t timeline</source>
@@ -5677,6 +7912,57 @@
     </message>
 </context>
 <context>
+    <name>padside::LedgerPanel</name>
+    <message>
+        <source>Refrigerant day by day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation type="unfinished">Día</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recovered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a leak</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Annualizing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rolling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder, reason</source>
+        <translation type="unfinished">Cilindro, motivo</translation>
+    </message>
+    <message>
+        <source>Of what went in: what made up for a leak, not a charge put back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak rate a year by the annualizing method</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak rate a year by the rolling average method</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>padside::LookPanel</name>
     <message>
         <source>As this computer is set</source>
@@ -5826,6 +8112,33 @@
     </message>
 </context>
 <context>
+    <name>padside::MeasuredPanel</name>
+    <message>
+        <source>Walls and rust</source>
+        <translation>Paredes y óxido</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: measure the wall, too</source>
+        <translation>%1: mida también la pared</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Chart of %1. %2</source>
+        <translation>Gráfico de %1. %2</translation>
+    </message>
+    <message>
+        <source>No wall was gauged and no rusted share noted yet. At a visit, both are asked for beside the readings, zone by zone.</source>
+        <translation>Aún no se ha medido ninguna pared ni anotado ninguna parte oxidada. En una visita, ambas se piden junto a las lecturas, zona por zona.</translation>
+    </message>
+</context>
+<context>
     <name>padside::MessageLine</name>
     <message>
         <source>Dismiss</source>
@@ -5955,10 +8268,14 @@
     </message>
 </context>
 <context>
-    <name>padside::PdfExportWork</name>
+    <name>padside::PaperWork</name>
     <message>
         <source>Cancel the e&amp;xport</source>
         <translation>Cancelar la e&amp;xportación</translation>
+    </message>
+    <message>
+        <source>Cancel p&amp;rinting</source>
+        <translation>Cancelar la imp&amp;resión</translation>
     </message>
 </context>
 <context>
@@ -6157,6 +8474,77 @@
     </message>
 </context>
 <context>
+    <name>padside::PrintPage</name>
+    <message>
+        <source>&amp;Back to the unit</source>
+        <translation>&amp;Volver a la unidad</translation>
+    </message>
+    <message>
+        <source>Export as &amp;PDF…</source>
+        <translation>Exportar como &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>P&amp;rint…</source>
+        <translation>&amp;Imprimir…</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Name at the head of the page</source>
+        <translation>Nombre en la cabecera de la página</translation>
+    </message>
+    <message>
+        <source>Pa&amp;per</source>
+        <translation>Pap&amp;el</translation>
+    </message>
+    <message>
+        <source>&amp;Contractor</source>
+        <translation>&amp;Empresa</translation>
+    </message>
+    <message>
+        <source>Exported to %1</source>
+        <translation>Exportado a %1</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>Export as PDF</source>
+        <translation>Exportar como PDF</translation>
+    </message>
+    <message>
+        <source>Visit summary</source>
+        <translation>Resumen de la visita</translation>
+    </message>
+    <message>
+        <source>Contractor</source>
+        <translation>Contratista</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Tamaño del papel</translation>
+    </message>
+    <message>
+        <source>Cancelled; nothing was written or printed.</source>
+        <translation>Cancelado; no se ha escrito ni impreso nada.</translation>
+    </message>
+    <message>
+        <source>Timeline</source>
+        <translation>Línea de tiempo</translation>
+    </message>
+</context>
+<context>
     <name>padside::ReadingsPanel</name>
     <message>
         <source>Find another reading</source>
@@ -6189,6 +8577,29 @@
     <message>
         <source>Readings as left</source>
         <translation>Lecturas al irse</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Why: show what speaks for and against it</source>
+        <translation>Por qué: mostrar qué habla a favor y en contra</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>May point to %1.</source>
+        <translation>Puede indicar %1.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::RecordBook</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -6640,6 +9051,41 @@
     </message>
 </context>
 <context>
+    <name>padside::SiteAirPanel</name>
+    <message>
+        <source>&amp;Read a weather file…</source>
+        <translation>Lee&amp;r un archivo meteorológico…</translation>
+    </message>
+    <message>
+        <source>Hourly weather as EPW, or CSV with columns like time, temperature_C, rh_percent</source>
+        <translation>Datos horarios en EPW, o en CSV con columnas como time, temperature_C, rh_percent</translation>
+    </message>
+    <message>
+        <source>S&amp;uction line at</source>
+        <translation>Línea de s&amp;ucción a</translation>
+    </message>
+    <message>
+        <source>Suction line at</source>
+        <translation>Línea de succión a</translation>
+    </message>
+    <message>
+        <source>With temperature, humidity, sulphur dioxide and chloride you read here what this air does to metal (ISO 9223).</source>
+        <translation>Con temperatura, humedad, dióxido de azufre y cloruro aquí se lee lo que este aire hace al metal (ISO 9223).</translation>
+    </message>
+    <message>
+        <source>Choose a weather file</source>
+        <translation>Elegir un archivo meteorológico</translation>
+    </message>
+    <message>
+        <source>Weather (*.epw *.csv);;All files (*)</source>
+        <translation>Datos meteorológicos (*.epw *.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation type="unfinished">Leyendo %1</translation>
+    </message>
+</context>
+<context>
     <name>padside::SiteDialog</name>
     <message>
         <source>Site %1</source>
@@ -6766,74 +9212,26 @@
     </message>
 </context>
 <context>
-    <name>padside::SummaryPage</name>
+    <name>padside::SuspicionList</name>
     <message>
-        <source>&amp;Back to the unit</source>
-        <translation>&amp;Volver a la unidad</translation>
+        <source>What the readings may point to</source>
+        <translation>Qué pueden indicar las lecturas</translation>
     </message>
     <message>
-        <source>Export as &amp;PDF…</source>
-        <translation>Exportar como &amp;PDF…</translation>
+        <source>A hint from common practice, not a verdict; a licensed technician decides.</source>
+        <translation>Un indicio de la práctica común, no un veredicto; decide un técnico con licencia.</translation>
     </message>
     <message>
-        <source>P&amp;rint…</source>
-        <translation>&amp;Imprimir…</translation>
+        <source>For it: %1</source>
+        <translation>A favor: %1</translation>
     </message>
     <message>
-        <source>PDF files (*.pdf)</source>
-        <translation>Archivos PDF (*.pdf)</translation>
+        <source>Against it: %1</source>
+        <translation>En contra: %1</translation>
     </message>
     <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Carta</translation>
-    </message>
-    <message>
-        <source>Name at the head of the page</source>
-        <translation>Nombre en la cabecera de la página</translation>
-    </message>
-    <message>
-        <source>Pa&amp;per</source>
-        <translation>Pap&amp;el</translation>
-    </message>
-    <message>
-        <source>&amp;Contractor</source>
-        <translation>&amp;Empresa</translation>
-    </message>
-    <message>
-        <source>Exported to %1</source>
-        <translation>Exportado a %1</translation>
-    </message>
-    <message>
-        <source>Sent to the printer.</source>
-        <translation>Enviado a la impresora.</translation>
-    </message>
-    <message>
-        <source>Export as PDF</source>
-        <translation>Exportar como PDF</translation>
-    </message>
-    <message>
-        <source>Visit summary</source>
-        <translation>Resumen de la visita</translation>
-    </message>
-    <message>
-        <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
-        <translation>No se imprimió nada: la impresora falló. Compruebe la impresora, o exporte un PDF.</translation>
-    </message>
-    <message>
-        <source>Export cancelled; nothing was written.</source>
-        <translation>Exportación cancelada; no se ha escrito nada.</translation>
-    </message>
-    <message>
-        <source>Contractor</source>
-        <translation>Contratista</translation>
-    </message>
-    <message>
-        <source>Paper size</source>
-        <translation>Tamaño del papel</translation>
+        <source>What would decide: %1</source>
+        <translation>Qué lo decidiría: %1</translation>
     </message>
 </context>
 <context>
@@ -7537,6 +9935,14 @@
         <source>The uni&amp;t, opened</source>
         <translation>La &amp;unidad, abierta</translation>
     </message>
+    <message>
+        <source>Walls and r&amp;ust</source>
+        <translation>Paredes y ó&amp;xido</translation>
+    </message>
+    <message>
+        <source>Refr&amp;igerant</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>padside::UnitPlanModel</name>
@@ -7833,6 +10239,10 @@
     <message>
         <source>Every zone was looked at. F6 finishes the visit.</source>
         <translation>Todas las zonas están revisadas. F6 termina la visita.</translation>
+    </message>
+    <message>
+        <source>look over the coating</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -193,7 +193,7 @@ bool VisitLog::setNote(const Look& look, const std::string& note)
 
 bool VisitLog::put(Reading reading)
 {
-    VisitPlace place{VisitPlace::Part::readings, {}, reading.phase, reading.kind};
+    VisitPlace place{VisitPlace::Part::readings, reading.zoneId, reading.phase, reading.kind};
     return putEntry(std::move(reading), &UnitRecord::readings, std::move(place));
 }
 
@@ -226,7 +226,8 @@ bool VisitLog::put(FollowUp followUp)
 
 bool VisitLog::remove(const Reading& reading)
 {
-    return removeRow(reading, nameOf(m_book, reading), {VisitPlace::Part::readings, {}, reading.phase, reading.kind});
+    return removeRow(reading, nameOf(m_book, reading),
+                     {VisitPlace::Part::readings, reading.zoneId, reading.phase, reading.kind});
 }
 
 bool VisitLog::remove(const Treatment& treatment)

@@ -16,6 +16,7 @@ struct Sheet
     QString fileName; ///< suggested for a PDF
     std::function<PaperDocument(const QString& contractor, PaperSize size)> lay;
     PhotoSource photos{}; ///< may be empty
+    bool named = true; ///< a name stands at its head
 };
 
 /// The name without signs that a file's name can't hold, and ".pdf".

@@ -56,6 +56,7 @@ PaperContent visitSummaryContent(const SummaryInput& input, const VisitChanges& 
     addTable(content, noteSection(view));
     addTable(content, flagsSection(view));
     addTable(content, readingsSection(view));
+    addTable(content, meaningSection(view));
     addTable(content, workSection(view));
     addTable(content, refrigerantSection(view));
     if (PhotoBlock photos = photoSection(view); !photos.pairs.empty() || !photos.closing.isEmpty())

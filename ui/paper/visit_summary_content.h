@@ -40,6 +40,7 @@ struct SummaryView
 [[nodiscard]] TableBlock changedSection(const SummaryView& view);
 [[nodiscard]] TableBlock flagsSection(const SummaryView& view);
 [[nodiscard]] TableBlock readingsSection(const SummaryView& view);
+[[nodiscard]] TableBlock meaningSection(const SummaryView& view);
 [[nodiscard]] TableBlock workSection(const SummaryView& view);
 [[nodiscard]] TableBlock refrigerantSection(const SummaryView& view);
 [[nodiscard]] PhotoBlock photoSection(const SummaryView& view);

@@ -11,13 +11,13 @@
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
 #include "ui/pages/fleet/fleet_page.h"
-#include "ui/pages/paper/history_page.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 #include "ui/pages/season/season_page.h"
 #include "ui/pages/setup/welcome_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/edit_menu.h"
+#include "ui/shell/file_drop.h"
 #include "ui/shell/key_sheet.h"
 #include "ui/shell/message_line.h"
 #include "ui/shell/setup_menu.h"
@@ -102,6 +102,10 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     m_setup->attachTo(m_units->list());
     connect(m_setup, &SetupMenu::unitKept, this, &MainWindow::showUnit);
     connect(m_setup, &SetupMenu::said, m_message, &MessageLine::say);
+    if (!m_book.store().isReadOnly()) {
+        connect(new FileDrop(*this, QStringLiteral(".csv")), &FileDrop::dropped, m_setup, &SetupMenu::importUnitsFrom,
+                Qt::QueuedConnection); // after the drop is over
+    }
     connect(&m_book, &RecordBook::sitesChanged, this, &MainWindow::followUnits);
 
     m_units->selectFirst();
@@ -143,24 +147,14 @@ VisitPage& MainWindow::visitPage()
     return *m_visitPage;
 }
 
-SummaryPage& MainWindow::summaryPage()
+PrintPage& MainWindow::printPage()
 {
-    if (m_summaryPage == nullptr) {
-        m_summaryPage = new SummaryPage(m_book, m_theme);
-        m_pages->addWidget(m_summaryPage);
-        connect(m_summaryPage, &SummaryPage::left, this, &MainWindow::leavePaper);
+    if (m_printPage == nullptr) {
+        m_printPage = new PrintPage(m_book, m_theme);
+        m_pages->addWidget(m_printPage);
+        connect(m_printPage, &PrintPage::left, this, &MainWindow::leavePaper);
     }
-    return *m_summaryPage;
-}
-
-HistoryPage& MainWindow::historyPage()
-{
-    if (m_historyPage == nullptr) {
-        m_historyPage = new HistoryPage(m_book, m_theme);
-        m_pages->addWidget(m_historyPage);
-        connect(m_historyPage, &HistoryPage::left, this, &MainWindow::leavePaper);
-    }
-    return *m_historyPage;
+    return *m_printPage;
 }
 
 void MainWindow::makeSeasonPage()
@@ -172,8 +166,8 @@ void MainWindow::makeSeasonPage()
     connect(m_seasonPage, &SeasonPage::unitRequested, this, &MainWindow::showUnit);
     connect(m_seasonPage, &SeasonPage::sheetRequested, this, [this](const Sheet& sheet) {
         m_paperOfSeason = true;
-        summaryPage().showSheet(sheet, tr("&Back to the season"));
-        m_pages->setCurrentWidget(m_summaryPage);
+        printPage().showSheet(sheet, tr("&Back to the season"));
+        m_pages->setCurrentWidget(m_printPage);
     });
 }
 
@@ -276,8 +270,8 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
 {
     m_units->hide();
     m_paperOfSeason = false;
-    summaryPage().showVisit(unit, visit);
-    m_pages->setCurrentWidget(m_summaryPage);
+    printPage().showVisit(unit, visit);
+    m_pages->setCurrentWidget(m_printPage);
 }
 
 void MainWindow::doLongWork(const QString& name, LongWork::Work work)
@@ -289,8 +283,8 @@ void MainWindow::showHistoryPaper(UnitId unit)
 {
     m_units->hide();
     m_paperOfSeason = false;
-    historyPage().showUnit(unit);
-    m_pages->setCurrentWidget(m_historyPage);
+    printPage().showHistory(unit);
+    m_pages->setCurrentWidget(m_printPage);
 }
 
 void MainWindow::showSeason()

@@ -17,14 +17,13 @@ namespace padside {
 
 struct Look;
 struct Theme;
-class HistoryPage;
 class MessageLine;
 class RecordBook;
 class FleetPage;
 class FleetReviewer;
 class SeasonPage;
 class SetupMenu;
-class SummaryPage;
+class PrintPage;
 class UnitListPanel;
 class UnitPage;
 class VisitPage;
@@ -71,8 +70,7 @@ private:
     void giveRoom(int pageInFront);
     /// Pages that come later are made when they are first wanted, so that the window opens sooner.
     [[nodiscard]] VisitPage& visitPage();
-    [[nodiscard]] SummaryPage& summaryPage();
-    [[nodiscard]] HistoryPage& historyPage();
+    [[nodiscard]] PrintPage& printPage();
     void makeSeasonPage();
     void makeFleetPage();
     void leavePaper();
@@ -84,8 +82,7 @@ private:
     QStackedWidget* m_pages;
     UnitPage* m_unitPage;
     VisitPage* m_visitPage = nullptr;
-    SummaryPage* m_summaryPage = nullptr;
-    HistoryPage* m_historyPage = nullptr;
+    PrintPage* m_printPage = nullptr;
     FleetReviewer* m_fleet;
     QUndoStack* m_undo; ///< of all that is no visit: setting up, moving trips; a visit has its own
     EditMenu* m_edit = nullptr;

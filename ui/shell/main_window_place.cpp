@@ -5,7 +5,7 @@
 #include "core/store/visit_book.h"
 #include "ui/models/record_book.h"
 #include "ui/pages/fleet/fleet_page.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 #include "ui/pages/season/season_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
@@ -27,14 +27,14 @@ std::optional<Place> MainWindow::place() const
     if (!unit)
         return std::nullopt;
     const QWidget* page = m_pages->currentWidget();
-    if (page == m_seasonPage || (page == m_summaryPage && m_paperOfSeason))
+    if (page == m_seasonPage || (page == m_printPage && m_paperOfSeason))
         return Place{Place::Page::season, *unit, {}};
     if (page == m_fleetPage)
         return Place{Place::Page::fleet, *unit, {}};
     if (page == m_visitPage)
         return Place{Place::Page::visit, *unit, m_visitPage->sheet().visit.id};
-    if (page == m_summaryPage)
-        return Place{Place::Page::summary, *unit, m_summaryPage->visit()};
+    if (page == m_printPage && !m_printPage->visit().isNull())
+        return Place{Place::Page::summary, *unit, m_printPage->visit()};
     return Place{Place::Page::unit, *unit, {}};
 }
 

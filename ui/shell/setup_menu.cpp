@@ -132,11 +132,18 @@ void SetupMenu::openForNew(const UnitDialog::Task& task)
 
 void SetupMenu::importUnits()
 {
+    importUnitsFrom({});
+}
+
+void SetupMenu::importUnitsFrom(const QString& file)
+{
     auto* dialog = new ImportDialog(m_book, m_log, m_window);
     connect(dialog, &ImportDialog::added, this, [this](int count) {
         Q_EMIT said(count == 1 ? tr("One unit was added.") : tr("%n units were added.", nullptr, count));
     });
     dialog->open();
+    if (!file.isEmpty())
+        dialog->read(file);
 }
 
 void SetupMenu::oneLikeThis()

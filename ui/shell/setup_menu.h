@@ -35,6 +35,7 @@ public:
     void addSite();
     void addUnit();
     void importUnits();
+    void importUnitsFrom(const QString& file); ///< a list that was dropped on the window
 
 Q_SIGNALS:
     void unitKept(const padside::UnitId& unit);

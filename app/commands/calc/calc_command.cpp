@@ -44,11 +44,21 @@ double typedNumber(const std::string& option, const std::string& text)
     return ofOption(option, parseNumber(text));
 }
 
+double inCelsius(double temperatureK)
+{
+    return fromSi(temperatureK, *unitByCode("degC"));
+}
+
 void addCalcCommand(CLI::App& app, Command& chosen)
 {
     CLI::App* calc = app.add_subcommand("calc", "One formula, for checking a number by hand; answers JSON");
     calc->require_subcommand(1);
+    addAirTopics(*calc, chosen);
+    addCorrosionTopics(*calc, chosen);
+    addRefrigerantTopics(*calc, chosen);
+    addWorthTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
+    addOutlookTopics(*calc, chosen);
 }
 
 } // namespace padside

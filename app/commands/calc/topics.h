@@ -37,7 +37,15 @@ template <typename T> T orThrow(Result<T> result)
 /// A plain number without a unit behind `option`; as typedSi().
 [[nodiscard]] double typedNumber(const std::string& option, const std::string& text);
 
+/// °C of a temperature in K, for answers.
+[[nodiscard]] double inCelsius(double temperatureK);
+
 /// Each adds the topics of one subject.
+void addAirTopics(CLI::App& calc, Command& chosen); ///< air
+void addCorrosionTopics(CLI::App& calc, Command& chosen); ///< corrosivity, weather, loss, rust-grade, walls
+void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
+void addOutlookTopics(CLI::App& calc, Command& chosen); ///< belief, rates
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
+void addWorthTopics(CLI::App& calc, Command& chosen); ///< annuity
 
 } // namespace padside

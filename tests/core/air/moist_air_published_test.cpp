@@ -4,6 +4,7 @@
 #include "core/air/moist_air.h"
 #include "core/air/psychrometry.h"
 #include "core/air/station_pressure.h"
+#include "tests/support/check_rows.h"
 #include "tests/support/reference_table.h"
 #include "tests/support/typed_units.h"
 

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/air/station_pressure.h"
-#include "tests/support/reference_table.h"
+#include "tests/support/check_rows.h"
 #include "tests/support/typed_units.h"
 
 #include <gmock/gmock.h>

@@ -4,7 +4,7 @@
 #include "core/air/psychrometry.h"
 #include "core/air/sweating.h"
 #include "core/air/water_vapour.h"
-#include "tests/support/reference_table.h"
+#include "tests/support/check_rows.h"
 #include "tests/support/typed_units.h"
 
 #include <gtest/gtest.h>

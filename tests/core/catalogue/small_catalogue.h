@@ -35,6 +35,7 @@ inline std::string smallCatalogue()
       "tasks": {}, "failure_modes": [], "preserves": "rinsing", "consequences": [], "spare": "none", "outlives_unit": false}},
   "reading_kinds": {"pad-height": {"name": "height", "quantity": "length", "metric_unit": "mm", "customary_unit": "in",
       "part_kind": "pad", "needs": ["off"], "lowest": 10, "highest": 1500, "where": "At the lowest corner.", "seasons": ["fall"]}},
+  "reading_limits": {},
   "nameplate_items": {"charge": {"name": "charge", "quantity": "mass", "metric_unit": "kg", "customary_unit": "lb"}},
   "refrigerants": {"r-134a": {"designation": "R-134a", "composition": "a fluid", "safety": {"class": "A1", "source": "s"},
       "gwp": {"ar4": {"value": 1430, "source": "s"}}, "critical": {"temperature_K": 374.21, "source": "s"},
@@ -47,7 +48,11 @@ inline std::string smallCatalogue()
       "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125},
       "source": "a rule"}},
   "coatings": {"primer": {"name": "primer", "dry_hours": 4, "reference_celsius": 20, "lowest_celsius": 5,
-      "highest_humidity_percent": 85, "source": "common practice, no source"}}
+      "highest_humidity_percent": 85, "source": "common practice, no source"}},
+  "outlook": {"pace_sigma": 0.6, "grade_shares": [0.25, 0.25, 0.25, 0.25], "unit_life_years": 20, "soiling_life_years": 4,
+   "slowest_air": 0.2, "fastest_air": 5, "damp_factor": 1.2, "wet_factor": 1.5, "learning_sigma": 0.7, "furthest_years": 60,
+   "protections": {"brush-and-coat": {"effect": 0.7, "years": 3}}, "corroding_zones": {"pad": {"zones": ["top"]}},
+   "part_kinds": {}, "source": "s"}
 })";
 }
 

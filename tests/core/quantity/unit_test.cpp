@@ -118,6 +118,8 @@ TEST(MeasuringUnits, AreFoundWithoutRegardToCase)
     EXPECT_EQ(unitBySpelling("MFD", capacitance), unitByCode("uF"));
     EXPECT_EQ(unitBySpelling("c", temperature), unitByCode("degC"));
     EXPECT_EQ(unitBySpelling("mpa", gaugePressure), unitByCode("MPag"));
+    EXPECT_EQ(unitBySpelling("N/mm2", gaugePressure), unitByCode("MPag"));
+    EXPECT_EQ(unitBySpelling("N/mm²", gaugePressure), unitByCode("MPag"));
     EXPECT_EQ(unitBySpelling("MM", length), unitByCode("mm"));
 }
 

@@ -4,7 +4,6 @@
 #include "tests/core/trend/reference_series.h"
 
 #include <fstream>
-#include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
 namespace padside::test {
@@ -24,7 +23,7 @@ std::map<std::string, double> answersOf(const ReferenceTable& table, std::size_t
 
 std::vector<ReferenceSeries> publishedSeries()
 {
-    std::ifstream file(PADSIDE_SOURCE_DIR "/tests/reference/published_examples.json");
+    std::ifstream file(referencePath("published_examples.json"));
     const auto examples = nlohmann::json::parse(file);
     const ReferenceTable results("published_results.csv");
     std::vector<ReferenceSeries> all;

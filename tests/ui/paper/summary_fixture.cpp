@@ -52,9 +52,9 @@ void gradeAll(RecordBuilder& unit, const std::vector<std::pair<std::string, int>
 void addReadings(RecordBuilder& unit, double change)
 {
     unit.read("suction-pressure", 468843 + change, QuantityKind::gaugePressure, "psig");
-    unit.read("liquid-pressure", 1999480 + change, QuantityKind::gaugePressure, "psig");
+    unit.read("liquid-pressure", 1150000 + change, QuantityKind::gaugePressure, "psig");
     unit.read("suction-line-temperature", 285.4, QuantityKind::temperature, "degC");
-    unit.read("liquid-line-temperature", 305.2, QuantityKind::temperature, "degC");
+    unit.read("liquid-line-temperature", 299.2, QuantityKind::temperature, "degC");
     unit.read("outdoor-air", 298.15, QuantityKind::temperature, "degC");
     unit.read("compressor-current", 7.4, QuantityKind::current, "A");
     unit.read("fan-current", 0.9, QuantityKind::current, "A");
@@ -122,6 +122,7 @@ UnitRecord ordinaryRecord()
 
     record.site.address = "4 Quay Street, Saltmouth";
     record.unit.maker = "Brightwater";
+    record.unit.refrigerant = "R-22"; // the readings above are of it
     record.unit.model = "BW-36C";
     record.unit.serial = "11-20457";
     record.unit.place = "north wall, beside the dryer vent";

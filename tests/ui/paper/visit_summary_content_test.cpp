@@ -57,7 +57,7 @@ TEST(VisitSummaryContent, TheTitleSaysWhoWhereWhenAndUntilWhenToKeepOff)
     const auto& title = std::get<TitleBlock>(content.blocks.front());
     EXPECT_EQ(title.contractor, u"Breakwater Cooling and Heating"_s);
     EXPECT_EQ(title.title, u"HB-03, Quay House"_s);
-    EXPECT_EQ(title.subtitle, u"Split air conditioner  ·  Brightwater BW-36C  ·  serial 11-20457  ·  R-410A"_s);
+    EXPECT_EQ(title.subtitle, u"Split air conditioner  ·  Brightwater BW-36C  ·  serial 11-20457  ·  R-22"_s);
     EXPECT_EQ(title.facts.at(0).text, u"2026-05-04, spring"_s);
     EXPECT_EQ(title.facts.at(2).text, u"18.0 °C, 62 % humidity, cloudy"_s);
     EXPECT_EQ(title.notice, u"Keep the unit off and dry until 16:30."_s);
@@ -165,13 +165,13 @@ TEST(VisitSummaryContent, RefrigerantInIsListed)
     charge.unitId = record.unit.id;
     charge.visitId = record.visits.back().id;
     charge.on = record.visits.back().on;
-    charge.refrigerant = "R-410A";
+    charge.refrigerant = "R-22";
     charge.mass = Measure{0.35, QuantityKind::mass, "kg", "0.35 kg"};
     charge.cylinder = "C-12";
     charge.because = "leak";
     record.charges.push_back(charge);
     const PaperContent content = visitSummaryContent(summaryOf(std::move(record)));
-    const auto* row = rowOf(blockCalled<TableBlock>(content, u"Refrigerant"_s), u"R-410A added"_s);
+    const auto* row = rowOf(blockCalled<TableBlock>(content, u"Refrigerant"_s), u"R-22 added"_s);
     ASSERT_TRUE(row);
     EXPECT_TRUE(row->at(1).text.startsWith(u"0.35")) << row->at(1).text.toStdString();
     EXPECT_EQ(row->at(2).text, u"C-12, leak"_s);
@@ -296,6 +296,56 @@ TEST(VisitSummaryContent, FlagsSayHowSoonAndWhatClearsThem)
     ASSERT_TRUE(flags);
     EXPECT_EQ(flags->rows.at(0).at(0).text, u"Act"_s);
     EXPECT_TRUE(flags->rows.at(0).at(1).under.contains(u"a grade of 3 or better after work"));
+}
+
+TEST(VisitSummaryContent, ReadingsPastTheirLimitAreExplainedWithTheirSource)
+{
+    UnitRecord record = ordinaryRecord();
+    record.unit.metering = Metering::thermostaticValve;
+    for (Reading& reading : record.readings) {
+        if (reading.kind == "suction-line-temperature")
+            reading.value.si = 297; // R-22 at this pressure boils near 4 °C: superheat about 20 K
+    }
+    const PaperContent content = visitSummaryContent(summaryOf(std::move(record)));
+    const auto* table = blockCalled<TableBlock>(content, u"What the readings mean"_s);
+    ASSERT_TRUE(table);
+    const auto* row = rowOf(table, u"Outside"_s);
+    ASSERT_TRUE(row) << allText(*table).toStdString();
+    EXPECT_TRUE(row->at(1).text.startsWith(u"Superheat"_s));
+    EXPECT_TRUE(row->at(1).under.contains(u"Title 24"_s)) << "where the limit comes from";
+    EXPECT_TRUE(table->closing.contains(u"as asked for"_s));
+}
+
+TEST(VisitSummaryContent, WhereAllIsAsAskedForNoMeaningTakesRoom)
+{
+    const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord()));
+    const auto* table = blockCalled<TableBlock>(content, u"What the readings mean"_s);
+    EXPECT_FALSE(table) << (table ? allText(*table).toStdString() : std::string());
+}
+
+TEST(VisitSummaryContent, AGaugedWallSaysHowLongItLasts)
+{
+    UnitRecord record = ordinaryRecord();
+    const Part& vessel = *std::ranges::find(record.parts, "suction-accumulator", &Part::kind);
+    const auto gauged = [&](const Visit& visit, double millimetres) {
+        Reading reading;
+        reading.id = ReadingId(UuidBytes{static_cast<std::uint8_t>(record.readings.size() + 1)});
+        reading.unitId = record.unit.id;
+        reading.visitId = visit.id;
+        reading.on = visit.on;
+        reading.kind = "wall-thickness";
+        reading.partId = vessel.id;
+        reading.zoneId = vessel.zones.front().id;
+        reading.value = {millimetres * 1e-3, QuantityKind::length, "mm", std::to_string(millimetres)};
+        record.readings.push_back(reading);
+    };
+    gauged(record.visits.front(), 3.2);
+    gauged(record.visits.back(), 2.1);
+    const PaperContent content = visitSummaryContent(summaryOf(std::move(record)));
+    const auto* table = blockCalled<TableBlock>(content, u"What the readings mean"_s);
+    ASSERT_TRUE(table);
+    EXPECT_TRUE(allText(*table).contains(u"70.0 %"_s) || allText(*table).contains(u"must be left"_s))
+        << allText(*table).toStdString();
 }
 
 } // namespace padside::test

@@ -9,8 +9,8 @@
 #include "ui/drawing/theme.h"
 #include "ui/models/fleet_reviewer.h"
 #include "ui/pages/paper/page_preview.h"
-#include "ui/pages/paper/pdf_export_work.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/paper_work.h"
+#include "ui/pages/paper/print_page.h"
 #include "ui/shell/main_window.h"
 
 #include <QAbstractEventDispatcher>
@@ -154,16 +154,16 @@ TEST_F(EventLoopTest, TheWindowAnswersWhileASummaryOfManyLargePhotographsIsShown
     m_window.startVisit(unit, VisitReason::spring);
     const VisitId visit = m_store->visits().openVisitOf(unit).value().id;
     photographEveryZone(unit, visit);
-    const auto preview = [this] { return m_window.findChild<SummaryPage*>()->findChild<PagePreview*>(); };
+    const auto preview = [this] { return m_window.findChild<PrintPage*>()->findChild<PagePreview*>(); };
     judge("showing many photographs",
           longestStretch([&] { m_window.showSummary(unit, visit); }, [&] { return preview()->isComplete(); }));
-    auto* page = m_window.findChild<SummaryPage*>();
+    auto* page = m_window.findChild<PrintPage*>();
 
     const QString path = m_folder.filePath(QStringLiteral("summary.pdf"));
     page->setFileChooser([&](const QString&) { return path; });
     judge("exporting many photographs",
           longestStretch([&] { page->findChild<QPushButton*>(QStringLiteral("exportPdf"))->click(); },
-                         [&] { return !page->findChild<PdfExportWork*>()->isRunning(); }));
+                         [&] { return !page->findChild<PaperWork*>()->isRunning(); }));
     EXPECT_TRUE(QFileInfo::exists(path));
 }
 

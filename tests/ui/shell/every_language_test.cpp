@@ -14,7 +14,7 @@
 #include "ui/models/fleet_reviewer.h"
 #include "ui/models/language.h"
 #include "ui/models/setup_log.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 #include "ui/pages/preferences/preferences_dialog.h"
 #include "ui/pages/setup/import_dialog.h"
 #include "ui/pages/setup/retire_dialog.h"
@@ -119,7 +119,7 @@ private:
         EXPECT_TRUE(QTest::qWaitFor([fleet] { return !fleet->isRunning(); }, 20000));
         lookAt(window, "the season");
         window.findChild<QPushButton*>(u"daySheet"_s)->click();
-        EXPECT_TRUE(window.findChild<SummaryPage*>()->isVisible());
+        EXPECT_TRUE(window.findChild<PrintPage*>()->isVisible());
         lookAt(window, "the day's sheet");
     }
 

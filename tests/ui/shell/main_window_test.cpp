@@ -5,7 +5,7 @@
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
 #include "ui/pages/fleet/fleet_page.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 #include "ui/pages/season/season_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
@@ -105,8 +105,8 @@ TEST_F(MainWindowTest, ClosingAVisitShowsItsSummary)
     const VisitId visit = m_store->visits().openVisitOf(unit)->id;
     m_store->visits().close(visit, m_book->now());
     Q_EMIT m_window.findChild<VisitPage*>()->closed(visit);
-    EXPECT_TRUE(m_window.findChild<SummaryPage*>()->isVisible());
-    Q_EMIT m_window.findChild<SummaryPage*>()->left();
+    EXPECT_TRUE(m_window.findChild<PrintPage*>()->isVisible());
+    Q_EMIT m_window.findChild<PrintPage*>()->left();
     EXPECT_TRUE(m_window.findChild<UnitPage*>()->isVisible());
 }
 
@@ -174,8 +174,8 @@ TEST_F(MainWindowTest, FromTheSeasonAVisitIsStartedAndASheetIsShownWithTheWayBac
     sheet.fileName = QStringLiteral("a.pdf");
     sheet.lay = [](const QString&, PaperSize size) { return PaperDocument{QStringLiteral("A"), size, {PaperPage{}}}; };
     Q_EMIT season->sheetRequested(sheet);
-    EXPECT_TRUE(m_window.findChild<SummaryPage*>()->isVisible());
-    Q_EMIT m_window.findChild<SummaryPage*>()->left();
+    EXPECT_TRUE(m_window.findChild<PrintPage*>()->isVisible());
+    Q_EMIT m_window.findChild<PrintPage*>()->left();
     EXPECT_TRUE(season->isVisible());
 
     const UnitId unit = idleUnit(*m_store, units());

@@ -7,7 +7,7 @@
 #include "core/store/visit_book.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
-#include "ui/pages/paper/summary_page.h"
+#include "ui/pages/paper/print_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/main_window.h"
 
@@ -121,7 +121,7 @@ TEST_F(VisitByKeysTest, ASpringVisitTakesAtMostNinetyPressesBesidesWhatIsTyped)
         EXPECT_EQ(work[i].zoneId, graded[3 + 5 * i]);
     }
     EXPECT_FALSE(m_store->visits().visit(visit)->isOpen());
-    EXPECT_TRUE(m_window.findChild<SummaryPage*>()->isVisible());
+    EXPECT_TRUE(m_window.findChild<PrintPage*>()->isVisible());
 }
 
 TEST_F(VisitByKeysTest, UndoAndRedoFromTheKeyboardShowThePlaceThatChanged)

@@ -43,17 +43,23 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     problem->setWordWrap(true);
     embolden(*problem);
     problem->hide();
+    auto* hint = new QLabel;
+    hint->setObjectName(name + QLatin1String("-hint"));
+    hint->setWordWrap(true);
+    hint->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
+    hint->hide();
     auto* cell = new QWidget;
     auto* column = new QVBoxLayout(cell);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     column->addWidget(control);
     column->addWidget(problem);
+    column->addWidget(hint);
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
     shownLabel->setMinimumWidth(shownLabel->sizeHint().width() + underlineSpread);
     m_form->addRow(shownLabel, cell);
-    m_fields.emplace(field, Field{control, problem, cell});
+    m_fields.emplace(field, Field{control, problem, cell, hint});
     m_order.push_back(field);
     forgetProblemWhenChanged(field);
 }
@@ -63,7 +69,7 @@ void CheckedForm::forgetProblemWhenChanged(int field)
     // Its line stays: the form does not move under the hand that types.
     const auto forget = [this, field] {
         m_fields.at(field).problem->clear();
-        m_fields.at(field).control->setAccessibleDescription({});
+        describe(field);
     };
     QWidget* control = m_fields.at(field).control;
     if (auto* line = qobject_cast<QLineEdit*>(control))
@@ -79,7 +85,14 @@ void CheckedForm::setProblem(int field, const QString& sentence)
     const Field& shown = m_fields.at(field);
     shown.problem->setText(sentence);
     shown.problem->setVisible(!sentence.isEmpty());
-    shown.control->setAccessibleDescription(sentence);
+    describe(field);
+}
+
+void CheckedForm::describe(int field)
+{
+    const Field& shown = m_fields.at(field);
+    shown.control->setAccessibleDescription(shown.problem->text().isEmpty() ? shown.hint->text()
+                                                                            : shown.problem->text());
 }
 
 void CheckedForm::addHeading(const QString& text)
@@ -97,6 +110,11 @@ void CheckedForm::addNote(const QString& text)
     m_form->addRow(note);
 }
 
+void CheckedForm::addWide(QWidget* widget)
+{
+    m_form->addRow(widget);
+}
+
 void CheckedForm::setFieldShown(int field, bool shown)
 {
     m_form->setRowVisible(m_fields.at(field).cell, shown);
@@ -109,7 +127,8 @@ QString CheckedForm::text(int field) const
         return line->text();
     if (const auto* text = qobject_cast<QPlainTextEdit*>(control))
         return text->toPlainText();
-    return qobject_cast<QComboBox*>(control)->currentData().toString();
+    const auto* choice = qobject_cast<QComboBox*>(control);
+    return choice->isEditable() ? choice->currentText() : choice->currentData().toString();
 }
 
 void CheckedForm::setText(int field, const QString& text)
@@ -119,8 +138,18 @@ void CheckedForm::setText(int field, const QString& text)
         line->setText(text);
     else if (auto* lines = qobject_cast<QPlainTextEdit*>(control))
         lines->setPlainText(text);
-    else if (auto* choice = qobject_cast<QComboBox*>(control))
+    else if (auto* choice = qobject_cast<QComboBox*>(control); choice->isEditable())
+        choice->setEditText(text);
+    else
         choice->setCurrentIndex(choice->findData(text));
+}
+
+void CheckedForm::setHint(int field, const QString& text)
+{
+    QLabel* hint = m_fields.at(field).hint;
+    hint->setText(text);
+    hint->setVisible(!text.isEmpty());
+    describe(field);
 }
 
 QString CheckedForm::problem(int field) const

@@ -20,16 +20,19 @@ class CheckedForm : public QWidget
 public:
     explicit CheckedForm(QWidget* parent = nullptr);
 
-    /// `control` is a line, a text, or a choice whose data is the value.
+    /// `control` is a line, a text, or a choice whose data is the value; of a choice that takes any text its text is.
     void addField(int field, const QString& label, QWidget* control, const QString& name);
     void addHeading(const QString& text);
     void addNote(const QString& text);
+    void addWide(QWidget* widget); ///< below the fields, across both columns
 
     void setFieldShown(int field, bool shown);
 
     [[nodiscard]] QString text(int field) const;
     void setText(int field, const QString& text);
     [[nodiscard]] QWidget* control(int field) const { return m_fields.at(field).control; }
+    /// A quiet line below the field, about what stands in it; none where it is empty.
+    void setHint(int field, const QString& text);
     [[nodiscard]] QString problem(int field) const; ///< empty if nothing is wrong
 
     /// Says each sentence below its field and goes to the first of them; the other fields are said to be well. A
@@ -39,12 +42,14 @@ public:
 private:
     void forgetProblemWhenChanged(int field);
     void setProblem(int field, const QString& sentence);
+    void describe(int field); ///< to assistive technology: what is wrong, else the hint
 
     struct Field
     {
         QWidget* control;
         QLabel* problem;
-        QWidget* cell; ///< both
+        QWidget* cell; ///< both, and the hint
+        QLabel* hint;
     };
 
     QFormLayout* m_form;

@@ -4,9 +4,11 @@
 #include "ui/pages/setup/unit_form.h"
 
 #include "core/catalogue/catalogue.h"
+#include "ui/models/refrigerant_words.h"
 #include "ui/models/speaker.h"
 
 #include <QComboBox>
+#include <QCompleter>
 #include <QLineEdit>
 
 #include <algorithm>
@@ -26,6 +28,7 @@ constexpr std::array typedFields{UnitField::tag,       UnitField::kind,  UnitFie
 
 UnitForm::UnitForm(const Catalogue& catalogue, const LocalSpeaker& speaker, QWidget* parent)
     : CheckedForm(parent)
+    , m_catalogue(catalogue)
     , m_speaker(speaker)
     , m_site(new QComboBox)
     , m_kind(new QComboBox)
@@ -39,7 +42,7 @@ UnitForm::UnitForm(const Catalogue& catalogue, const LocalSpeaker& speaker, QWid
     addLine(UnitField::maker, tr("&Maker"), u"unit-maker"_s);
     addLine(UnitField::model, tr("Mo&del"), u"unit-model"_s);
     addLine(UnitField::serial, tr("Seria&l number"), u"unit-serial"_s);
-    addLine(UnitField::refrigerant, tr("Re&frigerant"), u"unit-refrigerant"_s, tr("As on the nameplate, like R-410A"));
+    addRefrigerants();
     addMeterings();
     addLine(UnitField::installed, tr("&Installed"), u"unit-installed"_s, tr("2008-06-14, or only 2008"));
     addLine(UnitField::note, tr("N&ote"), u"unit-note"_s);
@@ -71,6 +74,25 @@ void UnitForm::addMeterings()
     for (const Coded<Metering>& way : codesOf(Metering::unknown))
         metering->addItem(shown(m_speaker.translate(std::string(way.word))), shown(way.code));
     addField(static_cast<int>(UnitField::metering), tr("M&etering"), metering, u"unit-metering"_s);
+}
+
+void UnitForm::addRefrigerants()
+{
+    auto* refrigerant = new QComboBox;
+    refrigerant->setEditable(true); // any text may stand on a nameplate
+    refrigerant->setInsertPolicy(QComboBox::NoInsert);
+    for (const Refrigerant& one : m_catalogue.refrigerants())
+        refrigerant->addItem(shown(one.code));
+    refrigerant->setCurrentIndex(-1);
+    refrigerant->lineEdit()->setPlaceholderText(tr("As on the nameplate, like R-410A"));
+    refrigerant->completer()->setCompletionMode(QCompleter::PopupCompletion); // puts nothing in by itself
+    refrigerant->completer()->setFilterMode(Qt::MatchContains);
+    addField(static_cast<int>(UnitField::refrigerant), tr("Re&frigerant"), refrigerant, u"unit-refrigerant"_s);
+    refrigerant->lineEdit()->setAccessibleName(refrigerant->accessibleName());
+    connect(refrigerant, &QComboBox::currentTextChanged, this, [this](const QString& written) {
+        setHint(static_cast<int>(UnitField::refrigerant),
+                refrigerantWords(written.toStdString(), m_catalogue, m_speaker));
+    });
 }
 
 void UnitForm::setSites(const std::vector<Site>& sites, SiteId chosen, bool orNew)

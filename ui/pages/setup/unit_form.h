@@ -40,8 +40,10 @@ private:
     void addLine(UnitField field, const QString& label, const QString& name, const QString& example = {});
     void addKinds(const Catalogue& catalogue);
     void addMeterings();
+    void addRefrigerants();
     void followSite();
 
+    const Catalogue& m_catalogue;
     const LocalSpeaker& m_speaker;
     std::vector<Site> m_sites;
     QComboBox* m_site;

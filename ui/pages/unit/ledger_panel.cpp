@@ -12,8 +12,6 @@
 #include <QTreeWidget>
 #include <QVBoxLayout>
 
-#include <ranges>
-
 using namespace Qt::Literals::StringLiterals;
 
 namespace padside {
@@ -96,8 +94,8 @@ void LedgerPanel::setSnapshot(const UnitSnapshot& snapshot)
         says << m_book.speaker().said(leakReckoning());
     m_says->setText(says.join(u' '));
     m_days->clear();
-    for (const LedgerDay& one : ledger.days | std::views::reverse) // the newest is what people look for
-        addDay(one);
+    for (auto one = ledger.days.rbegin(); one != ledger.days.rend(); ++one) // the newest is what people look for
+        addDay(*one);
     m_days->setVisible(!ledger.days.empty());
     for (int column = day; column < details; ++column)
         m_days->resizeColumnToContents(column);

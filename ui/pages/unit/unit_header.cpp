@@ -3,6 +3,7 @@
 
 #include "ui/pages/unit/unit_header.h"
 
+#include "ui/models/refrigerant_words.h"
 #include "ui/models/speaker.h"
 
 #include <QApplication>
@@ -163,8 +164,16 @@ void UnitHeader::fillNameplate(const UnitSnapshot& snapshot)
         add(shown(item ? m_speaker.translate(item->name) : line.item),
             shown(value.typed.empty() ? m_speaker.amount(Amount{value.si, value.kind}) : value.typed));
     }
-    if (count == 0)
+    if (const QString words = refrigerantWords(unit.refrigerant, m_catalogue, m_speaker); !words.isEmpty()) {
+        auto* about = new QLabel(words);
+        about->setObjectName(u"refrigerantFacts"_s);
+        about->setTextFormat(Qt::PlainText);
+        about->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        about->setWordWrap(true);
+        m_lines->addWidget(about, count / nameplateColumns + 1, 0, 1, 2 * nameplateColumns);
+    } else if (count == 0) {
         m_lines->addWidget(new QLabel(tr("Nothing of the nameplate has been written down.")), 0, 0);
+    }
 }
 
 void UnitHeader::setSnapshot(const UnitSnapshot& snapshot)

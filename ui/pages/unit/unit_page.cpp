@@ -12,6 +12,7 @@
 #include "ui/pages/unit/finding_view.h"
 #include "ui/pages/unit/history_panel.h"
 #include "ui/pages/unit/ledger_panel.h"
+#include "ui/pages/unit/measured_panel.h"
 #include "ui/pages/unit/next_delegate.h"
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
@@ -68,6 +69,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
     , m_findings(new FindingView(theme))
     , m_history(new HistoryPanel(book, theme))
+    , m_measured(new MeasuredPanel(book, theme))
     , m_ledger(new LedgerPanel(book))
 {
     makeWidgets();
@@ -87,6 +89,7 @@ void UnitPage::makeWidgets()
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_history, tr("Histor&y"));
     m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
+    m_tabs->addTab(m_measured, tr("Walls and r&ust"));
     m_tabs->addTab(m_ledger, tr("Refr&igerant"));
     m_tabs->setAccessibleName(tr("What the record holds"));
     m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
@@ -252,6 +255,7 @@ void UnitPage::showSnapshot()
     m_nextModel->setSnapshot(m_snapshot);
     m_findingModel->setSnapshot(m_snapshot);
     m_history->setSnapshot(m_snapshot);
+    m_measured->setSnapshot(*m_snapshot);
     m_ledger->setSnapshot(*m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();

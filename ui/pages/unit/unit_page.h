@@ -21,6 +21,7 @@ class CutawayView;
 class FindingTreeModel;
 class FindingView;
 class HistoryPanel;
+class MeasuredPanel;
 class LedgerPanel;
 class NextModel;
 class RecordBook;
@@ -74,6 +75,7 @@ private:
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;
     HistoryPanel* m_history;
+    MeasuredPanel* m_measured;
     LedgerPanel* m_ledger;
 };
 

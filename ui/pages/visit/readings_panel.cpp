@@ -3,16 +3,20 @@
 
 #include "ui/pages/visit/readings_panel.h"
 
+#include "core/review/record_at.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
 #include "ui/pages/visit/lettering.h"
 #include "ui/pages/visit/measure_field.h"
+#include "ui/pages/visit/suspicion_list.h"
+#include "ui/pages/visit/verdict_label.h"
 
 #include <QGridLayout>
 #include <QPointer>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -24,6 +28,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int fieldWidth = 128;
+constexpr int linesOfRow = 3; // label and field; what was understood; what it means
 
 /// The parts a reading can be taken at: each once, in the order of the list.
 std::vector<Part> fittedParts(const VisitSheet& sheet)
@@ -52,18 +57,20 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_asLeft(new QPushButton(tr("As left")))
     , m_search(new QLineEdit)
     , m_rowsHolder(new QWidget)
+    , m_scroll(new QScrollArea)
     , m_grid(new QGridLayout(m_rowsHolder))
+    , m_pointsToBar(new QWidget)
+    , m_pointsTo(new QLabel)
 {
     m_search->setObjectName(u"readingSearch"_s);
     m_search->setPlaceholderText(tr("Find another reading"));
     m_search->setAccessibleName(tr("Find another reading"));
     makeLarge(*m_search);
-    auto* scroll = new QScrollArea;
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(m_rowsHolder);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(m_rowsHolder);
     auto* phases = new QHBoxLayout;
     phases->setSpacing(4);
     m_asFound->setObjectName(u"readingsAsFound"_s);
@@ -80,15 +87,30 @@ ReadingsPanel::ReadingsPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addLayout(phases);
     layout->addWidget(m_search);
-    layout->addWidget(scroll, 1);
+    layout->addWidget(m_pointsToBar);
+    layout->addWidget(m_scroll, 1);
+    m_pointsTo->setObjectName(u"pointsTo"_s);
+    m_pointsTo->setWordWrap(true);
+    auto* why = new QPushButton(tr("Why"));
+    why->setObjectName(u"whySuspicion"_s);
+    why->setAccessibleName(tr("Why: show what speaks for and against it"));
+    auto* bar = new QHBoxLayout(m_pointsToBar);
+    bar->setContentsMargins(0, 0, 0, 0);
+    bar->addWidget(m_pointsTo, 1);
+    bar->addWidget(why);
+    m_pointsToBar->hide();
+    connect(why, &QPushButton::clicked, this, [this] {
+        m_scroll->verticalScrollBar()->setValue(m_suspicions->y()); // as far down as it goes
+    });
     connect(m_search, &QLineEdit::textChanged, this, &ReadingsPanel::filter);
 }
 
 QString ReadingsPanel::keyOf(const Row& row) const
 {
     const std::string when = m_phase == Phase::asLeft ? "reading-as-left/" : "reading/";
-    return QString::fromStdString(
-        m_log.draftKey(when + row.kind.code + (row.part ? "/" + row.part->text() : std::string())));
+    return QString::fromStdString(m_log.draftKey(when + row.kind.code
+                                                 + (row.part ? "/" + row.part->text() : std::string())
+                                                 + (row.zone ? "/" + row.zone->text() : std::string())));
 }
 
 const MeasuringUnit& ReadingsPanel::unitOf(const ReadingKind& kind) const
@@ -96,7 +118,7 @@ const MeasuringUnit& ReadingsPanel::unitOf(const ReadingKind& kind) const
     return unitFor(kind.quantity, m_book.surroundings().units, kind.metricUnit, kind.customaryUnit);
 }
 
-void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual)
+ReadingsPanel::Row& ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QString& name, bool usual)
 {
     auto made = std::make_unique<Row>();
     Row& row = *made;
@@ -115,7 +137,7 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.field->setFixedWidth(fieldWidth);
     row.field->edit().setObjectName(u"reading-"_s + QString::fromStdString(kind.code));
     row.field->edit().setToolTip(translated(m_book, kind.where));
-    const int line = 2 * static_cast<int>(m_rows.size());
+    const int line = linesOfRow * static_cast<int>(m_rows.size());
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
     words->addWidget(row.label);
@@ -126,6 +148,11 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
     row.echo = row.field->takeEcho();
     row.echo->setAlignment(Qt::AlignRight);
     m_grid->addWidget(row.echo, line + 1, 0, 1, 2);
+    row.verdict = new VerdictLabel(m_book);
+    row.verdict->setObjectName(u"verdict-"_s + QString::fromStdString(kind.code));
+    row.verdict->setContentsMargins(0, 0, 0, 8);
+    m_grid->addWidget(row.verdict, line + 2, 0, 1, 2);
+    connect(&row.field->edit(), &QLineEdit::textChanged, this, &ReadingsPanel::judge);
     connect(row.field, &MeasureField::entered, this, [this, &row](const Measure& value) { enter(row, value); });
     connect(row.field, &MeasureField::emptied, this, [this, &row] { enter(row, std::nullopt); });
     connect(&row.field->edit(), &QLineEdit::returnPressed, this, [this, &row] {
@@ -133,11 +160,26 @@ void ReadingsPanel::addRow(const ReadingKind& kind, const Part* part, const QStr
             goOnFrom(row);
     });
     m_rows.push_back(std::move(made));
+    return row;
+}
+
+void ReadingsPanel::makeZoneRows(const VisitSheet& sheet)
+{
+    for (const ReadingKind& kind : m_book.catalogue().readingKinds()) {
+        for (const ZoneLine& line : sheet.zones) {
+            if (std::ranges::find(kind.zonesOf, line.part.kind) == kind.zonesOf.end())
+                continue;
+            const QString name
+                = tr("%1: %2").arg(translated(m_book, kind.name), zoneTitle(m_book, line.part, line.zone));
+            addRow(kind, &line.part, name, false).zone = line.zone.id;
+        }
+    }
 }
 
 void ReadingsPanel::makeRows(const VisitSheet& sheet)
 {
     m_rows.clear();
+    m_suspicions = nullptr;
     delete m_rowsHolder->layout();
     qDeleteAll(m_rowsHolder->findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
     m_grid = new QGridLayout(m_rowsHolder);
@@ -145,10 +187,11 @@ void ReadingsPanel::makeRows(const VisitSheet& sheet)
     m_grid->setVerticalSpacing(4);
     m_grid->setColumnStretch(0, 1);
     const std::vector<Part> parts = fittedParts(sheet);
+    makeZoneRows(sheet);
     for (const bool usualFirst : {true, false}) {
         for (const ReadingKind& kind : m_book.catalogue().readingKinds()) {
             const bool usual = isUsual(kind, sheet.visit.reason);
-            if (usual != usualFirst)
+            if (usual != usualFirst || !kind.zonesOf.empty())
                 continue;
             const QString name = translated(m_book, kind.name);
             if (kind.partKind.empty()) {
@@ -162,11 +205,16 @@ void ReadingsPanel::makeRows(const VisitSheet& sheet)
             }
         }
     }
-    m_grid->setRowStretch(2 * static_cast<int>(m_rows.size()), 1);
+    m_suspicions = new SuspicionList(m_book);
+    const int line = linesOfRow * static_cast<int>(m_rows.size());
+    m_grid->addWidget(m_suspicions, line, 0, 1, 2);
+    m_grid->setRowStretch(line + 1, 1);
 }
 
 void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
 {
+    m_sheet = sheet;
+    m_past = recordBefore(sheet.record, sheet.visit);
     std::vector<PartId> parts;
     for (const Part& part : fittedParts(sheet))
         parts.push_back(part.id);
@@ -177,11 +225,11 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         makeRows(sheet);
     }
     for (const auto& row : m_rows) {
-        row->standing = sheet.readingToday(row->kind.code, row->part, m_phase);
+        row->standing = sheet.readingToday(row->kind.code, row->part, m_phase, row->zone);
         row->field->showEntered(keyOf(*row),
                                 row->standing ? std::optional<Measure>(row->standing->value) : std::nullopt);
         row->field->edit().setReadOnly(!mayWrite);
-        const auto before = sheet.readingBefore(row->kind.code, row->part);
+        const auto before = sheet.readingBefore(row->kind.code, row->part, row->zone);
         if (before) {
             const std::string last = showMeasure(before->value.si, unitOf(row->kind), m_book.numberStyle());
             row->last->setText(
@@ -189,6 +237,15 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         }
         row->last->setVisible(before.has_value());
     }
+    judge();
+    filter();
+}
+
+void ReadingsPanel::showZone(ZoneId zone)
+{
+    if (zone == m_zone)
+        return;
+    m_zone = zone;
     filter();
 }
 
@@ -202,6 +259,7 @@ void ReadingsPanel::enter(Row& row, const std::optional<Measure>& value)
     Reading reading = row.standing.value_or(Reading{});
     reading.kind = row.kind.code;
     reading.partId = row.part;
+    reading.zoneId = row.zone;
     reading.phase = m_phase;
     reading.value = *value;
     const auto keep = QPointer<MeasureField>(row.field); // writing shows the sheet again
@@ -213,11 +271,13 @@ void ReadingsPanel::filter()
 {
     const QString wanted = m_search->text().trimmed();
     for (const auto& row : m_rows) {
-        const bool inUse = row->usual || row->standing || row->field->edit().hasUnfinished();
+        const bool inUse = row->zone ? row->zone == m_zone || row->field->edit().hasUnfinished()
+                                     : row->usual || row->standing || row->field->edit().hasUnfinished();
         const bool visible = wanted.isEmpty() ? inUse : row->name.contains(wanted, Qt::CaseInsensitive);
         row->label->setVisible(visible);
         row->field->setVisible(visible);
         row->echo->setVisible(visible && !row->echo->text().isEmpty());
+        row->verdict->setVisible(visible && !row->verdict->isBlank());
         if (!visible)
             row->last->hide();
         else
@@ -262,7 +322,7 @@ void ReadingsPanel::focusReading(const std::string& kind, Phase phase)
 void ReadingsPanel::focusFirst()
 {
     for (const auto& row : m_rows) {
-        if (row->field->isVisibleTo(this) && row->field->isEmpty()) {
+        if (!row->zone && row->field->isVisibleTo(this) && row->field->isEmpty()) {
             row->field->edit().setFocus();
             return;
         }

@@ -256,6 +256,7 @@ void VisitPage::showZone()
     m_zone->showLine(line, tr("zone %1 of %2").arg(m_index + 1).arg(m_sheet.zones.size()), mayWrite);
     m_work->showLine(line, m_sheet, mayWrite);
     m_followUps->showLine(line, m_sheet, mayWrite);
+    m_readings->showZone(line.zone.id);
     m_list->select(line.zone.id);
     m_cutaway->setCurrent(line.part.id);
 }

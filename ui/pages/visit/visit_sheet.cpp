@@ -74,21 +74,23 @@ int VisitSheet::zonesLookedAt() const
         std::ranges::count_if(zones, [](const ZoneLine& line) { return !line.fittedToday && line.found; }));
 }
 
-std::optional<Reading> VisitSheet::readingBefore(const std::string& kind, std::optional<PartId> part) const
+std::optional<Reading> VisitSheet::readingBefore(const std::string& kind, std::optional<PartId> part,
+                                                 std::optional<ZoneId> zone) const
 {
     const Before before(record, visit);
     std::optional<Reading> last;
     for (const Reading& reading : standing(record.readings)) {
-        if (reading.kind == kind && reading.partId == part && before(reading))
+        if (reading.kind == kind && reading.partId == part && reading.zoneId == zone && before(reading))
             last = reading;
     }
     return last;
 }
 
-std::optional<Reading> VisitSheet::readingToday(const std::string& kind, std::optional<PartId> part, Phase phase) const
+std::optional<Reading> VisitSheet::readingToday(const std::string& kind, std::optional<PartId> part, Phase phase,
+                                                std::optional<ZoneId> zone) const
 {
     for (const Reading& reading : readings) {
-        if (reading.kind == kind && reading.partId == part && reading.phase == phase)
+        if (reading.kind == kind && reading.partId == part && reading.zoneId == zone && reading.phase == phase)
             return reading;
     }
     return std::nullopt;

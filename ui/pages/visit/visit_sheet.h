@@ -46,9 +46,11 @@ struct VisitSheet
     [[nodiscard]] int zonesToLookAt() const;
     [[nodiscard]] int zonesLookedAt() const;
     /// The last value of the same reading before this visit.
-    [[nodiscard]] std::optional<Reading> readingBefore(const std::string& kind, std::optional<PartId> part) const;
+    [[nodiscard]] std::optional<Reading> readingBefore(const std::string& kind, std::optional<PartId> part,
+                                                       std::optional<ZoneId> zone = std::nullopt) const;
     [[nodiscard]] std::optional<Reading> readingToday(const std::string& kind, std::optional<PartId> part,
-                                                      Phase phase = Phase::asFound) const;
+                                                      Phase phase = Phase::asFound,
+                                                      std::optional<ZoneId> zone = std::nullopt) const;
 };
 
 /// The visit `id` of `record`; a visit that is not there gives a sheet with a null visit id.

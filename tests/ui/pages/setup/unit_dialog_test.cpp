@@ -182,6 +182,40 @@ TEST_F(UnitDialogTest, ASiteThatIsThereIsFoundHoweverItIsCapitalised)
     EXPECT_EQ(units().at(0).siteId, m_site.id);
 }
 
+TEST_F(UnitDialogTest, TheRefrigerantIsChosenOrTypedAndSaysHowItBurns)
+{
+    UnitDialog* dialog = openNew();
+    auto* refrigerant = find<QComboBox>(u"unit-refrigerant"_s);
+    const auto* says = find<QLabel>(u"unit-refrigerant-hint"_s);
+    EXPECT_FALSE(says->isVisible());
+    refrigerant->setCurrentIndex(refrigerant->findText(u"R-454B"_s));
+    EXPECT_TRUE(says->isVisible());
+    EXPECT_TRUE(says->text().startsWith(u"R-454B: safety class A2L, mildly flammable;"_s));
+    EXPECT_TRUE(says->text().contains(u"no flame or spark"_s));
+    EXPECT_EQ(refrigerant->accessibleDescription(), says->text());
+    refrigerant->setEditText(u"R-22"_s);
+    EXPECT_TRUE(says->text().startsWith(u"R-22: safety class A1,"_s));
+    EXPECT_FALSE(says->text().contains(u"no flame or spark"_s));
+    refrigerant->setEditText(u"the blue bottle"_s); // as the nameplate says it, whatever that is
+    EXPECT_TRUE(says->text().contains(u"not in the catalogue"_s));
+    type(u"unit-tag"_s, u"RT-1"_s);
+    choose(u"unit-kind"_s, m_kind);
+    dialog->accept();
+    EXPECT_EQ(units().at(0).refrigerant, "the blue bottle");
+}
+
+TEST_F(UnitDialogTest, ARefrigerantInTheRecordIsShownAsItWasWritten)
+{
+    Unit unit = added(u"RT-1"_s);
+    unit.refrigerant = "r410a";
+    UnitDialog* dialog = open(UnitDialog::change(unit));
+    EXPECT_EQ(find<QComboBox>(u"unit-refrigerant"_s)->currentText(), u"r410a"_s);
+    EXPECT_TRUE(find<QLabel>(u"unit-refrigerant-hint"_s)->text().startsWith(u"R-410A: "_s));
+    type(u"unit-maker"_s, u"Fennick"_s);
+    dialog->accept();
+    EXPECT_EQ(units().at(0).refrigerant, "r410a");
+}
+
 TEST_F(UnitDialogTest, TakenTagsAreNamedAsTheyAreTyped)
 {
     added(u"RT-09"_s);

@@ -229,6 +229,18 @@ TEST_F(UnitPageTest, TheNameplateUnfoldsByKey)
     EXPECT_TRUE(find<QWidget>("nameplate")->isVisible());
 }
 
+TEST_F(UnitPageTest, TheNameplateSaysHowItsRefrigerantBurns)
+{
+    UnitRecord record = worseningUnit().build();
+    record.unit.refrigerant = "R-32";
+    write(record);
+    show(record.unit.id);
+    QTest::keyClick(find<QToolButton>("unfoldNameplate"), Qt::Key_Space);
+    const auto* says = find<QLabel>("refrigerantFacts");
+    EXPECT_TRUE(says->isVisible());
+    EXPECT_TRUE(says->text().startsWith(QStringLiteral("R-32")));
+}
+
 TEST_F(UnitPageTest, EverythingThatTakesTheFocusHasANameAndTabReachesIt)
 {
     const UnitRecord record = worseningUnit().build();
