@@ -2880,95 +2880,95 @@
     </message>
     <message>
         <source>What is put into a unit within this time of a recovery is the recovered charge put back, up to its mass; only what goes in beyond it makes up for a leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que entra en una unidad dentro de este plazo tras una recuperación es la carga recuperada que vuelve, hasta su masa; solo lo que pasa de ella repone una fuga.</translation>
     </message>
     <message>
         <source>A second addition of refrigerant within this time is flagged; without another one for this long the flag clears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una segunda adición de refrigerante en este plazo se señala; sin otra durante este tiempo la señal se retira.</translation>
     </message>
     <message>
         <source>More than this share of the full charge added within one season is flagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se señala si en una temporada se añade más de esta parte de la carga completa.</translation>
     </message>
     <message>
         <source>Additions within this time are of one season.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las adiciones dentro de este plazo son de una misma temporada.</translation>
     </message>
     <message>
         <source>alkyd primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación alquídica</translation>
     </message>
     <message>
         <source>common practice, no source: the data sheet on the tin comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica común, sin fuente: manda la ficha técnica del envase</translation>
     </message>
     <message>
         <source>alkyd enamel</source>
-        <translation type="unfinished"></translation>
+        <translation>esmalte alquídico</translation>
     </message>
     <message>
         <source>rust converter, water-based</source>
-        <translation type="unfinished"></translation>
+        <translation>convertidor de óxido, al agua</translation>
     </message>
     <message>
         <source>common practice, no source: the data sheet on the tin comes first; water-based products depart from the doubling rule</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica común, sin fuente: manda la ficha técnica del envase; los productos al agua se apartan de la regla de la duplicación</translation>
     </message>
     <message>
         <source>epoxy, two-part</source>
-        <translation type="unfinished"></translation>
+        <translation>epoxi de dos componentes</translation>
     </message>
     <message>
         <source>zinc-rich primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación rica en zinc</translation>
     </message>
     <message>
         <source>bitumen coating</source>
-        <translation type="unfinished"></translation>
+        <translation>revestimiento bituminoso</translation>
     </message>
     <message>
         <source>corrosion-inhibiting wax film</source>
-        <translation type="unfinished"></translation>
+        <translation>película de cera anticorrosiva</translation>
     </message>
     <message>
         <source>no rule for so small a unit; an early warning</source>
-        <translation type="unfinished"></translation>
+        <translation>sin norma para una unidad tan pequeña; un aviso temprano</translation>
     </message>
     <message>
         <source>the figure of 40 CFR 82.157 for comfort cooling, taken over as advice; common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>la cifra de 40 CFR 82.157 para climatización, tomada como consejo; práctica común, sin fuente</translation>
     </message>
     <message>
         <source>40 CFR 82.157, ozone-depleting refrigerant, 50 lb or more</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 82.157, refrigerante que agota el ozono, 50 lb o más</translation>
     </message>
     <message>
         <source>40 CFR 82.157; which refrigerants are class I or II: from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 82.157; qué refrigerantes son de clase I o II: de memoria</translation>
     </message>
     <message>
         <source>40 CFR 84.106, HFC, 15 lb or more; residential and light commercial units are exempt</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 84.106, HFC, 15 lb o más; exentas las unidades residenciales y comerciales ligeras</translation>
     </message>
     <message>
         <source>40 CFR part 84, subpart C; the exemption in 84.106(a) and which refrigerants have a GWP above 53: from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR parte 84, subparte C; la exención de 84.106(a) y qué refrigerantes tienen un PCA superior a 53: de memoria</translation>
     </message>
     <message>
         <source>40 CFR 84.106, HFC, 15 lb or more</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 84.106, HFC, 15 lb o más</translation>
     </message>
     <message>
         <source>40 CFR part 84, subpart C; which refrigerants have a GWP above 53: from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR parte 84, subparte C; qué refrigerantes tienen un PCA superior a 53: de memoria</translation>
     </message>
     <message>
         <source>the figure of 40 CFR 82.157 for commercial refrigeration, taken over as advice; common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>la cifra de 40 CFR 82.157 para refrigeración comercial, tomada como consejo; práctica común, sin fuente</translation>
     </message>
     <message>
         <source>the figure of 40 CFR 82.157 for industrial process refrigeration, taken over as advice; common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>la cifra de 40 CFR 82.157 para refrigeración de procesos industriales, tomada como consejo; práctica común, sin fuente</translation>
     </message>
     <message>
         <source>outside diameter of the accumulator</source>
@@ -5311,67 +5311,67 @@
     </message>
     <message>
         <source>The surface&apos;s temperature must lie between {0} and {1}. Look at the value and its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>La temperatura de la superficie debe estar entre {0} y {1}. Revise el valor y su unidad.</translation>
     </message>
     <message>
         <source>The product&apos;s drying time must be above 0 and at most 1000 hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo de secado del producto debe ser mayor que 0 y de 1000 horas como máximo.</translation>
     </message>
     <message>
         <source>The product&apos;s highest humidity must lie between 0 and 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>La humedad máxima del producto debe estar entre 0 y 100 %.</translation>
     </message>
     <message>
         <source>The product&apos;s temperatures must lie between {0} and {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las temperaturas del producto deben estar entre {0} y {1}.</translation>
     </message>
     <message>
         <source>The hours the unit runs must be times of day, from 00:00 to 23:59.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas de marcha de la unidad deben ser horas del día, de 00:00 a 23:59.</translation>
     </message>
     <message>
         <source>The surface is {0} below the dew point of {1}: it sweats.</source>
-        <translation type="unfinished"></translation>
+        <translation>La superficie está {0} por debajo del punto de rocío de {1}: suda.</translation>
     </message>
     <message>
         <source>The surface is only {0} above the dew point of {1}; it must be at least {2} above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La superficie está solo {0} por encima del punto de rocío de {1}; debe estarlo al menos {2}.</translation>
     </message>
     <message>
         <source>The air is too humid: {0}, at most {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El aire está demasiado húmedo: {0}, como máximo {1}.</translation>
     </message>
     <message>
         <source>It was found {0}: a surface is coated dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado hallado: {0}; una superficie se pinta seca.</translation>
     </message>
     <message>
         <source>Too cold for the product: {0}, at least {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado frío para el producto: {0}, como mínimo {1}.</translation>
     </message>
     <message>
         <source>Whether it is dry is not recorded: only if it is dry all over.</source>
-        <translation type="unfinished"></translation>
+        <translation>No consta si está seca: solo si está seca por completo.</translation>
     </message>
     <message>
         <source>When the unit runs again is not known: only if it is kept off until the coating is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe cuándo vuelve a funcionar la unidad: solo si queda apagada hasta que seque el revestimiento.</translation>
     </message>
     <message>
         <source>How long it takes to dry is not known: only if the unit is kept off until the data sheet&apos;s time has passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe cuánto tarda en secar: solo si la unidad queda apagada hasta que pase el tiempo de la ficha técnica.</translation>
     </message>
     <message>
         <source>It would still be wet when the unit runs (usually {0} to {1}): only if the unit is kept off until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún estaría húmedo cuando funcione la unidad (normalmente de {0} a {1}): solo si se mantiene apagada hasta que seque.</translation>
     </message>
     <message>
         <source>Air {0}, {1}; surface {2}, {4} below the dew point of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire {0}, {1}; superficie {2}, {4} por debajo del punto de rocío de {3}.</translation>
     </message>
     <message>
         <source>Air {0}, {1}; surface {2}, {4} above the dew point of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire {0}, {1}; superficie {2}, {4} por encima del punto de rocío de {3}.</translation>
     </message>
     <message>
         <source>The {0} is not a number.</source>
@@ -5455,35 +5455,35 @@
     </message>
     <message>
         <source>comfort cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>climatización</translation>
     </message>
     <message>
         <source>commercial refrigeration</source>
-        <translation type="unfinished"></translation>
+        <translation>refrigeración comercial</translation>
     </message>
     <message>
         <source>industrial process refrigeration</source>
-        <translation type="unfinished"></translation>
+        <translation>refrigeración de procesos industriales</translation>
     </message>
     <message>
         <source>regulatory</source>
-        <translation type="unfinished"></translation>
+        <translation>reglamentario</translation>
     </message>
     <message>
         <source>advisory</source>
-        <translation type="unfinished"></translation>
+        <translation>orientativo</translation>
     </message>
     <message>
         <source>{0}: must lie between {1} and {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: debe estar entre {1} y {2}.</translation>
     </message>
     <message>
         <source>{0}: must be above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: debe ser mayor que 0.</translation>
     </message>
     <message>
         <source>{0}: &quot;{1}&quot; is not a date. Write it like 2026-01-01.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: «{1}» no es una fecha. Escríbala como 2026-01-01.</translation>
     </message>
     <message>
         <source>{0}: &quot;{1}&quot; is not a unit of measure.</source>
@@ -5691,87 +5691,87 @@
     </message>
     <message>
         <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks. How fast can&apos;t be told without the nameplate&apos;s factory charge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga añadida otra vez: {0} el {1}, tras {2} el {3}; hay una fuga. Sin la carga de fábrica de la placa no se puede decir a qué ritmo.</translation>
     </message>
     <message>
         <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks, {4} of the full charge a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga añadida otra vez: {0} el {1}, tras {2} el {3}; hay una fuga, {4} de la carga completa al año.</translation>
     </message>
     <message>
         <source>Much charge added in one season: {0} up to {1}, {2} of the full charge; it leaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mucha carga añadida en una temporada: {0} hasta el {1}, {2} de la carga completa; hay una fuga.</translation>
     </message>
     <message>
         <source>The leak found and the repair or new part entered as work on the part that leaked; or {0} months without another addition.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fuga hallada y la reparación o pieza nueva anotada como trabajo en la pieza que fugaba; o {0} meses sin otra adición.</translation>
     </message>
     <message>
         <source>leak</source>
-        <translation type="unfinished"></translation>
+        <translation>fuga</translation>
     </message>
     <message>
         <source>first charge</source>
-        <translation type="unfinished"></translation>
+        <translation>primera carga</translation>
     </message>
     <message>
         <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}. Different refrigerants were recovered into it: what is in it can&apos;t be used again.</source>
-        <translation type="unfinished"></translation>
+        <translation>De ella salieron {0}, en ella entraron {1}, en unidades: {2}, del {3} al {4}. Se recuperaron en ella refrigerantes distintos: lo que contiene no se puede volver a usar.</translation>
     </message>
     <message>
         <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}.</source>
-        <translation type="unfinished"></translation>
+        <translation>De ella salieron {0}, en ella entraron {1}, en unidades: {2}, del {3} al {4}.</translation>
     </message>
     <message>
         <source>No refrigerant put in or taken out is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>No consta que se haya añadido ni sacado refrigerante.</translation>
     </message>
     <message>
         <source>The nameplate&apos;s factory charge is not written down: what should be in the unit and its leak rate can&apos;t be told. Enter the charge with the nameplate.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de fábrica de la placa no está anotada: no se puede decir cuánto debería haber en la unidad ni su tasa de fuga. Anote la carga con la placa.</translation>
     </message>
     <message>
         <source>{0} more came out than the factory charge of {1} and all that went in: a mass or the nameplate is wrong, or the unit was overcharged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salieron {0} más que la carga de fábrica de {1} y todo lo añadido: una masa o la placa está mal, o la unidad tenía exceso de carga.</translation>
     </message>
     <message>
         <source>{0} more went in than came out ({2} of the factory charge of {1}): so much has leaked away, unless the unit was low before or is overcharged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entraron {0} más de lo que salió ({2} de la carga de fábrica de {1}): eso se ha fugado, salvo que antes le faltara o ahora le sobre carga.</translation>
     </message>
     <message>
         <source>{0} more came out or was lost than went in: of the factory charge of {1} no more than {2} should be left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salieron o se perdieron {0} más de lo que entró: de la carga de fábrica de {1} no deberían quedar más de {2}.</translation>
     </message>
     <message>
         <source>What went in and what came out balance: the factory charge of {0} should be in the unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que entró y lo que salió se compensan: en la unidad debería estar la carga de fábrica de {0}.</translation>
     </message>
     <message>
         <source>Leak rate when {0} was added on {1}: {2} of the full charge a year by annualizing, {3} by the rolling average; {4} in the 365 days up to today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga al añadir {0} el {1}: {2} de la carga completa al año por anualización, {3} por media móvil; {4} en los 365 días hasta hoy.</translation>
     </message>
     <message>
         <source>Leak rate when {0} was added on {1}: at least {2} of the full charge a year by annualizing (when it was last full is not known), {3} by the rolling average; {4} in the 365 days up to today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga al añadir {0} el {1}: al menos {2} de la carga completa al año por anualización (no se sabe cuándo estuvo llena por última vez), {3} por media móvil; {4} en los 365 días hasta hoy.</translation>
     </message>
     <message>
         <source>Limit: {0} a year, regulatory ({1}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite: {0} al año, reglamentario ({1}).</translation>
     </message>
     <message>
         <source>Limit: {0} a year, advisory ({1}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite: {0} al año, orientativo ({1}).</translation>
     </message>
     <message>
         <source>Over the limit: the rule asks for a repair within {0} days ({1} where a plant must be shut down), records kept {2} years, and a report by 1 March where {3} of the full charge or more was lost in a calendar year. Read the rule itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima del límite: la norma pide reparar en {0} días ({1} si hay que parar una planta), guardar los registros {2} años e informar antes del 1 de marzo si en un año natural se perdió {3} de la carga completa o más. Lea la norma misma.</translation>
     </message>
     <message>
         <source>Reckoned as in 40 CFR 82.152. Recovered refrigerant is not a leak, nor is putting it back or a first charge; what goes in beyond that is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculado según 40 CFR 82.152. El refrigerante recuperado no es fuga, ni devolverlo ni una primera carga; lo que entra de más sí lo es.</translation>
     </message>
     <message>
         <source>{0} was put in on {1}, but the nameplate says {2}: refrigerants are never mixed. Find out what is in the unit before any more goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se añadió {0} el {1}, pero la placa dice {2}: los refrigerantes no se mezclan nunca. Averigüe qué hay en la unidad antes de añadir más.</translation>
     </message>
     <message>
         <source>The temperature of the refrigerant is not a number.</source>
@@ -6271,7 +6271,7 @@
     </message>
     <message>
         <source>“{0}” is no time from and to. Write the hours the unit runs like 22:00-6:00.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{0}» no es un horario. Escriba las horas de marcha de la unidad como 22:00-6:00.</translation>
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no date. Write it like 2026-05-04.</source>
@@ -6649,15 +6649,15 @@
     </message>
     <message>
         <source>The account of this unit, with what is typed:</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuenta de esta unidad, con lo escrito:</translation>
     </message>
     <message>
         <source>The account of this unit:</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuenta de esta unidad:</translation>
     </message>
     <message>
         <source>In %1, recovered %2, lost %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadido %1, recuperado %2, perdido %3.</translation>
     </message>
 </context>
 <context>
@@ -6759,107 +6759,107 @@
     <name>padside::CoatPanel</name>
     <message>
         <source>Keep off until then</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener apagada hasta entonces</translation>
     </message>
     <message>
         <source>Look it over later</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisarlo más adelante</translation>
     </message>
     <message>
         <source>Temperature of the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura de la superficie</translation>
     </message>
     <message>
         <source>Temperature of the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del aire</translation>
     </message>
     <message>
         <source>Relative humidity of the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad relativa del aire</translation>
     </message>
     <message>
         <source>Hours to dry on the data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Horas de secado de la ficha técnica</translation>
     </message>
     <message>
         <source>Temperature the data sheet gives them for</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura a la que las da la ficha técnica</translation>
     </message>
     <message>
         <source>Kind of coating</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de revestimiento</translation>
     </message>
     <message>
         <source>another: see its data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>otro: vea su ficha técnica</translation>
     </message>
     <message>
         <source>When the unit runs again</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo vuelve a funcionar la unidad</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>off until put on again</source>
-        <translation type="unfinished"></translation>
+        <translation>apagada hasta que se encienda</translation>
     </message>
     <message>
         <source>at these hours:</source>
-        <translation type="unfinished"></translation>
+        <translation>a estas horas:</translation>
     </message>
     <message>
         <source>Hours at which the unit usually runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Horas a las que suele funcionar la unidad</translation>
     </message>
     <message>
         <source>Goes to “Look again” below with the reason written in</source>
-        <translation type="unfinished"></translation>
+        <translation>Va a «Volver a mirar», abajo, con el motivo escrito</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Surface</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Air</source>
-        <translation type="unfinished">Aire</translation>
+        <translation>Superficie</translation>
     </message>
     <message>
         <source>Data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha</translation>
     </message>
     <message>
         <source>Unit runs</source>
-        <translation type="unfinished"></translation>
+        <translation>En marcha</translation>
     </message>
     <message>
         <source>Lock the power off first. Solvents harm lungs and burn. A pitted vessel is under pressure: while charged, no brush to metal. The data sheet comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero corte y bloquee la corriente. Los disolventes dañan los pulmones y arden. Un recipiente picado está a presión: con carga, no cepille hasta el metal. Manda la ficha técnica.</translation>
     </message>
     <message>
         <source>It may be coated now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede pintar ahora.</translation>
     </message>
     <message>
         <source>It may be coated now, on these terms:</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede pintar ahora, con estas condiciones:</translation>
     </message>
     <message>
         <source>Not to be coated now:</source>
-        <translation type="unfinished"></translation>
+        <translation>No pintar ahora:</translation>
     </message>
     <message>
         <source>Dry in %1 h at %2 (twice as long for each 10 K colder: common practice, no source): keep it off and dry until %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seco en %1 h a %2 (el doble por cada 10 K menos: práctica común, sin fuente): mantener apagada y seca hasta %3.</translation>
     </message>
     <message>
         <source>May it be coated now? Type the temperature of the surface, of the air, and its humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se puede pintar ahora? Escriba la temperatura de la superficie, la del aire y su humedad.</translation>
+    </message>
+    <message>
+        <source>Air, humidity</source>
+        <translation>Aire, humedad</translation>
     </message>
 </context>
 <context>
@@ -7847,51 +7847,51 @@
     <name>padside::LedgerPanel</name>
     <message>
         <source>Refrigerant day by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Refrigerante día a día</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished">Día</translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>In</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadido</translation>
     </message>
     <message>
         <source>Recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperado</translation>
     </message>
     <message>
         <source>Lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Perdido</translation>
     </message>
     <message>
         <source>For a leak</source>
-        <translation type="unfinished"></translation>
+        <translation>Por fuga</translation>
     </message>
     <message>
         <source>Annualizing</source>
-        <translation type="unfinished"></translation>
+        <translation>Anualizada</translation>
     </message>
     <message>
         <source>Rolling</source>
-        <translation type="unfinished"></translation>
+        <translation>Móvil</translation>
     </message>
     <message>
         <source>Cylinder, reason</source>
-        <translation type="unfinished">Cilindro, motivo</translation>
+        <translation>Cilindro, motivo</translation>
     </message>
     <message>
         <source>Of what went in: what made up for a leak, not a charge put back</source>
-        <translation type="unfinished"></translation>
+        <translation>De lo añadido: lo que repuso una fuga, no una carga devuelta</translation>
     </message>
     <message>
         <source>Leak rate a year by the annualizing method</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga anual por el método de anualización</translation>
     </message>
     <message>
         <source>Leak rate a year by the rolling average method</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga anual por el método de la media móvil</translation>
     </message>
 </context>
 <context>
@@ -9873,7 +9873,7 @@
     </message>
     <message>
         <source>Refr&amp;igerant</source>
-        <translation type="unfinished"></translation>
+        <translation>Refr&amp;igerante</translation>
     </message>
 </context>
 <context>
@@ -10174,7 +10174,7 @@
     </message>
     <message>
         <source>look over the coating</source>
-        <translation type="unfinished"></translation>
+        <translation>revisar el revestimiento</translation>
     </message>
 </context>
 <context>
