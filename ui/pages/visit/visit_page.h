@@ -11,7 +11,6 @@
 #include <optional>
 
 class QLabel;
-class QScrollArea;
 class QTabWidget;
 class QVBoxLayout;
 
