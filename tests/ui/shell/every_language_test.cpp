@@ -213,12 +213,12 @@ TEST_F(EveryPage, InSpanishNothingIsCut)
     expectNothingIsCut();
 }
 
-TEST_F(EveryPage, InSpanishInFieldSizeNothingIsCutOnThePages)
+TEST_F(EveryPage, InSpanishInFieldSizeNothingIsCut)
 {
     const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
     ASSERT_TRUE(speak(chosenLanguage(u"es"_s, {}, there)));
     m_appearance.wear({ThemeKind::sunlight, true});
-    expectNothingIsCutOnThePages();
+    expectNothingIsCut();
     m_appearance.wear({});
 }
 

@@ -25,6 +25,30 @@ void embolden(QLabel& label)
 
 } // namespace
 
+/// Asks for the height its lines take at the width it has. The layouts between a form and its window pass a least
+/// height on at once, but reckon with one line where only a height for a width is told; the form was then squeezed.
+class WrappedSentence final : public QLabel
+{
+public:
+    WrappedSentence() { setWordWrap(true); }
+
+    void say(const QString& sentence)
+    {
+        setText(sentence);
+        askForLines();
+    }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override
+    {
+        QLabel::resizeEvent(event);
+        askForLines();
+    }
+
+private:
+    void askForLines() { setMinimumHeight(text().isEmpty() ? 0 : heightForWidth(width())); }
+};
+
 CheckedForm::CheckedForm(QWidget* parent)
     : QWidget(parent)
     , m_form(new QFormLayout(this))
@@ -37,14 +61,12 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
 {
     control->setObjectName(name);
     control->setAccessibleName(QString(label).remove(QLatin1Char('&')));
-    auto* problem = new QLabel;
+    auto* problem = new WrappedSentence;
     problem->setObjectName(name + QLatin1String("-problem"));
-    problem->setWordWrap(true);
     embolden(*problem);
     problem->hide();
-    auto* hint = new QLabel;
+    auto* hint = new WrappedSentence;
     hint->setObjectName(name + QLatin1String("-hint"));
-    hint->setWordWrap(true);
     hint->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
     hint->hide();
     auto* cell = new QWidget;
@@ -82,7 +104,7 @@ void CheckedForm::forgetProblemWhenChanged(int field)
 void CheckedForm::setProblem(int field, const QString& sentence)
 {
     const Field& shown = m_fields.at(field);
-    shown.problem->setText(sentence);
+    shown.problem->say(sentence);
     shown.problem->setVisible(!sentence.isEmpty());
     describe(field);
 }
@@ -145,8 +167,8 @@ void CheckedForm::setText(int field, const QString& text)
 
 void CheckedForm::setHint(int field, const QString& text)
 {
-    QLabel* hint = m_fields.at(field).hint;
-    hint->setText(text);
+    WrappedSentence* hint = m_fields.at(field).hint;
+    hint->say(text);
     hint->setVisible(!text.isEmpty());
     describe(field);
 }

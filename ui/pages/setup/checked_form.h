@@ -12,6 +12,8 @@ class QLabel;
 
 namespace padside {
 
+class WrappedSentence;
+
 /// A form of labelled fields, each with room for one sentence about what is wrong with it. Fields are told apart by a
 /// number, which stands for a value of the form's own enumeration.
 class CheckedForm : public QWidget
@@ -47,9 +49,9 @@ private:
     struct Field
     {
         QWidget* control;
-        QLabel* problem;
+        WrappedSentence* problem;
         QWidget* cell; ///< both, and the hint
-        QLabel* hint;
+        WrappedSentence* hint;
     };
 
     QFormLayout* m_form;

@@ -18,6 +18,7 @@ FittedPartsList::FittedPartsList(const Catalogue& catalogue, const LocalSpeaker&
     setAccessibleName(tr("Parts it has"));
     auto* hint = new QListWidgetItem(tr("Its kind brings the usual parts."), this);
     hint->setFlags(Qt::NoItemFlags);
+    hint->setForeground(palette().color(QPalette::PlaceholderText)); // to be read, though not chosen
 }
 
 void FittedPartsList::showKind(const std::string& kind)

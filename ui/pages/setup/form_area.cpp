@@ -6,6 +6,8 @@
 #include <QEvent>
 #include <QLayout>
 
+#include <algorithm>
+
 namespace padside {
 
 FormArea::FormArea(QWidget* form, QWidget* parent)
@@ -37,7 +39,8 @@ void FormArea::giveHeight()
 {
     const QLayout* layout = widget()->layout();
     if (layout->hasHeightForWidth())
-        widget()->setMinimumHeight(layout->totalHeightForWidth(viewport()->width()));
+        widget()->setMinimumHeight(
+            std::max(layout->totalHeightForWidth(viewport()->width()), layout->totalMinimumSize().height()));
 }
 
 } // namespace padside

@@ -88,12 +88,12 @@ void GradeButton::setLastTime(bool last)
 
 QSize GradeButton::sizeHint() const
 {
-    return {420, m_theme.size.target + 2};
+    return {420, m_theme.size.target};
 }
 
 QSize GradeButton::minimumSizeHint() const
 {
-    return {120, m_theme.size.target + 2};
+    return {120, m_theme.size.target};
 }
 
 void GradeButton::paintEvent(QPaintEvent*)

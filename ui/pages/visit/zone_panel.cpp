@@ -32,7 +32,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int frameEdge = 900; // pixels a photo is read at: sharp on a large screen, quick on a small one
-constexpr int zoneNoteHeight = 56;
+constexpr int zoneNoteHeight = 50;
 constexpr int outlineRoom = 3; ///< px around what scrolls, for the outline of the focus
 constexpr int side = 16 - outlineRoom; ///< px left and right of everything
 
@@ -115,7 +115,7 @@ QWidget* ZonePanel::makeSight()
     auto* sight = new QWidget;
     auto* layout = new QVBoxLayout(sight);
     layout->setContentsMargins(side, 10 - outlineRoom, side, 0);
-    layout->setSpacing(6);
+    layout->setSpacing(5);
     layout->addLayout(head);
     layout->addWidget(m_caution);
     layout->addWidget(m_phaseRow);
