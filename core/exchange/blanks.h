@@ -9,10 +9,12 @@ namespace padside {
 /// The text without the spaces and tabs at its ends; a view of the text given.
 [[nodiscard]] constexpr std::string_view withoutBlanks(std::string_view text)
 {
-    const auto begin = text.find_first_not_of(" \t");
-    if (begin == std::string_view::npos)
-        return {};
-    return text.substr(begin, text.find_last_not_of(" \t") - begin + 1);
+    const auto isBlank = [](char character) { return character == ' ' || character == '\t'; };
+    while (!text.empty() && isBlank(text.front()))
+        text.remove_prefix(1);
+    while (!text.empty() && isBlank(text.back()))
+        text.remove_suffix(1);
+    return text;
 }
 
 } // namespace padside

@@ -179,7 +179,7 @@ private:
         }
         if (!takeTime(number))
             return;
-        WeatherRow one;
+        WeatherRow& one = m_row;
         one.line = number;
         one.hours = notYet;
         one.temperatureText = m_cells[m_columns.temperature.place];
@@ -217,7 +217,8 @@ private:
 
     WeatherRows m_rows;
     WeatherColumns m_columns;
-    std::vector<std::string_view> m_cells;
+    std::vector<std::string_view> m_cells; // of the row being read, as m_row: made once, not for each
+    WeatherRow m_row;
     std::size_t m_count = 0;
     RowHours m_hours;
     bool m_lastUsed = false;

@@ -89,8 +89,7 @@ private:
 
     void row(std::string_view line, std::size_t number)
     {
-        std::array<std::string_view, placesRead> values;
-        const std::size_t count = cutValues(line, values);
+        const std::size_t count = cutValues(line, m_values);
         if (count < placesRead) {
             m_rows.skip(number,
                         PADSIDE_SAY("{0}, line {1}: values in this row: {2}, but the humidity is the ninth. The row is "
@@ -98,20 +97,22 @@ private:
                         {std::to_string(count)});
             return;
         }
-        WeatherRow one;
+        WeatherRow& one = m_row;
         one.line = number;
         one.hours = m_hours;
-        one.temperatureText = values[dryBulb];
-        one.humidityText = values[humidity];
-        one.temperatureC = unlessCode(weatherValue(values[dryBulb]), {missingTemperatureC});
-        one.humidityPercent = unlessCode(weatherValue(values[humidity]), {missingHumidity});
+        one.temperatureText = m_values[dryBulb];
+        one.humidityText = m_values[humidity];
+        one.temperatureC = unlessCode(weatherValue(m_values[dryBulb]), {missingTemperatureC});
+        one.humidityPercent = unlessCode(weatherValue(m_values[humidity]), {missingHumidity});
         if (one.humidityPercent.is == WeatherValue::Is::missing) {
-            one.dewPointText = values[dewPoint];
-            one.dewPointC = unlessCode(weatherValue(values[dewPoint]), {missingTemperatureC});
+            one.dewPointText = m_values[dewPoint];
+            one.dewPointC = unlessCode(weatherValue(m_values[dewPoint]), {missingTemperatureC});
         }
         m_rows.add(one);
     }
 
+    std::array<std::string_view, placesRead> m_values; // of the row being read, as m_row: made once, not for each
+    WeatherRow m_row;
     WeatherRows m_rows;
     double m_hours = 1;
     bool m_inRows = false;

@@ -6,6 +6,7 @@
 #include "core/air/water_vapour.h"
 #include "core/exchange/blanks.h"
 #include "core/exchange/quotable.h"
+#include "core/quantity/digit.h"
 
 #include <algorithm>
 #include <array>
@@ -37,25 +38,61 @@ bool isWithin(const WeatherValue& value, double low, double high)
     return value.is == isNumber && value.value >= low && value.value <= high;
 }
 
+/// Digits with at most one "." ("-12.5"), up to fifteen of them: as exact as std::from_chars, for both numbers of the
+/// division are, and a good deal quicker. Anything else: false.
+bool readPlainDecimal(std::string_view text, double& value)
+{
+    constexpr std::size_t mostDigits = 15;
+    constexpr std::array<double, mostDigits + 1> powersOfTen{1,   1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                                             1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+    const bool negative = text.starts_with('-');
+    std::int64_t digits = 0;
+    std::size_t count = 0;
+    std::size_t decimals = 0;
+    bool behindPoint = false;
+    for (const char character : text.substr(negative ? 1 : 0)) {
+        if (isDigit(character)) {
+            digits = digits * 10 + (character - '0');
+            decimals += behindPoint ? 1U : 0U;
+            if (++count > mostDigits)
+                return false;
+        } else if (character == '.' && !behindPoint) {
+            behindPoint = true;
+        } else {
+            return false;
+        }
+    }
+    if (count == 0)
+        return false;
+    value = static_cast<double>(negative ? -digits : digits) / powersOfTen[decimals];
+    return true;
+}
+
 } // namespace
 
 WeatherValue weatherValue(std::string_view text)
 {
-    std::string_view number = withoutBlanks(text);
+    const std::string_view said = withoutBlanks(text);
+    std::string_view number = said;
     WeatherValue value{isBad, 0};
     if (number.starts_with('+'))
         number.remove_prefix(1);
+    if (readPlainDecimal(number, value.value)) {
+        value.is = isNumber;
+        return value;
+    }
     const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value.value);
     if (error == std::errc() && end == number.data() + number.size() && std::isfinite(value.value))
         value.is = isNumber;
-    else if (meansNothing(withoutBlanks(text)))
+    else if (meansNothing(said))
         value.is = isMissing;
     return value;
 }
 
 WeatherValue unlessCode(WeatherValue value, std::initializer_list<double> codes)
 {
-    if (value.is == isNumber && std::ranges::count(codes, value.value) > 0)
+    constexpr double leastCode = 99; // nearly all values are below: not worth a look at the codes
+    if (value.is == isNumber && std::abs(value.value) >= leastCode && std::ranges::count(codes, value.value) > 0)
         value.is = isMissing;
     return value;
 }

@@ -20,7 +20,8 @@ struct WeatherValue
 /// A number with "." as its decimal sign; empty text and words for nothing ("NA", "-") are missing.
 [[nodiscard]] WeatherValue weatherValue(std::string_view text);
 
-/// Missing where the value is one of the codes that stand for that; else as it is.
+/// Missing where the value is one of the codes that stand for that (99 or more, or -99 or less); else as it
+/// is.
 [[nodiscard]] WeatherValue unlessCode(WeatherValue value, std::initializer_list<double> codes);
 
 /// One row, as its file gives it.

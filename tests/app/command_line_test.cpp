@@ -32,17 +32,19 @@ TEST_P(HelpOfCommand, IsThere)
     EXPECT_NE(said.out.find(words[words.size() - 2]), std::string::npos);
 }
 
-INSTANTIATE_TEST_SUITE_P(EachOne, HelpOfCommand,
-                         ::testing::Values(std::vector<std::string>{"demo"}, std::vector<std::string>{"summary"},
-                                           std::vector<std::string>{"flags"}, std::vector<std::string>{"checks"},
-                                           std::vector<std::string>{"verify"}, std::vector<std::string>{"backup"},
-                                           std::vector<std::string>{"calc"}, std::vector<std::string>{"calc", "air"},
-                                           std::vector<std::string>{"calc", "saturation"},
-                                           std::vector<std::string>{"calc", "superheat"},
-                                           std::vector<std::string>{"calc", "subcooling"},
-                                           std::vector<std::string>{"calc", "target-superheat"},
-                                           std::vector<std::string>{"calc", "trend"},
-                                           std::vector<std::string>{"calc", "trips"}));
+INSTANTIATE_TEST_SUITE_P(
+    EachOne, HelpOfCommand,
+    ::testing::Values(std::vector<std::string>{"demo"}, std::vector<std::string>{"summary"},
+                      std::vector<std::string>{"flags"}, std::vector<std::string>{"checks"},
+                      std::vector<std::string>{"verify"}, std::vector<std::string>{"backup"},
+                      std::vector<std::string>{"calc"}, std::vector<std::string>{"calc", "air"},
+                      std::vector<std::string>{"calc", "saturation"}, std::vector<std::string>{"calc", "superheat"},
+                      std::vector<std::string>{"calc", "subcooling"},
+                      std::vector<std::string>{"calc", "target-superheat"},
+                      std::vector<std::string>{"calc", "corrosivity"}, std::vector<std::string>{"calc", "weather"},
+                      std::vector<std::string>{"calc", "loss"}, std::vector<std::string>{"calc", "rust-grade"},
+                      std::vector<std::string>{"calc", "required-wall"}, std::vector<std::string>{"calc", "wall"},
+                      std::vector<std::string>{"calc", "trend"}, std::vector<std::string>{"calc", "trips"}));
 
 TEST(CommandLine, VersionIsOneLine)
 {

@@ -54,8 +54,8 @@ void addCalcCommand(CLI::App& app, Command& chosen)
     CLI::App* calc = app.add_subcommand("calc", "One formula, for checking a number by hand; answers JSON");
     calc->require_subcommand(1);
     addAirTopics(*calc, chosen);
-    addRefrigerantTopics(*calc, chosen);
     addCorrosionTopics(*calc, chosen);
+    addRefrigerantTopics(*calc, chosen);
     addWorthTopics(*calc, chosen);
     addSeriesTopics(*calc, chosen);
     addOutlookTopics(*calc, chosen);

@@ -11,6 +11,7 @@
 #include "core/exchange/text_file.h"
 #include "core/exchange/wall_file.h"
 #include "core/exchange/weather_file.h"
+#include "core/exchange/weather_words.h"
 
 #include <CLI/CLI.hpp>
 #include <memory>
@@ -107,10 +108,7 @@ Json weatherAnswer(const WeatherTyped& typed)
                 {"sweating_percent", year.sweatingShare * 100}};
     if (!file.place.empty())
         answer["place"] = file.place;
-    auto notes = saidOf(file.notes);
-    if (!year.coversWholeYears())
-        notes.push_back("The rows do not cover whole years: these are not means of a year.");
-    answer["notes"] = notes;
+    answer["notes"] = saidOf(weatherReservations(file, year, 0));
     answer["faults"] = Json::array();
     for (const WeatherFault& fault : file.faults)
         answer["faults"].push_back(say(fault.what));

@@ -42,9 +42,8 @@ template <typename T> T orThrow(Result<T> result)
 
 /// Each adds the topics of one subject.
 void addAirTopics(CLI::App& calc, Command& chosen); ///< air
+void addCorrosionTopics(CLI::App& calc, Command& chosen); ///< corrosivity, weather, loss, rust-grade, walls
 void addRefrigerantTopics(CLI::App& calc, Command& chosen); ///< saturation, superheat, subcooling, target-superheat
-void addCorrosionTopics(CLI::App& calc,
-                        Command& chosen); ///< corrosivity, weather, loss, rust-grade, required-wall, wall
 void addOutlookTopics(CLI::App& calc, Command& chosen); ///< belief, rates
 void addSeriesTopics(CLI::App& calc, Command& chosen); ///< trend, trips
 void addWorthTopics(CLI::App& calc, Command& chosen); ///< annuity

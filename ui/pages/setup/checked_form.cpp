@@ -110,6 +110,11 @@ void CheckedForm::addNote(const QString& text)
     m_form->addRow(note);
 }
 
+void CheckedForm::addWide(QWidget* widget)
+{
+    m_form->addRow(widget);
+}
+
 void CheckedForm::setFieldShown(int field, bool shown)
 {
     m_form->setRowVisible(m_fields.at(field).cell, shown);

@@ -24,6 +24,7 @@ public:
     void addField(int field, const QString& label, QWidget* control, const QString& name);
     void addHeading(const QString& text);
     void addNote(const QString& text);
+    void addWide(QWidget* widget); ///< below the fields, across both columns
 
     void setFieldShown(int field, bool shown);
 

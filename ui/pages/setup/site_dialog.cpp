@@ -28,7 +28,7 @@ SiteDialog::SiteDialog(RecordBook& book, SetupLog& log, const std::optional<Site
     , m_log(log)
     , m_isNew(!site)
     , m_before(site ? *site : newSite(book.ids()))
-    , m_form(new SiteForm(inputStyleOf(book)))
+    , m_form(new SiteForm(inputStyleOf(book), book.speaker()))
 {
     setObjectName(QStringLiteral("site-dialog"));
     m_form->setInput(inputOf(m_before, inputStyleOf(book)));

@@ -4,6 +4,7 @@
 #include "ui/pages/setup/site_form.h"
 
 #include "ui/models/speaker.h"
+#include "ui/pages/setup/site_air_panel.h"
 
 #include <QLineEdit>
 
@@ -23,8 +24,10 @@ constexpr std::array allFields{SiteField::name,        SiteField::address,     S
 
 } // namespace
 
-SiteForm::SiteForm(const InputStyle& style, QWidget* parent)
+SiteForm::SiteForm(const InputStyle& style, const LocalSpeaker& speaker, QWidget* parent)
     : CheckedForm(parent)
+    , m_style(style)
+    , m_airPanel(new SiteAirPanel(style, speaker))
 {
     const bool metric = style.units.system == UnitSystem::metric;
     const auto line = [this](SiteField field, const QString& label, const QString& name, const QString& example = {}) {
@@ -44,6 +47,12 @@ SiteForm::SiteForm(const InputStyle& style, QWidget* parent)
     line(SiteField::humidity, tr("Relative &humidity"), u"site-humidity"_s, tr("In %"));
     line(SiteField::sulphurDioxide, tr("Sulphur dio&xide"), u"site-sulphur"_s, tr("Deposition in mg/(m²·d)"));
     line(SiteField::chloride, tr("Chlo&ride"), u"site-chloride"_s, tr("Deposition in mg/(m²·d); salt air"));
+    addWide(m_airPanel);
+    for (const SiteField field :
+         {SiteField::temperature, SiteField::humidity, SiteField::sulphurDioxide, SiteField::chloride})
+        connect(qobject_cast<QLineEdit*>(control(static_cast<int>(field))), &QLineEdit::textChanged, this,
+                &SiteForm::showAir);
+    connect(m_airPanel, &SiteAirPanel::meansRead, this, &SiteForm::takeMeans);
     addHeading(tr("Weeks for visits, as calendars number them"));
     line(SiteField::springFirst, tr("S&pring from week"), u"site-spring-first"_s);
     line(SiteField::springLast, tr("Spring to &week"), u"site-spring-last"_s);
@@ -63,6 +72,21 @@ SiteInput SiteForm::input() const
     for (const SiteField field : allFields)
         input.emplace(field, text(static_cast<int>(field)));
     return input;
+}
+
+void SiteForm::showAir()
+{
+    m_airPanel->showAir(checkedSite(input(), {}, m_style).site.air);
+}
+
+void SiteForm::takeMeans(double temperatureK, double relativeHumidity)
+{
+    Site site;
+    site.air.temperatureK = temperatureK;
+    site.air.relativeHumidity = relativeHumidity;
+    const SiteInput means = inputOf(site, m_style);
+    for (const SiteField field : {SiteField::temperature, SiteField::humidity})
+        setText(static_cast<int>(field), means.at(field));
 }
 
 void SiteForm::say(const std::map<SiteField, Sentence>& problems, const LocalSpeaker& speaker)

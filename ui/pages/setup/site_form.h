@@ -9,17 +9,27 @@
 namespace padside {
 
 class LocalSpeaker;
+class SiteAirPanel;
 
 /// What a person can say about a site.
 class SiteForm : public CheckedForm
 {
     Q_OBJECT
 public:
-    explicit SiteForm(const InputStyle& style, QWidget* parent = nullptr);
+    /// `speaker` outlives it.
+    SiteForm(const InputStyle& style, const LocalSpeaker& speaker, QWidget* parent = nullptr);
 
     void setInput(const SiteInput& input);
     [[nodiscard]] SiteInput input() const;
     void say(const std::map<SiteField, Sentence>& problems, const LocalSpeaker& speaker);
+    [[nodiscard]] SiteAirPanel* airPanel() const { return m_airPanel; }
+
+private:
+    void showAir();
+    void takeMeans(double temperatureK, double relativeHumidity);
+
+    const InputStyle m_style;
+    SiteAirPanel* m_airPanel;
 };
 
 } // namespace padside
