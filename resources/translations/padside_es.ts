@@ -6581,6 +6581,10 @@
         <source>Found dry, or brushed and coated.</source>
         <translation>Visto seco, o cepillado y recubierto.</translation>
     </message>
+    <message>
+        <source>{0}{1}, {2}</source>
+        <translation>{0}{1}, {2}</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>

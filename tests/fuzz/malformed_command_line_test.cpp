@@ -53,6 +53,18 @@ CommandWords changed(Mutation& mutation, CommandWords words)
 }
 
 /// A number that is none is written as null in JSON; only a chart that ends before the values asked for says so too.
+std::string faultOfValues(const nlohmann::json& answer)
+{
+    for (const auto& [key, value] : answer.items()) {
+        if (value.is_null() && key != "chart_F" && key != "chart_K")
+            return key + " is no number";
+        const std::string within = value.is_structured() ? faultOfValues(value) : std::string();
+        if (!within.empty())
+            return within;
+    }
+    return {};
+}
+
 std::string faultOfAnswer(const std::string& out)
 {
     if (out.find("Usage:") != std::string::npos)
@@ -60,12 +72,7 @@ std::string faultOfAnswer(const std::string& out)
     const auto answer = nlohmann::json::parse(out, nullptr, false);
     if (!answer.is_object() || answer.empty())
         return "no JSON object: " + out;
-    const auto flat = answer.flatten();
-    for (const auto& [key, value] : flat.items()) {
-        if (value.is_null() && key != "/chart_F" && key != "/chart_K")
-            return key + " is no number";
-    }
-    return {};
+    return faultOfValues(answer);
 }
 
 std::string faultOfCommand(const CommandWords& words)
