@@ -28,6 +28,8 @@ nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const C
         evidence.push_back(finding.text());
     for (const ChargeId& charge : flag.charges)
         evidence.push_back(charge.text());
+    for (const ReadingId& reading : flag.readings)
+        evidence.push_back(reading.text());
     return {{"unit", record.unit.tag},
             {"site", record.site.name},
             {"rule", flag.rule},

@@ -40,8 +40,11 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_readingLimits = readReadingLimits(root.object("reading_limits"));
     catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
     catalogue.m_coatings = readCoatings(root.object("coatings"));
+    catalogue.m_outlook = readOutlook(root.object("outlook"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
+    if (const auto ours = mergedCatalogueText(shipped, {}))
+        checkNothingNeededIsMissing(*ours, *text, trouble);
     if (trouble.first())
         return tl::unexpected(*trouble.first());
     return catalogue;

@@ -4,6 +4,7 @@
 
 #include "core/catalogue/coating.h"
 #include "core/catalogue/leak_limit.h"
+#include "core/catalogue/outlook_figures.h"
 #include "core/catalogue/refrigerant.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
@@ -193,6 +194,7 @@ public:
     [[nodiscard]] const std::vector<ReadingLimit>& readingLimits() const { return m_readingLimits; }
     [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
     [[nodiscard]] const std::vector<Coating>& coatings() const { return m_coatings; }
+    [[nodiscard]] const OutlookFigures& outlook() const { return m_outlook; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -225,6 +227,7 @@ private:
     std::vector<ReadingLimit> m_readingLimits;
     std::vector<LeakLimit> m_leakLimits;
     std::vector<Coating> m_coatings;
+    OutlookFigures m_outlook;
 };
 
 } // namespace padside

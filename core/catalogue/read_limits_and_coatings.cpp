@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/catalogue/bounded_number.h"
 #include "core/catalogue/sections.h"
 
 #include <utility>
@@ -12,26 +13,6 @@ namespace {
 constexpr double kilogramsInPound = 0.45359237; // international pound of 1959, exact
 constexpr double zeroCelsiusK = 273.15;
 constexpr double secondsInHour = 3600;
-
-/// A figure between the bounds; anything else is reported.
-double readBetween(JsonObject& fields, std::string_view field, double lowest, double highest)
-{
-    const double value = fields.number(field);
-    if (!(value >= lowest && value <= highest)) {
-        fields.trouble().report(fields.pathOf(field), PADSIDE_SAY("{0}: must lie between {1} and {2}."),
-                                {Number{lowest, 1}, Number{highest, 1}});
-    }
-    return value;
-}
-
-/// As readBetween, from anything above 0.
-double readAboveZero(JsonObject& fields, std::string_view field, double highest)
-{
-    const double value = readBetween(fields, field, 0, highest);
-    if (value == 0)
-        fields.trouble().report(fields.pathOf(field), PADSIDE_SAY("{0}: must be above 0."));
-    return value;
-}
 
 LeakDuties readDuties(JsonObject fields)
 {

@@ -49,12 +49,30 @@ void checkPartKinds(const Catalogue& catalogue, Trouble& trouble)
     }
 }
 
+void checkOutlook(const Catalogue& catalogue, Trouble& trouble)
+{
+    for (const auto& [part, zones] : catalogue.outlook().corrodingZones) {
+        const std::string path = "outlook/corroding_zones/" + part;
+        if (catalogue.partKind(part) == nullptr)
+            trouble.report(path, PADSIDE_SAY("{0}: there is no part kind with this code."));
+        for (const std::string& zone : zones) {
+            if (catalogue.zoneKind(part, zone) == nullptr)
+                trouble.report(path + "/zones", PADSIDE_SAY("{0}: this part kind has no zone \"{1}\"."), {zone});
+        }
+    }
+    for (const auto& [part, own] : catalogue.outlook().kinds) {
+        if (catalogue.partKind(part) == nullptr)
+            trouble.report("outlook/part_kinds/" + part, PADSIDE_SAY("{0}: there is no part kind with this code."));
+    }
+}
+
 } // namespace
 
 void checkReferences(const Catalogue& catalogue, Trouble& trouble)
 {
     checkUnitKinds(catalogue, trouble);
     checkPartKinds(catalogue, trouble);
+    checkOutlook(catalogue, trouble);
     for (const ReadingKind& reading : catalogue.readingKinds()) {
         if (!reading.partKind.empty() && catalogue.partKind(reading.partKind) == nullptr) {
             trouble.report("reading_kinds/" + reading.code + "/part_kind",
@@ -64,6 +82,21 @@ void checkReferences(const Catalogue& catalogue, Trouble& trouble)
             if (catalogue.partKind(part) == nullptr) {
                 trouble.report("reading_kinds/" + reading.code + "/zones_of",
                                PADSIDE_SAY("{0}: there is no part kind \"{1}\"."), {part});
+            }
+        }
+    }
+}
+
+void checkNothingNeededIsMissing(const nlohmann::ordered_json& ours, const nlohmann::ordered_json& merged,
+                                 Trouble& trouble)
+{
+    for (const char* section : {"assumptions", "reading_limits"}) {
+        if (!ours.contains(section) || !merged.contains(section))
+            continue; // said where the section is read
+        for (const auto& [code, entry] : ours.at(section).items()) {
+            if (!merged.at(section).contains(code)) {
+                trouble.report(std::string(section) + "/" + code,
+                               PADSIDE_SAY("{0}: this figure is needed. Change its value instead of taking it away."));
             }
         }
     }

@@ -20,8 +20,13 @@ namespace padside {
 [[nodiscard]] std::vector<Assumption> readAssumptions(JsonObject section);
 [[nodiscard]] std::vector<LeakLimit> readLeakLimits(JsonObject section);
 [[nodiscard]] std::vector<Coating> readCoatings(JsonObject section);
+[[nodiscard]] OutlookFigures readOutlook(JsonObject section);
 
 /// Reports every code that points at nothing, and task codes used twice.
 void checkReferences(const Catalogue& catalogue, Trouble& trouble);
+
+/// Reports a figure the program works with (an assumption, a reading limit) that own changes have taken away.
+void checkNothingNeededIsMissing(const nlohmann::ordered_json& ours, const nlohmann::ordered_json& merged,
+                                 Trouble& trouble);
 
 } // namespace padside

@@ -6,7 +6,7 @@
 #include "core/ledger/unit_ledger.h"
 
 #include <algorithm>
-#include <ranges>
+#include <iterator>
 
 namespace padside {
 
@@ -26,9 +26,9 @@ bool circuitRepairedSince(const UnitView& unit, Date day)
 /// The top-up before the last one, if it was not too long before.
 const LedgerDay* topUpBefore(const UnitLedger& ledger, const LedgerDay& last, int months)
 {
-    for (const LedgerDay& day : ledger.days | std::views::reverse) {
-        if (day.on < last.on && day.topUpKg > 0)
-            return addMonths(day.on, months) >= last.on ? &day : nullptr;
+    for (auto day = ledger.days.rbegin(); day != ledger.days.rend(); ++day) {
+        if (day->on < last.on && day->topUpKg > 0)
+            return addMonths(day->on, months) >= last.on ? &*day : nullptr;
     }
     return nullptr;
 }
@@ -74,19 +74,19 @@ Sentence muchSentence(const UnitLedger& ledger, const LedgerDay& last, double ad
 
 } // namespace
 
-std::optional<Worry> chargeAddedAgain(const UnitView& unit)
+std::vector<Worry> chargeAddedAgain(const UnitView& unit)
 {
     const UnitLedger ledger = unitLedger(unit.record, unit.catalogue, unit.today);
     const LedgerDay* last = ledger.lastTopUp();
     const int months = static_cast<int>(unit.catalogue.assumption("top-up-again-months"));
     if (last == nullptr || addMonths(last->on, months) < unit.today || circuitRepairedSince(unit, last->on))
-        return std::nullopt;
+        return {};
     const LedgerDay* before = topUpBefore(ledger, *last, months);
     const double added = addedInSeason(ledger, *last, unit.catalogue.assumption("top-up-season-days"));
     const bool much
         = ledger.fullChargeKg && added > unit.catalogue.assumption("top-up-season-share") * *ledger.fullChargeKg;
     if (before == nullptr && !much)
-        return std::nullopt;
+        return {};
     const bool thisYear = (unit.today - last->on).count() <= leakYearDays;
     Worry worry;
     worry.severity = ledger.isOverLimit() && thisYear ? Severity::act : Severity::plan;
@@ -96,7 +96,7 @@ std::optional<Worry> chargeAddedAgain(const UnitView& unit)
                        "months without another addition."),
            {static_cast<std::int64_t>(months)}};
     worry.charges = entriesOf(before, *last);
-    return worry;
+    return {worry};
 }
 
 } // namespace padside

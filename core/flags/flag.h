@@ -33,6 +33,7 @@ struct Flag
     Sentence clears; ///< what would clear it
     std::vector<FindingId> evidence; ///< the findings it rests on, oldest first
     std::vector<ChargeId> charges{}; ///< the refrigerant entries it rests on, by day
+    std::vector<ReadingId> readings{}; ///< the readings it rests on, oldest first
 
     friend bool operator==(const Flag&, const Flag&) = default;
 };

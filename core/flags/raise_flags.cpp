@@ -34,6 +34,8 @@ Ranked ranked(const UnitRecord& record, std::string_view rule, Worry worry)
     result.flag.clears = std::move(worry.clears);
     result.flag.evidence = std::move(worry.evidence);
     result.flag.charges = std::move(worry.charges);
+    result.flag.readings = std::move(worry.readings);
+    result.flag.partId = worry.partId;
     return result;
 }
 
@@ -53,8 +55,8 @@ std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogu
 {
     std::vector<Ranked> raised;
     for (const UnitRule& rule : allUnitRules()) {
-        if (auto worry = rule.judge(UnitView{record, catalogue, today}))
-            raised.push_back(ranked(record, rule.id, std::move(*worry)));
+        for (Worry& worry : rule.judge(UnitView{record, catalogue, today}))
+            raised.push_back(ranked(record, rule.id, std::move(worry)));
     }
     for (const ZoneHistory& history : zones) {
         const Part* part = findPart(record, history.partId);

@@ -21,6 +21,8 @@ struct Worry
     Sentence clears; ///< what would clear it
     std::vector<FindingId> evidence; ///< oldest first
     std::vector<ChargeId> charges; ///< oldest first
+    std::vector<ReadingId> readings; ///< oldest first
+    std::optional<PartId> partId; ///< the part it is about, where a rule about the unit knows one
 };
 
 /// A rule: its id and the function that looks at one zone and may worry.
@@ -34,7 +36,7 @@ struct Rule
 struct UnitRule
 {
     std::string_view id;
-    std::optional<Worry> (*judge)(const UnitView& unit);
+    std::vector<Worry> (*judge)(const UnitView& unit);
 };
 
 /// All rules, each in a file of its own; rules.cpp is their list.

@@ -20,6 +20,9 @@ std::span<const Rule> allRules()
         Rule{"worse-by-a-grade", worseByAGrade},
         Rule{"not-seen-too-long", notSeenTooLong},
         Rule{"better-without-work", betterWithoutWork},
+        Rule{"wet-and-bare", wetAndBare},
+        Rule{"wall-near-minimum", wallNearMinimum},
+        Rule{"rust-growing", rustGrowing},
     };
     return rules;
 }
@@ -28,6 +31,9 @@ std::span<const UnitRule> allUnitRules()
 {
     static constexpr std::array rules{
         UnitRule{"charge-added-again", chargeAddedAgain},
+        UnitRule{"reading-outside", readingOutside},
+        UnitRule{"crankcase-heater-cold", crankcaseHeaterCold},
+        UnitRule{"reading-drifting", readingDrifting},
     };
     return rules;
 }

@@ -32,13 +32,33 @@ namespace padside {
 /// Found better than when it was last seen, with no work in between on record: one of the two grades is doubtful.
 [[nodiscard]] std::optional<Worry> betterWithoutWork(const ZoneView& zone);
 
+/// Found wet or damp at grade 3 or worse, and not coated since: rust goes on under water. Look.
+[[nodiscard]] std::optional<Worry> wetAndBare(const ZoneView& zone);
+
+/// The wall is at what must be left (act), or has few years left by its rate (plan); see core/verdict/zone_measure.h.
+[[nodiscard]] std::optional<Worry> wallNearMinimum(const ZoneView& zone);
+
+/// The rusted share grows by at least "rust-growing-share" a year: by the trend if there are points enough, else by the
+/// last two readings.
+[[nodiscard]] std::optional<Worry> rustGrowing(const ZoneView& zone);
+
 // About the unit as a whole:
+
+/// A reading of the last visit that took any is outside its limit, as left where it was taken again. One flag for each.
+[[nodiscard]] std::vector<Worry> readingOutside(const UnitView& unit);
+
+/// The last fall's compressor shell was hardly warmer than the air: the crankcase heater does not work.
+[[nodiscard]] std::vector<Worry> crankcaseHeaterCold(const UnitView& unit);
+
+/// A capacitor, an insulation resistance or a contactor's drop is inside its limit but will leave it, by its Theil-Sen
+/// slope over at least four readings, before "drift-months" are over.
+[[nodiscard]] std::vector<Worry> readingDrifting(const UnitView& unit);
 
 /// Refrigerant had to be added a second time within the months of "top-up-again-months", or more than
 /// "top-up-season-share" of the full charge within one season. Common practice, no source; long before any limit of
 /// a rule, from which on it is to be acted upon. A charge recovered and put back, or a first charge, is no addition
 /// (core/ledger). Clears when a part that holds the charge is repaired or replaced on the day of the last addition or
 /// later, or when those months have gone by without another one.
-[[nodiscard]] std::optional<Worry> chargeAddedAgain(const UnitView& unit);
+[[nodiscard]] std::vector<Worry> chargeAddedAgain(const UnitView& unit);
 
 } // namespace padside

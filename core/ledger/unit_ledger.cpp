@@ -69,7 +69,8 @@ std::vector<LedgerDay> mergedByDay(const std::vector<ChargeEntry>& entries, cons
         }
     }
     std::vector<LedgerDay> days;
-    for (auto& [day, moved] : byDay | std::views::values) {
+    for (auto& [on, dayAndMoved] : byDay) {
+        auto& [day, moved] = dayAndMoved;
         day.addedKg = sumOfMasses(std::move(moved.added));
         day.recoveredKg = sumOfMasses(std::move(moved.recovered));
         day.lostKg = sumOfMasses(std::move(moved.lost));
@@ -153,7 +154,7 @@ void addUp(UnitLedger& ledger)
 
 const LedgerDay* UnitLedger::lastTopUp() const
 {
-    const auto last = std::ranges::find_if(days | std::views::reverse, [](const auto& day) { return day.topUpKg > 0; });
+    const auto last = std::find_if(days.rbegin(), days.rend(), [](const auto& day) { return day.topUpKg > 0; });
     return last == days.rend() ? nullptr : &*last;
 }
 

@@ -17,8 +17,10 @@ namespace {
 
 /// Below this a likelihood has lost its digits: what it stands for can't be.
 constexpr double leastLikelihood = 1e-250;
-/// Up to this many expected jumps, summing them over all nodes at once is the quicker way.
-constexpr double mostJumpsSummed = 40;
+/// Up to this many expected jumps, summing them over a block of nodes at once is the quicker way.
+constexpr double mostJumpsSummed = 30;
+/// Nodes of about one pace need about as many terms.
+constexpr std::size_t blockNodes = 4;
 
 constexpr GradeChances allGradesBut(Grade excluded)
 {
@@ -52,48 +54,62 @@ void Belief::carryForward(const Rates& rates, double exposureYears)
 {
     assert(std::isfinite(exposureYears) && exposureYears >= 0);
     const double largest = *std::ranges::max_element(rates);
-    const double mostJumps = largest * exposureYears * fastestPace();
-    if (mostJumps == 0)
+    if (largest * exposureYears == 0)
         return;
-    if (mostJumps > mostJumpsSummed) {
-        for (std::size_t node = 0; node < m_nodes; ++node) {
-            const Transition chance = transitionAfter(rates, exposureYears * m_pace->pace[node]);
-            for (std::size_t to = gradeCount; to-- > 0;) {
-                double sum = 0;
-                for (std::size_t from = 0; from <= to; ++from)
-                    sum += m_chance[from][node] * chance[from][to];
-                m_chance[to][node] = sum;
-            }
+    for (std::size_t first = 0; first < m_nodes; first += blockNodes) {
+        const std::size_t last = std::min(first + blockNodes, m_nodes) - 1;
+        const double mostJumps = largest * exposureYears * m_pace->pace[last];
+        if (mostJumps <= mostJumpsSummed) {
+            sumJumps(rates, exposureYears, first);
+            continue;
         }
-        return;
+        for (std::size_t node = first; node <= last; ++node)
+            multiply(transitionAfter(rates, exposureYears * m_pace->pace[node]), node);
     }
-    // As in transition.cpp, for the chances alone and all nodes side by side.
-    std::array<std::array<double, mostPaceNodes>, gradeCount> term{};
-    std::array<double, mostPaceNodes> time{};
-    for (std::size_t node = 0; node < m_nodes; ++node) {
-        time[node] = exposureYears * m_pace->pace[node];
+}
+
+void Belief::multiply(const Transition& chance, std::size_t node)
+{
+    for (std::size_t to = gradeCount; to-- > 0;) {
+        double sum = 0;
+        for (std::size_t from = 0; from <= to; ++from)
+            sum += m_chance[from][node] * chance[from][to];
+        m_chance[to][node] = sum;
+    }
+}
+
+/// As in transition.cpp, for the chances alone and the nodes of a block side by side.
+void Belief::sumJumps(const Rates& rates, double exposureYears, std::size_t first)
+{
+    using Block = std::array<double, blockNodes>;
+    const std::size_t count = std::min(blockNodes, m_nodes - first);
+    const double largest = *std::ranges::max_element(rates);
+    std::array<Block, gradeCount> term{};
+    Block time{};
+    for (std::size_t node = 0; node < count; ++node) {
+        time[node] = exposureYears * m_pace->pace[first + node];
         for (std::size_t grade = 0; grade < gradeCount; ++grade)
-            term[grade][node] = m_chance[grade][node];
+            term[grade][node] = m_chance[grade][first + node];
     }
+    std::array<Block, gradeCount> sum = term;
+    const double mostJumps = largest * time[count - 1];
     const int terms = 8 + static_cast<int>(std::ceil(1.3 * mostJumps + 9 * std::sqrt(mostJumps)));
     for (int n = 1; n <= terms; ++n) {
         const double share = 1.0 / n;
         for (std::size_t grade = gradeCount; grade-- > 0;) {
             const double stay = (largest - (grade < 4 ? rates[grade] : 0)) * share;
             const double come = grade > 0 ? rates[grade - 1] * share : 0;
-            const auto& below = term[grade > 0 ? grade - 1 : 0];
-            auto& here = term[grade];
-            auto& sum = m_chance[grade];
-            for (std::size_t node = 0; node < m_nodes; ++node) {
-                here[node] = (here[node] * stay + below[node] * come) * time[node];
-                sum[node] += here[node];
+            const Block& below = term[grade > 0 ? grade - 1 : 0];
+            for (std::size_t node = 0; node < blockNodes; ++node) {
+                term[grade][node] = (term[grade][node] * stay + below[node] * come) * time[node];
+                sum[grade][node] += term[grade][node];
             }
         }
     }
-    for (std::size_t node = 0; node < m_nodes; ++node) {
+    for (std::size_t node = 0; node < count; ++node) {
         const double none = std::exp(-largest * time[node]);
-        for (auto& sum : m_chance)
-            sum[node] *= none;
+        for (std::size_t grade = 0; grade < gradeCount; ++grade)
+            m_chance[grade][first + node] = sum[grade][node] * none;
     }
 }
 

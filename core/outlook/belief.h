@@ -50,6 +50,8 @@ public:
     [[nodiscard]] double fastestPace() const { return m_pace->pace.back(); }
 
 private:
+    void multiply(const Transition& chance, std::size_t node);
+    void sumJumps(const Rates& rates, double exposureYears, std::size_t first);
     [[nodiscard]] double gradeTotal(std::size_t grade) const;
 
     std::shared_ptr<const Pace> m_pace;

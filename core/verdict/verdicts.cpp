@@ -19,6 +19,8 @@ constexpr std::array<Judge, 12> judges{&judgeSense,         &judgeSuperheat,  &j
 std::vector<Verdict> verdictsOn(const Measured& measured)
 {
     std::vector<Verdict> verdicts;
+    if (measured.catalogue().readingLimits().empty())
+        return verdicts; // nothing to hold them against
     for (const Judge judge : judges)
         judge(measured, verdicts);
     return verdicts;

@@ -9,7 +9,8 @@
 
 namespace padside {
 
-/// What the readings of a visit mean: questions to them first, then each subject once. Deterministic; the order is that
+/// What the readings of a visit mean: questions to them first, then each subject once; nothing with a catalogue that
+/// holds no limits. Deterministic; the order is that
 /// of the subjects. Sources stand in the verdicts.
 [[nodiscard]] std::vector<Verdict> verdictsOn(const Measured& measured);
 

@@ -2880,95 +2880,95 @@
     </message>
     <message>
         <source>What is put into a unit within this time of a recovery is the recovered charge put back, up to its mass; only what goes in beyond it makes up for a leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que entra en una unidad dentro de este plazo tras una recuperación es la carga recuperada que vuelve, hasta su masa; solo lo que pasa de ella repone una fuga.</translation>
     </message>
     <message>
         <source>A second addition of refrigerant within this time is flagged; without another one for this long the flag clears.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una segunda adición de refrigerante en este plazo se señala; sin otra durante este tiempo la señal se retira.</translation>
     </message>
     <message>
         <source>More than this share of the full charge added within one season is flagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se señala si en una temporada se añade más de esta parte de la carga completa.</translation>
     </message>
     <message>
         <source>Additions within this time are of one season.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las adiciones dentro de este plazo son de una misma temporada.</translation>
     </message>
     <message>
         <source>alkyd primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación alquídica</translation>
     </message>
     <message>
         <source>common practice, no source: the data sheet on the tin comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica común, sin fuente: manda la ficha técnica del envase</translation>
     </message>
     <message>
         <source>alkyd enamel</source>
-        <translation type="unfinished"></translation>
+        <translation>esmalte alquídico</translation>
     </message>
     <message>
         <source>rust converter, water-based</source>
-        <translation type="unfinished"></translation>
+        <translation>convertidor de óxido, al agua</translation>
     </message>
     <message>
         <source>common practice, no source: the data sheet on the tin comes first; water-based products depart from the doubling rule</source>
-        <translation type="unfinished"></translation>
+        <translation>práctica común, sin fuente: manda la ficha técnica del envase; los productos al agua se apartan de la regla de la duplicación</translation>
     </message>
     <message>
         <source>epoxy, two-part</source>
-        <translation type="unfinished"></translation>
+        <translation>epoxi de dos componentes</translation>
     </message>
     <message>
         <source>zinc-rich primer</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimación rica en zinc</translation>
     </message>
     <message>
         <source>bitumen coating</source>
-        <translation type="unfinished"></translation>
+        <translation>revestimiento bituminoso</translation>
     </message>
     <message>
         <source>corrosion-inhibiting wax film</source>
-        <translation type="unfinished"></translation>
+        <translation>película de cera anticorrosiva</translation>
     </message>
     <message>
         <source>no rule for so small a unit; an early warning</source>
-        <translation type="unfinished"></translation>
+        <translation>sin norma para una unidad tan pequeña; un aviso temprano</translation>
     </message>
     <message>
         <source>the figure of 40 CFR 82.157 for comfort cooling, taken over as advice; common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>la cifra de 40 CFR 82.157 para climatización, tomada como consejo; práctica común, sin fuente</translation>
     </message>
     <message>
         <source>40 CFR 82.157, ozone-depleting refrigerant, 50 lb or more</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 82.157, refrigerante que agota el ozono, 50 lb o más</translation>
     </message>
     <message>
         <source>40 CFR 82.157; which refrigerants are class I or II: from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 82.157; qué refrigerantes son de clase I o II: de memoria</translation>
     </message>
     <message>
         <source>40 CFR 84.106, HFC, 15 lb or more; residential and light commercial units are exempt</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 84.106, HFC, 15 lb o más; exentas las unidades residenciales y comerciales ligeras</translation>
     </message>
     <message>
         <source>40 CFR part 84, subpart C; the exemption in 84.106(a) and which refrigerants have a GWP above 53: from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR parte 84, subparte C; la exención de 84.106(a) y qué refrigerantes tienen un PCA superior a 53: de memoria</translation>
     </message>
     <message>
         <source>40 CFR 84.106, HFC, 15 lb or more</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR 84.106, HFC, 15 lb o más</translation>
     </message>
     <message>
         <source>40 CFR part 84, subpart C; which refrigerants have a GWP above 53: from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>40 CFR parte 84, subparte C; qué refrigerantes tienen un PCA superior a 53: de memoria</translation>
     </message>
     <message>
         <source>the figure of 40 CFR 82.157 for commercial refrigeration, taken over as advice; common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>la cifra de 40 CFR 82.157 para refrigeración comercial, tomada como consejo; práctica común, sin fuente</translation>
     </message>
     <message>
         <source>the figure of 40 CFR 82.157 for industrial process refrigeration, taken over as advice; common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>la cifra de 40 CFR 82.157 para refrigeración de procesos industriales, tomada como consejo; práctica común, sin fuente</translation>
     </message>
     <message>
         <source>outside diameter of the accumulator</source>
@@ -3430,9 +3430,233 @@
         <source>short equation with refitted exponents, within 0.023 % of the equation of state of Lemmon and Akasaka (2022), Int. J. Thermophys. 43</source>
         <translation>ecuación corta con exponentes reajustados, con una diferencia de hasta el 0,023 % de la ecuación de estado de Lemmon y Akasaka (2022), Int. J. Thermophys. 43</translation>
     </message>
+    <message>
+        <source>A rusted share that grows by this much a year or more is flagged.</source>
+        <translation>Una parte oxidada que crece esto o más al año se señala.</translation>
+    </message>
+    <message>
+        <source>A reading that will leave its limit within this time is flagged.</source>
+        <translation>Una lectura que saldrá de su límite en este tiempo se señala.</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
+    <message>
+        <source>{0}: four shares of at least 0.001 that add up to 1 are needed here.</source>
+        <translation>{0}: aquí hacen falta cuatro partes de al menos 0,001 que sumen 1.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no treatment of this kind.</source>
+        <translation>{0}: no hay ningún tratamiento de esta clase.</translation>
+    </message>
+    <message>
+        <source>{0}: this part kind has no zone &quot;{1}&quot;.</source>
+        <translation>{0}: esta clase de pieza no tiene la zona «{1}».</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a number is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un número.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
+        <translation>{0}, {1}: un grado es un número entero del 1 al 5.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: true or false is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta true o false.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: this is missing.</source>
+        <translation>{0}, {1}: esto falta.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
+        <translation>{0}, {1}: aquí no se conoce tal campo. ¿Está mal escrito?</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta una lista de números entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
+        <translation>{0}, {1}: hacen falta cuatro tasas, de los grados 1 a 4.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta &quot;unknown&quot; o un objeto con grade y exposure.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un objeto con exposure y grade.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
+        <translation>{0}, {1}: lo que no se vio no tiene grado. Quite uno de los dos.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a list in square brackets is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta una lista entre corchetes.</translation>
+    </message>
+    <message>
+        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
+        <translation>{0} no es un objeto JSON. Debe empezar con una llave y estar completo.</translation>
+    </message>
+    <message>
+        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
+        <translation>{0}, {1}: aquí hace falta un número entero del 1 al {2}.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
+        <translation>{0}, línea {1}: el equipo {2} retrocede en el tiempo desde la línea {3}. Ponga sus filas en orden.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
+        <translation>{0}, línea {1}: el equipo {2} pasa del grado {3} al {4}, que es mejor; las tasas se aprenden solo del deterioro. Dele otro nombre de equipo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
+        <translation>{0}, línea {1}: el equipo {2} pasa del grado {3} al {4} sin que pase tiempo. Corrija los años o el grado.</translation>
+    </message>
+    <message>
+        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
+        <translation>{0} no tiene ningún equipo visto dos veces, así que no hay paso del que aprender tasas.</translation>
+    </message>
+    <message>
+        <source>Rates lie between 0 and {0} per year.</source>
+        <translation>Las tasas están entre 0 y {0} por año.</translation>
+    </message>
+    <message>
+        <source>Horizons lie between 0 and {0} years.</source>
+        <translation>Los horizontes están entre 0 y {0} años.</translation>
+    </message>
+    <message>
+        <source>At most {0} observations are weighed.</source>
+        <translation>Se sopesan como mucho {0} observaciones.</translation>
+    </message>
+    <message>
+        <source>The start lies between 0 and {0} years of exposure.</source>
+        <translation>El comienzo está entre 0 y {0} años de exposición.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
+        <translation>Observación {0}: la exposición está entre 0 y {1} años.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
+        <translation>Observación {0}: su exposición es menor que la anterior. Póngalas en orden.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
+        <translation>Observación {0}: tras lo anterior no puede estar sino agotada, y sin embargo se dice que funciona. Corrija una de las dos, o empiece de nuevo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
+        <translation>Observación {0}: el grado {1} no puede seguir a lo anterior con estas tasas. Corrija una de las dos, o empiece de nuevo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Spent later than {0}, with a chance of more than 90 %.</source>
+        <translation>Agotada después del {0}, con una probabilidad de más del 90 %.</translation>
+    </message>
+    <message>
+        <source>Spent by today, with a chance of at least 90 %.</source>
+        <translation>Agotada ya hoy, con una probabilidad de al menos el 90 %.</translation>
+    </message>
+    <message>
+        <source>There is a chance of 10 % that it is spent by {0}, and of less than 50 % by {1}.</source>
+        <translation>Hay una probabilidad del 10 % de que esté agotada el {0}, y de menos del 50 % el {1}.</translation>
+    </message>
+    <message>
+        <source>Spent from {0} on (10 %), in the middle by {1} (50 %), and with a chance of 90 % only later than {2}.</source>
+        <translation>Agotada a partir del {0} (10 %), en el medio el {1} (50 %), y con una probabilidad del 90 % solo después del {2}.</translation>
+    </message>
+    <message>
+        <source>Spent between {0} (10 %) and {2} (90 %), in the middle by {1} (50 %).</source>
+        <translation>Agotada entre el {0} (10 %) y el {2} (90 %), en el medio el {1} (50 %).</translation>
+    </message>
+    <message>
+        <source>Never seen, and its age is not known: only the usual life of its kind speaks here.</source>
+        <translation>Nunca vista, y no se conoce su edad: aquí solo habla la vida usual de su clase.</translation>
+    </message>
+    <message>
+        <source>Never seen: the usual life of its kind since it was fitted on {0}.</source>
+        <translation>Nunca vista: la vida usual de su clase desde que se montó el {0}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse at about the usual pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más o menos al ritmo usual de su clase.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse slower than usual, at about {3} times the pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más despacio de lo usual, a unas {3} veces el ritmo de su clase.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; it gets worse faster than usual, at about {3} times the pace of its kind.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; empeora más deprisa de lo usual, a unas {3} veces el ritmo de su clase.</translation>
+    </message>
+    <message>
+        <source>Looked for in vain since then, last on {0}: it may be worse by now, not better.</source>
+        <translation>Buscada en vano desde entonces, la última vez el {0}: puede estar peor ahora, no mejor.</translation>
+    </message>
+    <message>
+        <source>The protection of {0} is expected to slow it until {1}; what lies under it is not better for it.</source>
+        <translation>Se espera que la protección del {0} la frene hasta el {1}; lo que hay debajo no mejora por ello.</translation>
+    </message>
+    <message>
+        <source>In the air of this site it ages about {0} times as fast as in the middle of corrosivity category C3 (ISO 9223); the factor is an assumption.</source>
+        <translation>En el aire de este lugar envejece unas {0} veces tan deprisa como en el medio de la categoría de corrosividad C3 (ISO 9223); el factor es un supuesto.</translation>
+    </message>
+    <message>
+        <source>The air of this site is not known; the middle of corrosivity category C3 (ISO 9223) stands in for it.</source>
+        <translation>No se conoce el aire de este lugar; en su lugar vale el medio de la categoría de corrosividad C3 (ISO 9223).</translation>
+    </message>
+    <message>
+        <source>On {0} it was graded as it could not be after what came before; it is taken as repaired then.</source>
+        <translation>El {0} se le dio un grado que no podía tener tras lo anterior; se toma como reparada entonces.</translation>
+    </message>
+    <message>
+        <source>Rates can only be learned around prior rates and a spread above 0.</source>
+        <translation>Las tasas solo pueden aprenderse en torno a tasas previas y a una dispersión mayores que 0.</translation>
+    </message>
+    <message>
+        <source>The rates learned from the records did not settle after {0} rounds; the prior rates stay in use.</source>
+        <translation>Las tasas aprendidas de los registros no se asentaron tras {0} vueltas; siguen en uso las tasas previas.</translation>
+    </message>
+    <message>
+        <source>The spread of the pace must lie between 0 and {0}.</source>
+        <translation>La dispersión del ritmo debe estar entre 0 y {0}.</translation>
+    </message>
+    <message>
+        <source>The pace is carried on 1 to {0} nodes.</source>
+        <translation>El ritmo se lleva en 1 a {0} nodos.</translation>
+    </message>
+    <message>
+        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
+        <translation>El paso {0} no dura un número de años a partir de 0. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
+        <translation>El paso {0} va del grado {1} al {2}, que es mejor; las tasas se aprenden solo del deterioro. Empiece otro equipo tras una reparación.</translation>
+    </message>
+    <message>
+        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
+        <translation>El paso {0} va del grado {1} al {2} sin que pase tiempo. Revise sus fechas.</translation>
+    </message>
+    <message>
+        <source>No unit was seen twice, so there is no step to learn rates from.</source>
+        <translation>Ningún equipo se vio dos veces, así que no hay paso del que aprender tasas.</translation>
+    </message>
+    <message>
+        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
+        <translation>Las tasas no se asentaron tras {0} vueltas; los pasos dicen demasiado poco o se contradicen.</translation>
+    </message>
+    <message>
+        <source>No part of this unit is known to stop it.</source>
+        <translation>No se sabe de ninguna pieza de este equipo que lo detenga.</translation>
+    </message>
+    <message>
+        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3}. Parts are taken to fail independently of each other.</source>
+        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3}. Se supone que las piezas fallan independientemente unas de otras.</translation>
+    </message>
     <message>
         <source>looks</source>
         <translation>aspecto</translation>
@@ -5087,67 +5311,67 @@
     </message>
     <message>
         <source>The surface&apos;s temperature must lie between {0} and {1}. Look at the value and its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>La temperatura de la superficie debe estar entre {0} y {1}. Revise el valor y su unidad.</translation>
     </message>
     <message>
         <source>The product&apos;s drying time must be above 0 and at most 1000 hours.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo de secado del producto debe ser mayor que 0 y de 1000 horas como máximo.</translation>
     </message>
     <message>
         <source>The product&apos;s highest humidity must lie between 0 and 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>La humedad máxima del producto debe estar entre 0 y 100 %.</translation>
     </message>
     <message>
         <source>The product&apos;s temperatures must lie between {0} and {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las temperaturas del producto deben estar entre {0} y {1}.</translation>
     </message>
     <message>
         <source>The hours the unit runs must be times of day, from 00:00 to 23:59.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las horas de marcha de la unidad deben ser horas del día, de 00:00 a 23:59.</translation>
     </message>
     <message>
         <source>The surface is {0} below the dew point of {1}: it sweats.</source>
-        <translation type="unfinished"></translation>
+        <translation>La superficie está {0} por debajo del punto de rocío de {1}: suda.</translation>
     </message>
     <message>
         <source>The surface is only {0} above the dew point of {1}; it must be at least {2} above it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La superficie está solo {0} por encima del punto de rocío de {1}; debe estarlo al menos {2}.</translation>
     </message>
     <message>
         <source>The air is too humid: {0}, at most {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El aire está demasiado húmedo: {0}, como máximo {1}.</translation>
     </message>
     <message>
         <source>It was found {0}: a surface is coated dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado hallado: {0}; una superficie se pinta seca.</translation>
     </message>
     <message>
         <source>Too cold for the product: {0}, at least {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado frío para el producto: {0}, como mínimo {1}.</translation>
     </message>
     <message>
         <source>Whether it is dry is not recorded: only if it is dry all over.</source>
-        <translation type="unfinished"></translation>
+        <translation>No consta si está seca: solo si está seca por completo.</translation>
     </message>
     <message>
         <source>When the unit runs again is not known: only if it is kept off until the coating is dry.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe cuándo vuelve a funcionar la unidad: solo si queda apagada hasta que seque el revestimiento.</translation>
     </message>
     <message>
         <source>How long it takes to dry is not known: only if the unit is kept off until the data sheet&apos;s time has passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe cuánto tarda en secar: solo si la unidad queda apagada hasta que pase el tiempo de la ficha técnica.</translation>
     </message>
     <message>
         <source>It would still be wet when the unit runs (usually {0} to {1}): only if the unit is kept off until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún estaría húmedo cuando funcione la unidad (normalmente de {0} a {1}): solo si se mantiene apagada hasta que seque.</translation>
     </message>
     <message>
         <source>Air {0}, {1}; surface {2}, {4} below the dew point of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire {0}, {1}; superficie {2}, {4} por debajo del punto de rocío de {3}.</translation>
     </message>
     <message>
         <source>Air {0}, {1}; surface {2}, {4} above the dew point of {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire {0}, {1}; superficie {2}, {4} por encima del punto de rocío de {3}.</translation>
     </message>
     <message>
         <source>The {0} is not a number.</source>
@@ -5231,35 +5455,35 @@
     </message>
     <message>
         <source>comfort cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>climatización</translation>
     </message>
     <message>
         <source>commercial refrigeration</source>
-        <translation type="unfinished"></translation>
+        <translation>refrigeración comercial</translation>
     </message>
     <message>
         <source>industrial process refrigeration</source>
-        <translation type="unfinished"></translation>
+        <translation>refrigeración de procesos industriales</translation>
     </message>
     <message>
         <source>regulatory</source>
-        <translation type="unfinished"></translation>
+        <translation>reglamentario</translation>
     </message>
     <message>
         <source>advisory</source>
-        <translation type="unfinished"></translation>
+        <translation>orientativo</translation>
     </message>
     <message>
         <source>{0}: must lie between {1} and {2}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: debe estar entre {1} y {2}.</translation>
     </message>
     <message>
         <source>{0}: must be above 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: debe ser mayor que 0.</translation>
     </message>
     <message>
         <source>{0}: &quot;{1}&quot; is not a date. Write it like 2026-01-01.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: «{1}» no es una fecha. Escríbala como 2026-01-01.</translation>
     </message>
     <message>
         <source>{0}: &quot;{1}&quot; is not a unit of measure.</source>
@@ -5467,87 +5691,87 @@
     </message>
     <message>
         <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks. How fast can&apos;t be told without the nameplate&apos;s factory charge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga añadida otra vez: {0} el {1}, tras {2} el {3}; hay una fuga. Sin la carga de fábrica de la placa no se puede decir a qué ritmo.</translation>
     </message>
     <message>
         <source>Charge added again: {0} on {1}, after {2} on {3}; it leaks, {4} of the full charge a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga añadida otra vez: {0} el {1}, tras {2} el {3}; hay una fuga, {4} de la carga completa al año.</translation>
     </message>
     <message>
         <source>Much charge added in one season: {0} up to {1}, {2} of the full charge; it leaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mucha carga añadida en una temporada: {0} hasta el {1}, {2} de la carga completa; hay una fuga.</translation>
     </message>
     <message>
         <source>The leak found and the repair or new part entered as work on the part that leaked; or {0} months without another addition.</source>
-        <translation type="unfinished"></translation>
+        <translation>La fuga hallada y la reparación o pieza nueva anotada como trabajo en la pieza que fugaba; o {0} meses sin otra adición.</translation>
     </message>
     <message>
         <source>leak</source>
-        <translation type="unfinished"></translation>
+        <translation>fuga</translation>
     </message>
     <message>
         <source>first charge</source>
-        <translation type="unfinished"></translation>
+        <translation>primera carga</translation>
     </message>
     <message>
         <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}. Different refrigerants were recovered into it: what is in it can&apos;t be used again.</source>
-        <translation type="unfinished"></translation>
+        <translation>De ella salieron {0}, en ella entraron {1}, en unidades: {2}, del {3} al {4}. Se recuperaron en ella refrigerantes distintos: lo que contiene no se puede volver a usar.</translation>
     </message>
     <message>
         <source>Out of it {0}, into it {1}, at units: {2}, {3} to {4}.</source>
-        <translation type="unfinished"></translation>
+        <translation>De ella salieron {0}, en ella entraron {1}, en unidades: {2}, del {3} al {4}.</translation>
     </message>
     <message>
         <source>No refrigerant put in or taken out is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>No consta que se haya añadido ni sacado refrigerante.</translation>
     </message>
     <message>
         <source>The nameplate&apos;s factory charge is not written down: what should be in the unit and its leak rate can&apos;t be told. Enter the charge with the nameplate.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga de fábrica de la placa no está anotada: no se puede decir cuánto debería haber en la unidad ni su tasa de fuga. Anote la carga con la placa.</translation>
     </message>
     <message>
         <source>{0} more came out than the factory charge of {1} and all that went in: a mass or the nameplate is wrong, or the unit was overcharged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salieron {0} más que la carga de fábrica de {1} y todo lo añadido: una masa o la placa está mal, o la unidad tenía exceso de carga.</translation>
     </message>
     <message>
         <source>{0} more went in than came out ({2} of the factory charge of {1}): so much has leaked away, unless the unit was low before or is overcharged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entraron {0} más de lo que salió ({2} de la carga de fábrica de {1}): eso se ha fugado, salvo que antes le faltara o ahora le sobre carga.</translation>
     </message>
     <message>
         <source>{0} more came out or was lost than went in: of the factory charge of {1} no more than {2} should be left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salieron o se perdieron {0} más de lo que entró: de la carga de fábrica de {1} no deberían quedar más de {2}.</translation>
     </message>
     <message>
         <source>What went in and what came out balance: the factory charge of {0} should be in the unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que entró y lo que salió se compensan: en la unidad debería estar la carga de fábrica de {0}.</translation>
     </message>
     <message>
         <source>Leak rate when {0} was added on {1}: {2} of the full charge a year by annualizing, {3} by the rolling average; {4} in the 365 days up to today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga al añadir {0} el {1}: {2} de la carga completa al año por anualización, {3} por media móvil; {4} en los 365 días hasta hoy.</translation>
     </message>
     <message>
         <source>Leak rate when {0} was added on {1}: at least {2} of the full charge a year by annualizing (when it was last full is not known), {3} by the rolling average; {4} in the 365 days up to today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga al añadir {0} el {1}: al menos {2} de la carga completa al año por anualización (no se sabe cuándo estuvo llena por última vez), {3} por media móvil; {4} en los 365 días hasta hoy.</translation>
     </message>
     <message>
         <source>Limit: {0} a year, regulatory ({1}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite: {0} al año, reglamentario ({1}).</translation>
     </message>
     <message>
         <source>Limit: {0} a year, advisory ({1}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite: {0} al año, orientativo ({1}).</translation>
     </message>
     <message>
         <source>Over the limit: the rule asks for a repair within {0} days ({1} where a plant must be shut down), records kept {2} years, and a report by 1 March where {3} of the full charge or more was lost in a calendar year. Read the rule itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Por encima del límite: la norma pide reparar en {0} días ({1} si hay que parar una planta), guardar los registros {2} años e informar antes del 1 de marzo si en un año natural se perdió {3} de la carga completa o más. Lea la norma misma.</translation>
     </message>
     <message>
         <source>Reckoned as in 40 CFR 82.152. Recovered refrigerant is not a leak, nor is putting it back or a first charge; what goes in beyond that is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculado según 40 CFR 82.152. El refrigerante recuperado no es fuga, ni devolverlo ni una primera carga; lo que entra de más sí lo es.</translation>
     </message>
     <message>
         <source>{0} was put in on {1}, but the nameplate says {2}: refrigerants are never mixed. Find out what is in the unit before any more goes in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se añadió {0} el {1}, pero la placa dice {2}: los refrigerantes no se mezclan nunca. Averigüe qué hay en la unidad antes de añadir más.</translation>
     </message>
     <message>
         <source>The temperature of the refrigerant is not a number.</source>
@@ -6047,7 +6271,7 @@
     </message>
     <message>
         <source>“{0}” is no time from and to. Write the hours the unit runs like 22:00-6:00.</source>
-        <translation type="unfinished"></translation>
+        <translation>«{0}» no es un horario. Escriba las horas de marcha de la unidad como 22:00-6:00.</translation>
     </message>
     <message>
         <source>{0}, line {1}: “{2}” is no date. Write it like 2026-05-04.</source>
@@ -6135,31 +6359,31 @@
     </message>
     <message>
         <source>Interest lies between 0 and 100 % a year. Check the rate.</source>
-        <translation type="unfinished"></translation>
+        <translation>El interés está entre 0 y 100 % al año. Revise la tasa.</translation>
     </message>
     <message>
         <source>Years must be above 0 and at most {0}. Check the years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los años deben ser más de 0 y como mucho {0}. Revise los años.</translation>
     </message>
     <message>
         <source>A yearly growth of cost lies between -50 and 100 %. Check the growth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un crecimiento anual del costo está entre -50 y 100 %. Revise el crecimiento.</translation>
     </message>
     <message>
         <source>A payment is no number. Check the payments.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pago no es un número. Revise los pagos.</translation>
     </message>
     <message>
         <source>Each year needs a running cost and a value at its end, for one year at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada año necesita un costo de uso y un valor al final, al menos para un año.</translation>
     </message>
     <message>
         <source>Capacity, hours and seasonal efficiency must be above 0. Check the three.</source>
-        <translation type="unfinished"></translation>
+        <translation>La capacidad, las horas y la eficiencia estacional deben ser mayores que 0. Revise las tres.</translation>
     </message>
     <message>
         <source>A yearly loss of efficiency lies between 0 and 50 %, over at most {0} years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pérdida anual de eficiencia está entre 0 y 50 %, en {0} años como mucho.</translation>
     </message>
     <message>
         <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
@@ -6176,74 +6400,6 @@
     <message>
         <source>Extrapolated, a rough guide only: outside the range the standard was fitted to lie these values:</source>
         <translation>Extrapolado, solo orientativo: fuera del intervalo al que se ajustó la norma están estos valores:</translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a number is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a grade is a whole number from 1 to 5.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: true or false is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: this is missing.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: no such field is known here. Is it misspelt?</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a list of numbers in square brackets is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: four rates are needed, out of grades 1 to 4.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: &quot;unknown&quot; or an object with grade and exposure is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: an object with exposure and grade is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: what was not seen has no grade. Leave one of them out.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a list in square brackets is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} is no JSON object. It must begin with a curly brace and be complete.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, {1}: a whole number from 1 to {2} is needed here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, line {1}: unit {2} goes back in time since line {3}. Put its rows in order.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, line {1}: unit {2} goes from grade {3} to {4}, which is better; rates are learned from decay alone. Give it another unit name after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0}, line {1}: unit {2} goes from grade {3} to {4} in no time. Correct years or grade.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{0} has no unit that was seen twice, so there is no step to learn rates from.</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Weather of {0} hours: on average {1} and {2} of relative humidity.</source>
@@ -6266,172 +6422,164 @@
         <translation>Filas omitidas: {0}; de ellas, en {1} faltaban valores.</translation>
     </message>
     <message>
-        <source>Rates lie between 0 and {0} per year.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Horizons lie between 0 and {0} years.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>At most {0} observations are weighed.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The start lies between 0 and {0} years of exposure.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: exposure lies between 0 and {1} years.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: its exposure is less than what came before it. Put them in order.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: it can&apos;t be other than spent after what came before, yet it is said to work. Correct one of them, or begin anew after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Observation {0}: grade {1} can&apos;t follow from what came before at these rates. Correct one of them, or begin anew after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The spread of the pace must lie between 0 and {0}.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The pace is carried on 1 to {0} nodes.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Step {0} takes no number of years from 0 on. Check its dates.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Step {0} goes from grade {1} to {2}, which is better; rates are learned from decay alone. Begin a new unit after a repair.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Step {0} goes from grade {1} to {2} in no time. Check its dates.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No unit was seen twice, so there is no step to learn rates from.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The rates did not settle after {0} rounds; the steps say too little, or contradict each other.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>price of a new unit</source>
-        <translation type="unfinished"></translation>
+        <translation>precio de una unidad nueva</translation>
     </message>
     <message>
         <source>life of a new unit</source>
-        <translation type="unfinished"></translation>
+        <translation>vida de una unidad nueva</translation>
     </message>
     <message>
         <source>price of electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>precio de la electricidad</translation>
     </message>
     <message>
         <source>hours of cooling a year</source>
-        <translation type="unfinished"></translation>
+        <translation>horas de frío al año</translation>
     </message>
     <message>
         <source>efficiency of the old unit</source>
-        <translation type="unfinished"></translation>
+        <translation>eficiencia de la unidad vieja</translation>
     </message>
     <message>
         <source>efficiency of a new unit</source>
-        <translation type="unfinished"></translation>
+        <translation>eficiencia de una unidad nueva</translation>
     </message>
     <message>
         <source>upkeep of the old unit</source>
-        <translation type="unfinished"></translation>
+        <translation>mantenimiento de la unidad vieja</translation>
     </message>
     <message>
         <source>interest</source>
-        <translation type="unfinished"></translation>
+        <translation>interés</translation>
     </message>
     <message>
         <source>repairs expected of the old unit, a year</source>
-        <translation type="unfinished"></translation>
+        <translation>reparaciones previstas de la unidad vieja, al año</translation>
     </message>
     <message>
         <source>Costs, capacity and hours are numbers of 0 or more. Check them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los costos, la capacidad y las horas son números de 0 o más. Revíselos.</translation>
     </message>
     <message>
         <source>Carrying on is compared over 1 to {0} years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir se compara en un plazo de 1 a {0} años.</translation>
     </message>
     <message>
         <source>Carry on: about {0} a year, {1} a year if it is replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir: unos {0} al año, {1} al año si se cambia.</translation>
     </message>
     <message>
         <source>Replace: carrying on comes to about {0} a year, a new unit to {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar: seguir sale a unos {0} al año, una unidad nueva a {1}.</translation>
     </message>
     <message>
         <source>Costs and days are numbers of 0 or more. Check the part&apos;s costs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los costos y los días son números de 0 o más. Revise los costos de la pieza.</translation>
     </message>
     <message>
         <source>A chance and an effect lie between 0 and 100 %. Check them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una probabilidad y un efecto están entre 0 y 100 %. Revíselos.</translation>
     </message>
     <message>
         <source>Rates are numbers of 0 or more a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las tasas son números de 0 o más al año.</translation>
     </message>
     <message>
         <source>Money is reckoned over half a year to {0} years, at an interest of 0 to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>El dinero se calcula de medio año a {0} años, con un interés de 0 a 100 %.</translation>
     </message>
     <message>
         <source>{0} is to be expected over the years if it is left now and the best is done later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cabe esperar {0} a lo largo de los años si ahora se deja y después se hace lo mejor.</translation>
     </message>
     <message>
         <source>It saves {0} against leaving it, and {1} years are gained before it is spent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahorra {0} frente a dejarla, y se ganan {1} años antes de que esté agotada.</translation>
     </message>
     <message>
         <source>{0} years are gained before it is spent, for {1} more than leaving it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se ganan {0} años antes de que esté agotada, por {1} más que dejarla.</translation>
     </message>
     <message>
         <source>Doing nothing until the end costs {0} more than the best choice at each visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hacer nada hasta el final cuesta {0} más que la mejor opción en cada visita.</translation>
     </message>
     <message>
         <source>With the spare at hand {0} is to be expected until then and after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con el repuesto a mano cabe esperar {0} hasta entonces y después.</translation>
     </message>
     <message>
         <source>leave it for now</source>
-        <translation type="unfinished"></translation>
+        <translation>dejarla por ahora</translation>
     </message>
     <message>
         <source>treat it now</source>
-        <translation type="unfinished"></translation>
+        <translation>tratarla ahora</translation>
     </message>
     <message>
         <source>replace it now</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiarla ahora</translation>
     </message>
     <message>
         <source>run it until it is spent</source>
-        <translation type="unfinished"></translation>
+        <translation>usarla hasta que esté agotada</translation>
     </message>
     <message>
         <source>run it with the spare at hand</source>
-        <translation type="unfinished"></translation>
+        <translation>usarla con el repuesto a mano</translation>
+    </message>
+    <message>
+        <source>{0}: this figure is needed. Change its value instead of taking it away.</source>
+        <translation>{0}: este valor hace falta. Cámbielo en vez de quitarlo.</translation>
+    </message>
+    <message>
+        <source>Crankcase heater cold on {0}: the compressor shell was only {1} warmer than the air. Liquid in the oil at the first cold start can end the compressor.</source>
+        <translation>Resistencia de cárter fría el {0}: la carcasa del compresor estaba solo {1} más caliente que el aire. El líquido en el aceite en el primer arranque en frío puede acabar con el compresor.</translation>
+    </message>
+    <message>
+        <source>The shell measured warm with the heater on for 12 hours, or the heater replaced.</source>
+        <translation>La carcasa medida caliente con la resistencia conectada 12 horas, o la resistencia cambiada.</translation>
+    </message>
+    <message>
+        <source>{0} {1}, drifting: it passes its limit of {2} about {3}.</source>
+        <translation>{0} {1}, a la deriva: pasa su límite de {2} hacia el {3}.</translation>
+    </message>
+    <message>
+        <source>The part replaced, or a reading that no longer drifts.</source>
+        <translation>La pieza cambiada, o una lectura que ya no va a la deriva.</translation>
+    </message>
+    <message>
+        <source>Measured again, inside its limit; last measured on {0}.</source>
+        <translation>Medido otra vez, dentro de su límite; última medida el {0}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: rusted {3}, {4} more a year.</source>
+        <translation>{0}{1}, {2}: oxidado {3}, {4} más al año.</translation>
+    </message>
+    <message>
+        <source>Brushed and coated, or a share that no longer grows.</source>
+        <translation>Cepillado y recubierto, o una parte que ya no crece.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the wall of {3} is not more than the {4} that must be left. While charged, keep clear of it; a licensed technician decides.</source>
+        <translation>{0}{1}, {2}: la pared de {3} no supera los {4} que deben quedar. Mientras tenga carga, no se acerque; decide un técnico con licencia.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the wall of {3} reaches the {4} that must be left in about {5} years.</source>
+        <translation>{0}{1}, {2}: la pared de {3} llega a los {4} que deben quedar en unos {5} años.</translation>
+    </message>
+    <message>
+        <source>The part replaced; or measured again at the bare spot with a rate that leaves longer.</source>
+        <translation>La pieza cambiada; o medida otra vez en el punto desnudo con un ritmo que deje más tiempo.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: found {3} at {4} {5} on {6} and not coated since; what is wet and bare goes on rusting.</source>
+        <translation>{0}{1}, {2}: visto {3} con grado {4} {5} el {6} y sin recubrir desde entonces; lo mojado y desnudo se sigue oxidando.</translation>
+    </message>
+    <message>
+        <source>Found dry, or brushed and coated.</source>
+        <translation>Visto seco, o cepillado y recubierto.</translation>
     </message>
 </context>
 <context>
@@ -6501,15 +6649,15 @@
     </message>
     <message>
         <source>The account of this unit, with what is typed:</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuenta de esta unidad, con lo escrito:</translation>
     </message>
     <message>
         <source>The account of this unit:</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuenta de esta unidad:</translation>
     </message>
     <message>
         <source>In %1, recovered %2, lost %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadido %1, recuperado %2, perdido %3.</translation>
     </message>
 </context>
 <context>
@@ -6611,107 +6759,107 @@
     <name>padside::CoatPanel</name>
     <message>
         <source>Keep off until then</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener apagada hasta entonces</translation>
     </message>
     <message>
         <source>Look it over later</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisarlo más adelante</translation>
     </message>
     <message>
         <source>Temperature of the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura de la superficie</translation>
     </message>
     <message>
         <source>Temperature of the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del aire</translation>
     </message>
     <message>
         <source>Relative humidity of the air</source>
-        <translation type="unfinished"></translation>
+        <translation>Humedad relativa del aire</translation>
     </message>
     <message>
         <source>Hours to dry on the data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Horas de secado de la ficha técnica</translation>
     </message>
     <message>
         <source>Temperature the data sheet gives them for</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura a la que las da la ficha técnica</translation>
     </message>
     <message>
         <source>Kind of coating</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de revestimiento</translation>
     </message>
     <message>
         <source>another: see its data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>otro: vea su ficha técnica</translation>
     </message>
     <message>
         <source>When the unit runs again</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo vuelve a funcionar la unidad</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>off until put on again</source>
-        <translation type="unfinished"></translation>
+        <translation>apagada hasta que se encienda</translation>
     </message>
     <message>
         <source>at these hours:</source>
-        <translation type="unfinished"></translation>
+        <translation>a estas horas:</translation>
     </message>
     <message>
         <source>Hours at which the unit usually runs</source>
-        <translation type="unfinished"></translation>
+        <translation>Horas a las que suele funcionar la unidad</translation>
     </message>
     <message>
         <source>Goes to “Look again” below with the reason written in</source>
-        <translation type="unfinished"></translation>
+        <translation>Va a «Volver a mirar», abajo, con el motivo escrito</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Surface</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Air</source>
-        <translation type="unfinished">Aire</translation>
+        <translation>Superficie</translation>
     </message>
     <message>
         <source>Data sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha</translation>
     </message>
     <message>
         <source>Unit runs</source>
-        <translation type="unfinished"></translation>
+        <translation>En marcha</translation>
     </message>
     <message>
         <source>Lock the power off first. Solvents harm lungs and burn. A pitted vessel is under pressure: while charged, no brush to metal. The data sheet comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero corte y bloquee la corriente. Los disolventes dañan los pulmones y arden. Un recipiente picado está a presión: con carga, no cepille hasta el metal. Manda la ficha técnica.</translation>
     </message>
     <message>
         <source>It may be coated now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede pintar ahora.</translation>
     </message>
     <message>
         <source>It may be coated now, on these terms:</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede pintar ahora, con estas condiciones:</translation>
     </message>
     <message>
         <source>Not to be coated now:</source>
-        <translation type="unfinished"></translation>
+        <translation>No pintar ahora:</translation>
     </message>
     <message>
         <source>Dry in %1 h at %2 (twice as long for each 10 K colder: common practice, no source): keep it off and dry until %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seco en %1 h a %2 (el doble por cada 10 K menos: práctica común, sin fuente): mantener apagada y seca hasta %3.</translation>
     </message>
     <message>
         <source>May it be coated now? Type the temperature of the surface, of the air, and its humidity.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se puede pintar ahora? Escriba la temperatura de la superficie, la del aire y su humedad.</translation>
+    </message>
+    <message>
+        <source>Air, humidity</source>
+        <translation>Aire, humedad</translation>
     </message>
 </context>
 <context>
@@ -7699,51 +7847,51 @@
     <name>padside::LedgerPanel</name>
     <message>
         <source>Refrigerant day by day</source>
-        <translation type="unfinished"></translation>
+        <translation>Refrigerante día a día</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished">Día</translation>
+        <translation>Día</translation>
     </message>
     <message>
         <source>In</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadido</translation>
     </message>
     <message>
         <source>Recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperado</translation>
     </message>
     <message>
         <source>Lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Perdido</translation>
     </message>
     <message>
         <source>For a leak</source>
-        <translation type="unfinished"></translation>
+        <translation>Por fuga</translation>
     </message>
     <message>
         <source>Annualizing</source>
-        <translation type="unfinished"></translation>
+        <translation>Anualizada</translation>
     </message>
     <message>
         <source>Rolling</source>
-        <translation type="unfinished"></translation>
+        <translation>Móvil</translation>
     </message>
     <message>
         <source>Cylinder, reason</source>
-        <translation type="unfinished">Cilindro, motivo</translation>
+        <translation>Cilindro, motivo</translation>
     </message>
     <message>
         <source>Of what went in: what made up for a leak, not a charge put back</source>
-        <translation type="unfinished"></translation>
+        <translation>De lo añadido: lo que repuso una fuga, no una carga devuelta</translation>
     </message>
     <message>
         <source>Leak rate a year by the annualizing method</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga anual por el método de anualización</translation>
     </message>
     <message>
         <source>Leak rate a year by the rolling average method</source>
-        <translation type="unfinished"></translation>
+        <translation>Tasa de fuga anual por el método de la media móvil</translation>
     </message>
 </context>
 <context>
@@ -7976,6 +8124,15 @@
     <message>
         <source>No check is due.</source>
         <translation>No toca ninguna revisión.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>place, when it is spent</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Likeliest to be spent within a year</source>
+        <translation>Lo que más probablemente se agote en un año</translation>
     </message>
 </context>
 <context>
@@ -8866,7 +9023,7 @@
     </message>
     <message>
         <source>Reading %1</source>
-        <translation type="unfinished">Leyendo %1</translation>
+        <translation>Lectura %1</translation>
     </message>
 </context>
 <context>
@@ -9725,7 +9882,7 @@
     </message>
     <message>
         <source>Refr&amp;igerant</source>
-        <translation type="unfinished"></translation>
+        <translation>Refr&amp;igerante</translation>
     </message>
 </context>
 <context>
@@ -10026,7 +10183,7 @@
     </message>
     <message>
         <source>look over the coating</source>
-        <translation type="unfinished"></translation>
+        <translation>revisar el revestimiento</translation>
     </message>
 </context>
 <context>

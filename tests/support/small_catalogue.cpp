@@ -42,7 +42,11 @@ const std::string kinds = R"({
  "small": {"name": "any charge", "use": "comfort-cooling", "smallest_charge_lb": 0, "limit_percent": 10, "force": "advisory", "source": "t"},
  "law": {"name": "the law", "use": "comfort-cooling", "smallest_charge_lb": 50, "limit_percent": 10, "force": "regulatory",
    "refrigerants": ["R-22"],
-   "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125}, "source": "u"}}, "reading_limits": {}
+   "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125}, "source": "u"}}, "reading_limits": {},
+"outlook": {"pace_sigma": 0.6, "grade_shares": [0.25, 0.25, 0.25, 0.25], "unit_life_years": 20, "soiling_life_years": 4,
+   "slowest_air": 0.2, "fastest_air": 5, "damp_factor": 1.2, "wet_factor": 1.5, "learning_sigma": 0.7, "furthest_years": 60,
+   "protections": {"brush-and-coat": {"effect": 0.7, "years": 3}}, "corroding_zones": {"suction-accumulator": {"zones": ["crown", "shell", "bottom"]}, "base-pan": {"zones": ["corners"]}},
+   "part_kinds": {}, "source": "s"}
 })";
 
 const std::string assumptions = R"({"assumptions": {
@@ -61,6 +65,8 @@ const std::string assumptions = R"({"assumptions": {
  "top-up-again-months": {"value": 24, "unit": "months", "sentence": "s", "source": "t"},
  "top-up-season-share": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
  "top-up-season-days": {"value": 183, "unit": "days", "sentence": "s", "source": "t"},
+ "rust-growing-share": {"value": 0.01, "unit": "1", "sentence": "s", "source": "t"},
+ "drift-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
  "window-open-share": {"value": 0.5, "unit": "1", "sentence": "s", "source": "t"}
 }})";
 

@@ -41,6 +41,8 @@ std::vector<std::string> workedOnCautions(const SummaryView& view)
     for (const Treatment& treatment : view.changes.treatments)
         parts.push_back(treatment.partId);
     std::vector<std::string> codes;
+    if (std::ranges::count(view.changes.treatments, TreatmentKind::brushAndCoat, &Treatment::kind) > 0)
+        codes.emplace_back("chemicals");
     for (const PartId id : parts) {
         const Part* part = findPart(view.input.record, id);
         const PartKind* kind = part ? view.input.catalogue.partKind(part->kind) : nullptr;

@@ -48,7 +48,11 @@ inline std::string smallCatalogue()
       "duties": {"repair_days": 30, "repair_days_with_shutdown": 120, "record_years": 3, "reported_loss_percent": 125},
       "source": "a rule"}},
   "coatings": {"primer": {"name": "primer", "dry_hours": 4, "reference_celsius": 20, "lowest_celsius": 5,
-      "highest_humidity_percent": 85, "source": "common practice, no source"}}
+      "highest_humidity_percent": 85, "source": "common practice, no source"}},
+  "outlook": {"pace_sigma": 0.6, "grade_shares": [0.25, 0.25, 0.25, 0.25], "unit_life_years": 20, "soiling_life_years": 4,
+   "slowest_air": 0.2, "fastest_air": 5, "damp_factor": 1.2, "wet_factor": 1.5, "learning_sigma": 0.7, "furthest_years": 60,
+   "protections": {"brush-and-coat": {"effect": 0.7, "years": 3}}, "corroding_zones": {"pad": {"zones": ["top"]}},
+   "part_kinds": {}, "source": "s"}
 })";
 }
 

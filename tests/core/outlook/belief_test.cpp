@@ -5,6 +5,7 @@
 #include "core/outlook/first_passage.h"
 #include "core/outlook/misgrading.h"
 #include "core/outlook/transition.h"
+#include "tests/core/outlook/paces.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -17,10 +18,7 @@ namespace {
 
 const Rates usual{0.3, 0.3, 0.3, 0.3};
 
-std::shared_ptr<const Pace> paceOf(double sigma)
-{
-    return std::make_shared<const Pace>(*logNormalPace(sigma));
-}
+using test::paceOf;
 
 double meanGrade(const Belief& belief)
 {

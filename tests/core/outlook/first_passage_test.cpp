@@ -3,6 +3,7 @@
 
 #include "core/outlook/first_passage.h"
 #include "core/outlook/misgrading.h"
+#include "tests/core/outlook/paces.h"
 #include "tests/support/reference_table.h"
 
 #include <cmath>
@@ -14,11 +15,6 @@ namespace padside {
 namespace {
 
 using test::ReferenceTable;
-
-std::shared_ptr<const Pace> onePace()
-{
-    return std::make_shared<const Pace>(*logNormalPace(0));
-}
 
 const std::map<std::string, Rates>& ratesOfSets()
 {
@@ -43,7 +39,7 @@ TEST(FirstPassage, AgreesWithTheTableToElevenFigures)
             rates = {1, rates[0], rates[1], rates[2]};
             ++from;
         }
-        const Belief start(onePace(), static_cast<Grade>(from));
+        const Belief start(test::paceOf(0), static_cast<Grade>(from));
         const PassageRange range = exposureRangeToSpent(start, rates);
         const auto expectYears = [&](const std::optional<double>& years, const char* column, double chance) {
             const double expected = table.number(row, column);
@@ -60,23 +56,23 @@ TEST(FirstPassage, AgreesWithTheTableToElevenFigures)
 
 TEST(FirstPassage, WhatIsSpentNeedsNoTime)
 {
-    const Belief spent(onePace(), Grade::spent);
+    const Belief spent(test::paceOf(0), Grade::spent);
     EXPECT_EQ(exposureToSpent(spent, {1, 1, 1, 1}, 0.9), 0);
 }
 
 TEST(FirstPassage, WhereARateIsZeroItNeverComesToPass)
 {
-    const Belief sound(onePace(), Grade::sound);
+    const Belief sound(test::paceOf(0), Grade::sound);
     EXPECT_FALSE(exposureToSpent(sound, {1, 0, 1, 1}, 0.1));
     EXPECT_FALSE(exposureToSpent(sound, {0, 0, 0, 0}, 0.1));
-    const Belief half(onePace(), GradeChances{0.5, 0, 0.5, 0, 0});
+    const Belief half(test::paceOf(0), GradeChances{0.5, 0, 0.5, 0, 0});
     EXPECT_TRUE(exposureToSpent(half, {1, 0, 1, 1}, 0.4));
     EXPECT_FALSE(exposureToSpent(half, {1, 0, 1, 1}, 0.6));
 }
 
 TEST(FirstPassage, TinyRatesTakeForever)
 {
-    const Belief poor(onePace(), Grade::poor);
+    const Belief poor(test::paceOf(0), Grade::poor);
     EXPECT_NEAR(*exposureToSpent(poor, {1e-12, 1e-12, 1e-12, 1e-12}, 0.5) * 1e-12, std::log(2.0), 1e-12);
     EXPECT_FALSE(exposureToSpent(poor, {1e-300, 1e-300, 1e-300, 1e-300}, 0.5));
 }
@@ -85,7 +81,7 @@ TEST(FirstPassage, AnUncertainPaceSpreadsTheDates)
 {
     const auto pace = std::make_shared<const Pace>(*logNormalPace(0.6));
     const Rates rates{0.3, 0.3, 0.3, 0.3};
-    const PassageRange sure = exposureRangeToSpent(Belief(onePace(), Grade::sound), rates);
+    const PassageRange sure = exposureRangeToSpent(Belief(test::paceOf(0), Grade::sound), rates);
     const PassageRange unsure = exposureRangeToSpent(Belief(pace, Grade::sound), rates);
     EXPECT_LT(*unsure.early, *sure.early);
     EXPECT_GT(*unsure.late, *sure.late);

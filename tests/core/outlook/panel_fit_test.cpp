@@ -29,7 +29,7 @@ std::vector<PanelStep> panel500()
     return steps;
 }
 
-std::string refusal(const std::vector<PanelStep>& steps)
+std::string fitRefusal(const std::vector<PanelStep>& steps)
 {
     const auto fit = fitPanel(steps);
     return fit ? std::string() : say(fit.error().what);
@@ -92,12 +92,12 @@ TEST(PanelFit, AGradeThatNobodyEverSawHasNoRate)
 
 TEST(PanelFit, RefusesStepsThatCantBe)
 {
-    EXPECT_THAT(refusal({}), HasSubstr("No unit was seen twice"));
-    EXPECT_THAT(refusal({{1, Grade::marked, Grade::worn}}),
+    EXPECT_THAT(fitRefusal({}), HasSubstr("No unit was seen twice"));
+    EXPECT_THAT(fitRefusal({{1, Grade::marked, Grade::worn}}),
                 HasSubstr("Step 1 goes from grade 3 to 2, which is better"));
-    EXPECT_THAT(refusal({{0, Grade::sound, Grade::worn}}), HasSubstr("in no time"));
-    EXPECT_THAT(refusal({{-1, Grade::sound, Grade::worn}}), HasSubstr("no number of years from 0 on"));
-    EXPECT_THAT(refusal({{std::nan(""), Grade::sound, Grade::worn}}), HasSubstr("no number of years from 0 on"));
+    EXPECT_THAT(fitRefusal({{0, Grade::sound, Grade::worn}}), HasSubstr("in no time"));
+    EXPECT_THAT(fitRefusal({{-1, Grade::sound, Grade::worn}}), HasSubstr("no number of years from 0 on"));
+    EXPECT_THAT(fitRefusal({{std::nan(""), Grade::sound, Grade::worn}}), HasSubstr("no number of years from 0 on"));
 }
 
 TEST(PanelFit, NeverAnswersWhatIsNoNumber)

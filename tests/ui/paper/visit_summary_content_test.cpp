@@ -177,6 +177,51 @@ TEST(VisitSummaryContent, RefrigerantInIsListed)
     EXPECT_EQ(row->at(2).text, u"C-12, leak"_s);
 }
 
+/// The ordinary record, its unit holding 3 kg, with this much added on a day.
+UnitRecord withCharge(double kilograms, const char* on, const UnitRecord& base)
+{
+    UnitRecord record = base;
+    ChargeEntry charge;
+    charge.id = ChargeId(UuidBytes{static_cast<std::uint8_t>(1 + record.charges.size())});
+    charge.unitId = record.unit.id;
+    charge.visitId = record.visits.front().id;
+    for (const Visit& visit : record.visits) {
+        if (visit.on == day(on))
+            charge.visitId = visit.id;
+    }
+    charge.on = day(on);
+    charge.refrigerant = record.unit.refrigerant;
+    charge.mass = Measure{kilograms, QuantityKind::mass, "kg", {}};
+    record.charges.push_back(charge);
+    std::erase_if(record.unit.nameplate, [](const NameplateValue& one) { return one.item == "charge"; });
+    record.unit.nameplate.push_back(NameplateValue{"charge", Measure{3, QuantityKind::mass, "kg", {}}});
+    return record;
+}
+
+TEST(VisitSummaryContent, WhereRefrigerantWasMovedTheAccountSaysWhatItMeans)
+{
+    const PaperContent content = visitSummaryContent(summaryOf(withCharge(0.6, "2026-05-04", ordinaryRecord())));
+    const auto* refrigerant = blockCalled<TableBlock>(content, u"Refrigerant"_s);
+    ASSERT_TRUE(refrigerant);
+    EXPECT_TRUE(refrigerant->closing.contains(u"20.0 % of the full charge a year"_s))
+        << refrigerant->closing.toStdString();
+    EXPECT_TRUE(refrigerant->closing.contains(u"Limit: 10.0 % a year, advisory"_s));
+}
+
+TEST(VisitSummaryContent, ALeakKnownFromTheYearBeforeIsToldAgain)
+{
+    const UnitRecord record = ordinaryRecord();
+    ASSERT_GE(record.visits.size(), 2U);
+    const Date before = record.visits[record.visits.size() - 2].on;
+    ASSERT_LE((day("2026-05-04") - before).count(), 365);
+    const PaperContent content = visitSummaryContent(summaryOf(withCharge(0.6, isoText(before).c_str(), record)));
+    const auto* refrigerant = blockCalled<TableBlock>(content, u"Refrigerant"_s);
+    ASSERT_TRUE(refrigerant);
+    EXPECT_TRUE(refrigerant->rows.empty());
+    EXPECT_TRUE(refrigerant->closing.contains(u"Leak rate"_s));
+    EXPECT_EQ(blockCalled<TableBlock>(visitSummaryContent(summaryOf(record)), u"Refrigerant"_s), nullptr);
+}
+
 TEST(VisitSummaryContent, PhotosAreTheTellingPairsAndTheRestIsCounted)
 {
     const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord()));

@@ -49,6 +49,7 @@ LedgerPanel::LedgerPanel(RecordBook& book, QWidget* parent)
     column->setSpacing(4);
     column->addWidget(m_says);
     column->addWidget(m_days, 1);
+    column->addStretch(0); // the sentences stay at the top where there is no table
 }
 
 QString LedgerPanel::massText(double kilograms) const

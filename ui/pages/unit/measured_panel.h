@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include "core/review/zone_measure.h"
+#include "core/verdict/zone_measure.h"
 #include "ui/pages/unit/unit_snapshot.h"
 
 #include <QScrollArea>

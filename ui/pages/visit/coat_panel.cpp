@@ -116,6 +116,8 @@ void CoatPanel::makeWidgets()
         combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         combo->setMinimumContentsLength(8);
     }
+    for (QWidget* control : std::initializer_list<QWidget*>{m_kind, m_runs, m_hours, m_take, m_lookOver})
+        makeLarge(*control);
     m_verdict->setObjectName(u"coatVerdict"_s);
     m_verdict->setWordWrap(true);
     m_verdict->setTextFormat(Qt::PlainText);
@@ -138,7 +140,7 @@ void CoatPanel::makeWidgets()
     ++row;
     put(tr("Surface"), m_surface, 2);
     ++row;
-    put(tr("Air"), m_air);
+    put(tr("Air, humidity"), m_air);
     grid->addWidget(m_humidity, row++, 2, Qt::AlignTop);
     put(tr("Data sheet"), m_dryTime);
     grid->addWidget(m_dryAt, row++, 2, Qt::AlignTop);

@@ -3,7 +3,7 @@
 
 // What the readings so far mean, said while they are being typed.
 
-#include "core/review/zone_measure.h"
+#include "core/verdict/zone_measure.h"
 #include "core/verdict/suspicion.h"
 #include "core/verdict/verdicts.h"
 #include "ui/models/record_book.h"

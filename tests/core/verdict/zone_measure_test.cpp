@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/review/zone_measure.h"
+#include "core/verdict/zone_measure.h"
 #include "resources/resources.h"
 #include "tests/support/record_builder.h"
 

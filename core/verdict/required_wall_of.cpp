@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
-#include "core/review/required_wall_of.h"
+#include "core/verdict/required_wall_of.h"
 
 #include "core/air/station_pressure.h"
 #include "core/corrosion/required_wall.h"

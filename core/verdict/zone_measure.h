@@ -5,8 +5,8 @@
 #include "core/catalogue/catalogue.h"
 #include "core/corrosion/wall_readings.h"
 #include "core/record/unit_record.h"
-#include "core/review/required_wall_of.h"
 #include "core/trend/series_summary.h"
+#include "core/verdict/required_wall_of.h"
 #include "core/verdict/verdict.h"
 
 #include <optional>

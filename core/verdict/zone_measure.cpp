@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
-#include "core/review/zone_measure.h"
+#include "core/verdict/zone_measure.h"
 
 #include "core/corrosion/rust_grade.h"
 #include "core/trend/reading_series.h"
@@ -96,7 +96,7 @@ std::vector<TreatmentKind> resetsOf(const std::string& readingKind)
 std::optional<ZoneMeasure> zoneMeasure(const UnitRecord& record, const Catalogue& catalogue, const Part& part,
                                        const Zone& zone, const std::string& readingKind, std::optional<TrendPoint> now)
 {
-    if (readingKind != "wall-thickness" && readingKind != "rust-share")
+    if ((readingKind != "wall-thickness" && readingKind != "rust-share") || catalogue.readingLimits().empty())
         return std::nullopt;
     ZoneMeasure measure;
     measure.partId = part.id;

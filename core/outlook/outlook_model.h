@@ -1,0 +1,41 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/outlook/pace.h"
+#include "core/outlook/rates.h"
+
+#include <map>
+#include <memory>
+#include <string>
+#include <utility>
+
+namespace padside {
+
+/// Rates for which a part with so many alike and independent zones has this median life (> 0 years of exposure), the
+/// time in grades 1 to 4 being shared out so (> 0, adding up to 1) and the pace as of any zone. Ours: the division.
+[[nodiscard]] Rates ratesFromLife(double medianLifeYears, const std::array<double, 4>& gradeShares, std::size_t zones,
+                                  const std::shared_ptr<const Pace>& pace);
+
+/// What beliefs and outlooks of all units rest on: the pace's spread and the rates of each part kind. Made once for a
+/// catalogue (a few milliseconds), then asked for every zone.
+class OutlookModel
+{
+public:
+    explicit OutlookModel(const Catalogue& catalogue);
+
+    [[nodiscard]] const std::shared_ptr<const Pace>& pace() const { return m_pace; }
+    /// Of the zones of a part kind that decay, or of those that get dirty. A kind that the catalogue does not know has
+    /// the rates of a part that lasts as long as the unit.
+    [[nodiscard]] const Rates& ratesOf(const std::string& partKind, bool soils) const;
+    /// Rates learned from a person's own records take the place of the priors.
+    void setRates(const std::string& partKind, bool soils, const Rates& rates);
+
+private:
+    std::shared_ptr<const Pace> m_pace;
+    std::map<std::pair<std::string, bool>, Rates, std::less<>> m_rates;
+    Rates m_ofUnknown{};
+};
+
+} // namespace padside

@@ -1,0 +1,265 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/outlook/zone_trail.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+#include <tuple>
+#include <unordered_map>
+
+namespace padside {
+
+namespace {
+
+constexpr double daysOfYear = 365.25;
+
+/// What one visit says of one zone.
+struct Attended
+{
+    const Visit* visit = nullptr;
+    const Finding* asFound = nullptr;
+    const Finding* asLeft = nullptr;
+    std::set<TreatmentKind> work;
+};
+
+/// Visits in order of day; those of one day as the record has them.
+using AttendedVisits = std::map<std::tuple<Date, std::size_t, VisitId>, Attended>;
+
+template <typename AnyEntry> void keepLatest(const AnyEntry*& kept, const AnyEntry& entry)
+{
+    if (kept == nullptr || std::tuple(kept->enteredAt.utc, kept->id) < std::tuple(entry.enteredAt.utc, entry.id))
+        kept = &entry;
+}
+
+/// Sorts standing findings and treatments up to a day into zones.
+class Attendance
+{
+public:
+    Attendance(const UnitRecord& record, Date today)
+        : m_today(today)
+        , m_findings(standing(record.findings))
+        , m_treatments(standing(record.treatments))
+    {
+        for (const Visit& visit : record.visits)
+            m_visits.emplace(visit.id, std::pair(m_visits.size(), &visit));
+        for (const Part& part : record.parts) {
+            for (const Zone& zone : part.zones)
+                m_zonesOf[part.id].push_back(zone.id);
+        }
+        for (const Finding& finding : m_findings) {
+            if (finding.on > today)
+                continue;
+            Attended& visit = at(finding.zoneId, finding.on, finding.visitId);
+            keepLatest(finding.phase == Phase::asFound ? visit.asFound : visit.asLeft, finding);
+        }
+        for (const Treatment& treatment : m_treatments)
+            sort(treatment);
+    }
+
+    [[nodiscard]] const AttendedVisits& of(ZoneId zone) { return m_ofZone[zone]; }
+
+private:
+    void sort(const Treatment& treatment)
+    {
+        if (treatment.on > m_today)
+            return;
+        if (treatment.zoneId) {
+            at(*treatment.zoneId, treatment.on, treatment.visitId).work.insert(treatment.kind);
+            return;
+        }
+        for (const ZoneId zone : m_zonesOf[treatment.partId])
+            at(zone, treatment.on, treatment.visitId).work.insert(treatment.kind);
+    }
+
+    Attended& at(ZoneId zone, Date on, VisitId visitId)
+    {
+        const auto visit = m_visits.find(visitId);
+        const bool known = visit != m_visits.end();
+        Attended& attended = m_ofZone[zone][{on, known ? visit->second.first : m_visits.size(), visitId}];
+        attended.visit = known ? visit->second.second : nullptr;
+        return attended;
+    }
+
+    Date m_today;
+    std::vector<Finding> m_findings;
+    std::vector<Treatment> m_treatments;
+    std::unordered_map<VisitId, std::pair<std::size_t, const Visit*>> m_visits;
+    std::unordered_map<PartId, std::vector<ZoneId>> m_zonesOf;
+    std::unordered_map<ZoneId, AttendedVisits> m_ofZone;
+};
+
+/// Turns the visits of one zone into steps.
+class TrailMaker
+{
+public:
+    TrailMaker(ZoneTrail& trail, const OutlookFigures& figures, bool stops)
+        : m_trail(trail)
+        , m_figures(figures)
+        , m_stops(stops)
+    {
+    }
+
+    void attend(Date on, const Attended& visit)
+    {
+        const auto found = visit.asFound != nullptr ? visit.asFound->grade() : std::nullopt;
+        const auto left = visit.asLeft != nullptr ? visit.asLeft->grade() : std::nullopt;
+        const bool closerLook = found && left && *left > *found && !makesBetter(visit);
+        if (found && !closerLook)
+            add(on, paintedOn(on) ? TrailEvent::seenOnPaint : TrailEvent::seen, *found);
+        else if (visit.asFound != nullptr && !found && ranAt(visit))
+            add(on, TrailEvent::notSpent);
+        takeWork(on, visit, found, left);
+        noteSight(on, visit, found ? found : left);
+        if (visit.asFound != nullptr && visit.asFound->wetness && m_trail.corrodes)
+            wetness.push_back({on, *visit.asFound->wetness});
+        for (const TreatmentKind kind : visit.work)
+            protect(on, kind);
+    }
+
+    std::vector<WetnessFrom> wetness;
+    std::vector<Coat> coats;
+
+private:
+    [[nodiscard]] bool makesBetter(const Attended& visit) const
+    {
+        return visit.work.contains(TreatmentKind::replace) || visit.work.contains(TreatmentKind::repair)
+            || (m_trail.soils && visit.work.contains(TreatmentKind::clean));
+    }
+
+    void takeWork(Date on, const Attended& visit, const std::optional<Grade>& found, const std::optional<Grade>& left)
+    {
+        if (visit.work.contains(TreatmentKind::replace)) {
+            add(on, TrailEvent::renewed);
+            m_paintedUntil.reset();
+            coats.clear();
+            if (left)
+                add(on, TrailEvent::seen, *left);
+        } else if (makesBetter(visit)) {
+            if (left)
+                add(on, TrailEvent::madeGood, *left);
+            else
+                add(on,
+                    m_trail.soils && !visit.work.contains(TreatmentKind::repair) ? TrailEvent::cleaned
+                                                                                 : TrailEvent::repaired);
+        } else if (left && !found) {
+            const bool painted = visit.work.contains(TreatmentKind::brushAndCoat) || paintedOn(on);
+            add(on, painted ? TrailEvent::seenOnPaint : TrailEvent::seen, *left);
+        } else if (left && *left > *found) {
+            add(on, TrailEvent::seen, *left);
+        } else if (left && *left < *found && visit.work.empty()) {
+            add(on, TrailEvent::madeGood, *left);
+        }
+    }
+
+    void noteSight(Date on, const Attended& visit, const std::optional<Grade>& grade)
+    {
+        if (grade) {
+            m_trail.seenOn = on;
+            m_trail.seenGrade = grade;
+            m_trail.notSeenOn.reset();
+        } else if (visit.asFound != nullptr) {
+            m_trail.notSeenOn = on;
+        }
+    }
+
+    void protect(Date on, TreatmentKind kind)
+    {
+        const auto protection = m_figures.protections.find(kind);
+        if (protection == m_figures.protections.end() || m_trail.soils)
+            return;
+        const Date until = on + std::chrono::days(std::lround(protection->second.years * daysOfYear));
+        coats.push_back({on, until, protection->second.effect});
+        if (kind == TreatmentKind::brushAndCoat)
+            m_paintedUntil = until;
+    }
+
+    [[nodiscard]] bool paintedOn(Date on) const { return m_paintedUntil && on < *m_paintedUntil; }
+
+    [[nodiscard]] bool ranAt(const Attended& visit) const
+    {
+        if (!m_stops)
+            return false;
+        if (std::get<NotSeenReason>(visit.asFound->sight) == NotSeenReason::running)
+            return true;
+        if (visit.visit == nullptr)
+            return false;
+        const Running running = visit.visit->conditions.running;
+        return running == Running::cooling || running == Running::heating || running == Running::defrosting;
+    }
+
+    void add(Date on, TrailEvent event, Grade grade = Grade::sound) { m_trail.steps.push_back({on, 0, event, grade}); }
+
+    ZoneTrail& m_trail;
+    const OutlookFigures& m_figures;
+    bool m_stops;
+    std::optional<Date> m_paintedUntil;
+};
+
+/// The times between the steps on the zone's clock, once that is known.
+void putOnClock(ZoneTrail& trail)
+{
+    std::optional<Date> before = trail.fittedOn;
+    for (TrailStep& step : trail.steps) {
+        step.exposureYears = before ? trail.clock.yearsBetween(*before, step.on) : 0;
+        before = before ? std::max(*before, step.on) : step.on;
+    }
+    trail.exposureSince = before ? trail.clock.yearsBetween(*before, trail.today) : 0;
+    trail.exposureSinceFitted = trail.fittedOn ? trail.clock.yearsBetween(*trail.fittedOn, trail.today) : 0;
+}
+
+void noteCoat(ZoneTrail& trail, const std::vector<Coat>& coats)
+{
+    const auto longest = std::ranges::max_element(coats, {}, &Coat::until);
+    if (longest != coats.end() && longest->until > trail.today)
+        trail.coat = *longest;
+}
+
+} // namespace
+
+bool stopsUnit(const PartKind& kind)
+{
+    return std::ranges::any_of(kind.consequences, [](Consequence one) {
+        return one == Consequence::endsUnit || one == Consequence::lossOfCharge || one == Consequence::compressorAtRisk
+            || one == Consequence::lossOfCooling;
+    });
+}
+
+std::vector<ZoneTrail> zoneTrails(const UnitRecord& record, const Catalogue& catalogue, Date today)
+{
+    const OutlookFigures& figures = catalogue.outlook();
+    const AirFactor air = airFactor(record.site.air, figures);
+    Attendance attendance(record, today);
+    std::vector<ZoneTrail> trails;
+    for (const Part& part : record.parts) {
+        if (part.removedOn && *part.removedOn <= today)
+            continue;
+        if (part.fittedOn && *part.fittedOn > today)
+            continue;
+        const PartKind* partKind = catalogue.partKind(part.kind);
+        for (const Zone& zone : part.zones) {
+            const ZoneKind* zoneKind = catalogue.zoneKind(part.kind, zone.kind);
+            ZoneTrail& trail = trails.emplace_back();
+            trail.partId = part.id;
+            trail.zoneId = zone.id;
+            trail.partKind = part.kind;
+            trail.zoneKind = zone.kind;
+            trail.soils = zoneKind != nullptr && zoneKind->soiling;
+            trail.fittedOn = part.fittedOn;
+            trail.today = today;
+            trail.corrodes = !trail.soils && figures.corrodes(part.kind, zone.kind);
+            trail.air = air;
+            TrailMaker maker(trail, figures, partKind != nullptr && stopsUnit(*partKind));
+            for (const auto& [order, visit] : attendance.of(zone.id))
+                maker.attend(std::get<Date>(order), visit);
+            trail.clock = ExposureClock(trail.corrodes ? air.factor : 1, maker.wetness, maker.coats, figures);
+            putOnClock(trail);
+            noteCoat(trail, maker.coats);
+        }
+    }
+    return trails;
+}
+
+} // namespace padside

@@ -1,0 +1,216 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/outlook/forecast.h"
+#include "core/outlook/unit_outlook.h"
+#include "tests/support/record_builder.h"
+#include "tests/support/small_catalogue.h"
+
+#include <cmath>
+#include <gmock/gmock.h>
+#include <numeric>
+#include <random>
+
+namespace padside {
+
+namespace {
+
+using test::aUnit;
+using test::day;
+using test::RecordBuilder;
+using testing::HasSubstr;
+
+class Forecast : public testing::Test
+{
+protected:
+    [[nodiscard]] ZoneForecast of(const RecordBuilder& builder, const std::string& zone, const std::string& today,
+                                  const std::vector<Date>& by = {}) const
+    {
+        const auto belief = zoneBelief(builder.build(), m_catalogue, m_model, builder.zone(zone), day(today));
+        return forecastZone(*belief, m_catalogue.outlook(), by);
+    }
+
+    Catalogue m_catalogue = test::smallCatalogue();
+    OutlookModel m_model{m_catalogue};
+};
+
+/// A visit's worth of anything that could be entered.
+void enterAnything(RecordBuilder& builder, std::mt19937& random, const std::string& zone)
+{
+    const auto grade = [&] { return 1 + static_cast<int>(random() % 5); };
+    switch (random() % 6) {
+    case 0:
+        builder.notSeen(zone, static_cast<NotSeenReason>(random() % 7));
+        break;
+    case 1:
+        builder.graded(zone, grade()).wet(static_cast<Wetness>(random() % 3));
+        break;
+    case 2:
+        builder.graded(zone, grade()).treated(zone, static_cast<TreatmentKind>(random() % 6));
+        break;
+    case 3:
+        builder.treated(zone, static_cast<TreatmentKind>(random() % 6)).graded(zone, grade(), Phase::asLeft);
+        break;
+    case 4:
+        builder.graded(zone, grade()).graded(zone, grade(), Phase::asLeft);
+        break;
+    default:
+        builder.graded(zone, grade());
+        break;
+    }
+}
+
+void expectForecastHolds(const ZoneForecast& forecast, const ZoneBelief& zone)
+{
+    const GradeChances chances = zone.belief.grades();
+    EXPECT_NEAR(std::accumulate(chances.begin(), chances.end(), 0.0), 1, 1e-9);
+    double before = forecast.chanceToday;
+    for (const ChanceBy& one : forecast.spent) {
+        EXPECT_TRUE(std::isfinite(one.chance));
+        EXPECT_GE(one.chance, before - 1e-12);
+        EXPECT_LE(one.chance, 1);
+        before = one.chance;
+    }
+    EXPECT_TRUE(forecast.early || !forecast.middle);
+    EXPECT_TRUE(forecast.middle || !forecast.late);
+    EXPECT_LE(forecast.early.value_or(forecast.furthest), forecast.middle.value_or(forecast.furthest));
+    EXPECT_LE(forecast.middle.value_or(forecast.furthest), forecast.late.value_or(forecast.furthest));
+    EXPECT_FALSE(say(forecast.when).empty());
+    EXPECT_FALSE(say(forecast.because).empty());
+}
+
+} // namespace
+
+TEST_F(Forecast, ItsDatesAreWhereTheChancesReachTenFiftyAndNinetyPercent)
+{
+    RecordBuilder builder = aUnit("HB-01");
+    builder.withPart("suction-accumulator", {"crown"}, "2015-05-01");
+    builder.visit("2020-05-01").graded("crown", 3).treated("crown", TreatmentKind::brushAndCoat);
+    const ZoneForecast forecast = of(builder, "crown", "2020-05-01");
+    ASSERT_TRUE(forecast.early && forecast.middle && forecast.late);
+    const ZoneForecast again = of(builder, "crown", "2020-05-01", {*forecast.early, *forecast.middle, *forecast.late});
+    EXPECT_NEAR(again.spent[0].chance, 0.1, 0.001);
+    EXPECT_NEAR(again.spent[1].chance, 0.5, 0.001);
+    EXPECT_NEAR(again.spent[2].chance, 0.9, 0.001);
+}
+
+TEST_F(Forecast, ACoatPutsTheDatesOff)
+{
+    RecordBuilder bare = aUnit("HB-01");
+    bare.withPart("suction-accumulator", {"crown"}, "2015-05-01");
+    bare.visit("2020-05-01").graded("crown", 3);
+    RecordBuilder coated = bare;
+    coated.treated("crown", TreatmentKind::brushAndCoat);
+    const ZoneForecast without = of(bare, "crown", "2020-05-01");
+    const ZoneForecast with = of(coated, "crown", "2020-05-01");
+    EXPECT_GT(*with.early, *without.early);
+    EXPECT_GT(*with.middle, *without.middle);
+    ASSERT_FALSE(with.notes.empty());
+    EXPECT_EQ(say(with.notes.front()),
+              "The protection of 2020-05-01 is expected to slow it until 2023-05-02; what lies "
+              "under it is not better for it.");
+}
+
+TEST_F(Forecast, SaysWhatItRestsOn)
+{
+    RecordBuilder builder = aUnit("HB-01");
+    builder.withPart("suction-accumulator", {"crown", "shell", "bottom"}, "2018-05-01");
+    builder.visit("2019-05-01").graded("crown", 2).graded("shell", 1);
+    builder.visit("2020-05-01").graded("crown", 3).graded("shell", 1);
+    builder.visit("2021-05-01").graded("crown", 4).notSeen("shell", NotSeenReason::covered);
+    EXPECT_THAT(say(of(builder, "crown", "2021-06-01").because),
+                HasSubstr("4 poor when last seen on 2021-05-01; it gets worse faster than usual, at about"));
+    const ZoneForecast shell = of(builder, "shell", "2021-06-01");
+    EXPECT_THAT(say(shell.because),
+                HasSubstr("1 sound when last seen on 2020-05-01; it gets worse at about the usual pace"));
+    ASSERT_FALSE(shell.notes.empty());
+    EXPECT_THAT(say(shell.notes.front()), HasSubstr("Looked for in vain since then, last on 2021-05-01"));
+    EXPECT_EQ(say(of(builder, "bottom", "2021-06-01").because),
+              "Never seen: the usual life of its kind since it was fitted on 2018-05-01.");
+}
+
+TEST_F(Forecast, BeyondTheFurthestDateItSaysLater)
+{
+    const Catalogue slow = test::smallCatalogue(
+        R"({"outlook": {"part_kinds": {"fan-blade": {"median_life_years": 200}}, "furthest_years": 10}})");
+    RecordBuilder builder = aUnit("HB-01");
+    builder.withPart("fan-blade", {"root"}, "2020-05-01");
+    const auto zone = zoneBelief(builder.build(), slow, OutlookModel(slow), builder.zone("root"), day("2020-05-01"));
+    const ZoneForecast forecast = forecastZone(*zone, slow.outlook(), {});
+    EXPECT_FALSE(forecast.early);
+    EXPECT_FALSE(forecast.late);
+    EXPECT_EQ(say(forecast.when), "Spent later than 2030-05-01, with a chance of more than 90 %.");
+}
+
+TEST_F(Forecast, WhatIsSpentIsSpentToday)
+{
+    RecordBuilder builder = aUnit("HB-01");
+    builder.withPart("suction-accumulator", {"crown"}, "2018-05-01");
+    builder.visit("2019-05-01").graded("crown", 5);
+    const ZoneForecast forecast = of(builder, "crown", "2021-06-01");
+    EXPECT_EQ(forecast.early, day("2021-06-01"));
+    EXPECT_EQ(say(forecast.when), "Spent by today, with a chance of at least 90 %.");
+}
+
+TEST_F(Forecast, HoldsForAnyRecord)
+{
+    std::mt19937 random(12);
+    for (int round = 0; round < 400; ++round) {
+        RecordBuilder builder = aUnit("HB-01");
+        const bool dirt = random() % 3 == 0;
+        const std::string zone = dirt ? "face" : "crown";
+        builder.withPart(dirt ? "fins" : "suction-accumulator", {zone}, random() % 2 == 0 ? "2012-05-01" : "");
+        int year = 2013;
+        const auto visits = random() % 9;
+        for (unsigned visit = 0; visit < visits; ++visit) {
+            builder.visit(std::to_string(year) + (random() % 2 == 0 ? "-05-04" : "-10-20"));
+            year += static_cast<int>(random() % 3);
+            enterAnything(builder, random, zone);
+        }
+        const Date today = day("2024-01-15");
+        const auto belief = zoneBelief(builder.build(), m_catalogue, m_model, builder.zone(zone), today);
+        ASSERT_TRUE(belief);
+        const std::vector<Date> by{today, addMonths(today, 6), addMonths(today, 60), addMonths(today, 600)};
+        expectForecastHolds(forecastZone(*belief, m_catalogue.outlook(), by), *belief);
+    }
+}
+
+TEST_F(Forecast, AUnitStopsWithTheFirstOfItsStoppingParts)
+{
+    RecordBuilder builder = aUnit("HB-01");
+    builder.withPart("suction-accumulator", {"crown", "shell", "bottom"}, "2005-05-01");
+    builder.withPart("run-capacitor", {"case"}, "2019-05-01", "fan");
+    builder.withPart("base-pan", {"corners"}, "1990-05-01"); // a nuisance when spent, but no stop
+    const UnitRecord record = builder.build();
+    const Date today = day("2020-05-01");
+    const auto zones = zoneBeliefs(record, m_catalogue, m_model, today);
+    ASSERT_EQ(zones.size(), 5U);
+    const std::vector<Date> by{addMonths(today, 12), addMonths(today, 60)};
+    const UnitOutlook outlook = unitOutlook(record, m_catalogue, zones, by);
+    ASSERT_EQ(outlook.parts.size(), 2U);
+    for (std::size_t when = 0; when < by.size(); ++when) {
+        double none = 1;
+        for (std::size_t zone = 0; zone < 4; ++zone)
+            none *= 1 - chanceSpentBy(zones[zone], by[when]);
+        EXPECT_NEAR(outlook.stops[when].chance, 1 - none, 1e-12);
+    }
+    EXPECT_EQ(outlook.likeliestToStop, record.parts[0].id);
+    EXPECT_EQ(outlook.likeliestToEnd, record.parts[0].id);
+    EXPECT_THAT(say(outlook.because), HasSubstr("Suction accumulator is the likeliest to stop it by 2025-05-01"));
+    EXPECT_THAT(say(outlook.because), HasSubstr("independently of each other"));
+}
+
+TEST_F(Forecast, AUnitWithoutStoppingPartsHasNoOutlook)
+{
+    RecordBuilder builder = aUnit("HB-01");
+    builder.withPart("base-pan", {"corners"}, "1990-05-01");
+    const UnitRecord record = builder.build();
+    const std::vector<Date> by{day("2021-05-01")};
+    const auto zones = zoneBeliefs(record, m_catalogue, m_model, day("2020-05-01"));
+    const UnitOutlook outlook = unitOutlook(record, m_catalogue, zones, by);
+    EXPECT_FALSE(outlook.likeliestToStop);
+    EXPECT_EQ(outlook.stops.front().chance, 0);
+    EXPECT_EQ(say(outlook.because), "No part of this unit is known to stop it.");
+}
+
+} // namespace padside
