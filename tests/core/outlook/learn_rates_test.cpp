@@ -23,13 +23,13 @@ int seenAs(int trueGrade, std::mt19937& random)
 }
 
 /// Zones looked at once a year for eight years, ageing at these rates, misgraded now and then.
-std::vector<ZoneTrail> simulated(std::size_t count, const Rates& rates, double sigma, unsigned seed)
+std::vector<ZoneSteps> simulated(std::size_t count, const Rates& rates, double sigma, unsigned seed)
 {
     std::mt19937 random(seed);
     std::normal_distribution<double> normal;
-    std::vector<ZoneTrail> zones(count);
-    for (ZoneTrail& zone : zones) {
-        zone.fittedOn = Date{};
+    std::vector<ZoneSteps> zones(count);
+    for (ZoneSteps& zone : zones) {
+        zone.beginningKnown = true;
         const double pace = std::exp(-sigma * sigma / 2 + sigma * normal(random));
         double now = 0;
         int grade = 1;
