@@ -68,6 +68,7 @@ CommandOutcome runCommandLine(const std::vector<std::string>& arguments, const C
     addDemoCommand(app, chosen);
     addSummaryCommand(app, chosen);
     addFlagsCommand(app, chosen);
+    addOutlookCommand(app, chosen);
     addChecksCommand(app, chosen);
     addLedgerCommand(app, chosen);
     addVerifyCommand(app, chosen);

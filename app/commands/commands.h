@@ -20,6 +20,7 @@ using Command = std::function<int(const CommandSurroundings&)>;
 void addDemoCommand(CLI::App& app, Command& chosen);
 void addSummaryCommand(CLI::App& app, Command& chosen);
 void addFlagsCommand(CLI::App& app, Command& chosen);
+void addOutlookCommand(CLI::App& app, Command& chosen);
 void addChecksCommand(CLI::App& app, Command& chosen);
 void addLedgerCommand(CLI::App& app, Command& chosen);
 void addVerifyCommand(CLI::App& app, Command& chosen);

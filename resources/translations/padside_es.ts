@@ -3432,11 +3432,11 @@
     </message>
     <message>
         <source>A rusted share that grows by this much a year or more is flagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una parte oxidada que crece esto o más al año se señala.</translation>
     </message>
     <message>
         <source>A reading that will leave its limit within this time is flagged.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura que saldrá de su límite en este tiempo se señala.</translation>
     </message>
 </context>
 <context>
@@ -6359,31 +6359,31 @@
     </message>
     <message>
         <source>Interest lies between 0 and 100 % a year. Check the rate.</source>
-        <translation type="unfinished"></translation>
+        <translation>El interés está entre 0 y 100 % al año. Revise la tasa.</translation>
     </message>
     <message>
         <source>Years must be above 0 and at most {0}. Check the years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los años deben ser más de 0 y como mucho {0}. Revise los años.</translation>
     </message>
     <message>
         <source>A yearly growth of cost lies between -50 and 100 %. Check the growth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un crecimiento anual del costo está entre -50 y 100 %. Revise el crecimiento.</translation>
     </message>
     <message>
         <source>A payment is no number. Check the payments.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un pago no es un número. Revise los pagos.</translation>
     </message>
     <message>
         <source>Each year needs a running cost and a value at its end, for one year at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada año necesita un costo de uso y un valor al final, al menos para un año.</translation>
     </message>
     <message>
         <source>Capacity, hours and seasonal efficiency must be above 0. Check the three.</source>
-        <translation type="unfinished"></translation>
+        <translation>La capacidad, las horas y la eficiencia estacional deben ser mayores que 0. Revise las tres.</translation>
     </message>
     <message>
         <source>A yearly loss of efficiency lies between 0 and 50 %, over at most {0} years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pérdida anual de eficiencia está entre 0 y 50 %, en {0} años como mucho.</translation>
     </message>
     <message>
         <source>Nothing was printed: the printer gave up. Check the printer, or export a PDF instead.</source>
@@ -6423,163 +6423,163 @@
     </message>
     <message>
         <source>price of a new unit</source>
-        <translation type="unfinished"></translation>
+        <translation>precio de una unidad nueva</translation>
     </message>
     <message>
         <source>life of a new unit</source>
-        <translation type="unfinished"></translation>
+        <translation>vida de una unidad nueva</translation>
     </message>
     <message>
         <source>price of electricity</source>
-        <translation type="unfinished"></translation>
+        <translation>precio de la electricidad</translation>
     </message>
     <message>
         <source>hours of cooling a year</source>
-        <translation type="unfinished"></translation>
+        <translation>horas de frío al año</translation>
     </message>
     <message>
         <source>efficiency of the old unit</source>
-        <translation type="unfinished"></translation>
+        <translation>eficiencia de la unidad vieja</translation>
     </message>
     <message>
         <source>efficiency of a new unit</source>
-        <translation type="unfinished"></translation>
+        <translation>eficiencia de una unidad nueva</translation>
     </message>
     <message>
         <source>upkeep of the old unit</source>
-        <translation type="unfinished"></translation>
+        <translation>mantenimiento de la unidad vieja</translation>
     </message>
     <message>
         <source>interest</source>
-        <translation type="unfinished"></translation>
+        <translation>interés</translation>
     </message>
     <message>
         <source>repairs expected of the old unit, a year</source>
-        <translation type="unfinished"></translation>
+        <translation>reparaciones previstas de la unidad vieja, al año</translation>
     </message>
     <message>
         <source>Costs, capacity and hours are numbers of 0 or more. Check them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los costos, la capacidad y las horas son números de 0 o más. Revíselos.</translation>
     </message>
     <message>
         <source>Carrying on is compared over 1 to {0} years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir se compara en un plazo de 1 a {0} años.</translation>
     </message>
     <message>
         <source>Carry on: about {0} a year, {1} a year if it is replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir: unos {0} al año, {1} al año si se cambia.</translation>
     </message>
     <message>
         <source>Replace: carrying on comes to about {0} a year, a new unit to {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar: seguir sale a unos {0} al año, una unidad nueva a {1}.</translation>
     </message>
     <message>
         <source>Costs and days are numbers of 0 or more. Check the part&apos;s costs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los costos y los días son números de 0 o más. Revise los costos de la pieza.</translation>
     </message>
     <message>
         <source>A chance and an effect lie between 0 and 100 %. Check them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una probabilidad y un efecto están entre 0 y 100 %. Revíselos.</translation>
     </message>
     <message>
         <source>Rates are numbers of 0 or more a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las tasas son números de 0 o más al año.</translation>
     </message>
     <message>
         <source>Money is reckoned over half a year to {0} years, at an interest of 0 to 100 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>El dinero se calcula de medio año a {0} años, con un interés de 0 a 100 %.</translation>
     </message>
     <message>
         <source>{0} is to be expected over the years if it is left now and the best is done later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cabe esperar {0} a lo largo de los años si ahora se deja y después se hace lo mejor.</translation>
     </message>
     <message>
         <source>It saves {0} against leaving it, and {1} years are gained before it is spent.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahorra {0} frente a dejarla, y se ganan {1} años antes de que esté agotada.</translation>
     </message>
     <message>
         <source>{0} years are gained before it is spent, for {1} more than leaving it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se ganan {0} años antes de que esté agotada, por {1} más que dejarla.</translation>
     </message>
     <message>
         <source>Doing nothing until the end costs {0} more than the best choice at each visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hacer nada hasta el final cuesta {0} más que la mejor opción en cada visita.</translation>
     </message>
     <message>
         <source>With the spare at hand {0} is to be expected until then and after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con el repuesto a mano cabe esperar {0} hasta entonces y después.</translation>
     </message>
     <message>
         <source>leave it for now</source>
-        <translation type="unfinished"></translation>
+        <translation>dejarla por ahora</translation>
     </message>
     <message>
         <source>treat it now</source>
-        <translation type="unfinished"></translation>
+        <translation>tratarla ahora</translation>
     </message>
     <message>
         <source>replace it now</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiarla ahora</translation>
     </message>
     <message>
         <source>run it until it is spent</source>
-        <translation type="unfinished"></translation>
+        <translation>usarla hasta que esté agotada</translation>
     </message>
     <message>
         <source>run it with the spare at hand</source>
-        <translation type="unfinished"></translation>
+        <translation>usarla con el repuesto a mano</translation>
     </message>
     <message>
         <source>{0}: this figure is needed. Change its value instead of taking it away.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: este valor hace falta. Cámbielo en vez de quitarlo.</translation>
     </message>
     <message>
         <source>Crankcase heater cold on {0}: the compressor shell was only {1} warmer than the air. Liquid in the oil at the first cold start can end the compressor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Resistencia de cárter fría el {0}: la carcasa del compresor estaba solo {1} más caliente que el aire. El líquido en el aceite en el primer arranque en frío puede acabar con el compresor.</translation>
     </message>
     <message>
         <source>The shell measured warm with the heater on for 12 hours, or the heater replaced.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carcasa medida caliente con la resistencia conectada 12 horas, o la resistencia cambiada.</translation>
     </message>
     <message>
         <source>{0} {1}, drifting: it passes its limit of {2} about {3}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} {1}, a la deriva: pasa su límite de {2} hacia el {3}.</translation>
     </message>
     <message>
         <source>The part replaced, or a reading that no longer drifts.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pieza cambiada, o una lectura que ya no va a la deriva.</translation>
     </message>
     <message>
         <source>Measured again, inside its limit; last measured on {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medido otra vez, dentro de su límite; última medida el {0}.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: rusted {3}, {4} more a year.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}{1}, {2}: oxidado {3}, {4} más al año.</translation>
     </message>
     <message>
         <source>Brushed and coated, or a share that no longer grows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cepillado y recubierto, o una parte que ya no crece.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: the wall of {3} is not more than the {4} that must be left. While charged, keep clear of it; a licensed technician decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}{1}, {2}: la pared de {3} no supera los {4} que deben quedar. Mientras tenga carga, no se acerque; decide un técnico con licencia.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: the wall of {3} reaches the {4} that must be left in about {5} years.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}{1}, {2}: la pared de {3} llega a los {4} que deben quedar en unos {5} años.</translation>
     </message>
     <message>
         <source>The part replaced; or measured again at the bare spot with a rate that leaves longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pieza cambiada; o medida otra vez en el punto desnudo con un ritmo que deje más tiempo.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: found {3} at {4} {5} on {6} and not coated since; what is wet and bare goes on rusting.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}{1}, {2}: visto {3} con grado {4} {5} el {6} y sin recubrir desde entonces; lo mojado y desnudo se sigue oxidando.</translation>
     </message>
     <message>
         <source>Found dry, or brushed and coated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto seco, o cepillado y recubierto.</translation>
     </message>
 </context>
 <context>
@@ -8125,6 +8125,15 @@
         <source>No check is due.</source>
         <translation>No toca ninguna revisión.</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>place, when it is spent</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Likeliest to be spent within a year</source>
+        <translation>Lo que más probablemente se agote en un año</translation>
+    </message>
 </context>
 <context>
     <name>padside::OwnCatalogueModel</name>
@@ -9014,7 +9023,7 @@
     </message>
     <message>
         <source>Reading %1</source>
-        <translation type="unfinished">Leyendo %1</translation>
+        <translation>Lectura %1</translation>
     </message>
 </context>
 <context>

@@ -179,4 +179,25 @@ TEST_F(SampleCommands, SummaryIntoAMissingFolderIsSaid)
     EXPECT_NE(said.err.find("/nowhere"), std::string::npos) << said.err;
 }
 
+TEST_F(SampleCommands, OutlookTellsChancesARangeOfDatesAndWhyTheLikeliestFirst)
+{
+    const Said said = run({"outlook", file, "--unit", firstTag(), "--as", "json"});
+    ASSERT_EQ(said.exitCode, 0) << said.err;
+    const auto rows = nlohmann::json::parse(said.out);
+    ASSERT_GT(rows.size(), 20U);
+    double last = 1;
+    for (const auto& row : rows) {
+        const double year = row.at("chance_1_year").get<double>();
+        EXPECT_LE(year, last);
+        last = year;
+        EXPECT_GE(row.at("chance_5_years").get<double>(), year);
+        EXPECT_GE(year, row.at("chance_6_months").get<double>());
+        EXPECT_FALSE(row.at("sentence").get<std::string>().empty());
+        EXPECT_FALSE(row.at("because").get<std::string>().empty());
+        if (row.at("early").is_string() && row.at("late").is_string())
+            EXPECT_LE(row.at("early").get<std::string>(), row.at("late").get<std::string>());
+    }
+    EXPECT_EQ(run({"outlook", file, "--unit", firstTag()}).out.find("nan"), std::string::npos);
+}
+
 } // namespace padside::test

@@ -63,6 +63,13 @@ UnitRecord RecordBook::record(UnitId unit) const
     return m_store.records().unitRecord(unit);
 }
 
+UnitForecast RecordBook::forecast(const UnitRecord& record) const
+{
+    if (!m_outlook)
+        m_outlook = std::make_unique<const OutlookModel>(m_catalogue);
+    return unitForecast(record, m_catalogue, *m_outlook, today());
+}
+
 UnitReview RecordBook::review(const UnitRecord& record) const
 {
     return padside::review(record, m_catalogue, today());

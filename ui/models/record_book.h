@@ -6,6 +6,7 @@
 #include "core/quantity/measure.h"
 #include "core/quantity/unit_choice.h"
 #include "core/record/unit_record.h"
+#include "core/review/unit_forecast.h"
 #include "core/review/unit_review.h"
 
 #include <QLocale>
@@ -57,6 +58,7 @@ public:
 
     [[nodiscard]] UnitRecord record(UnitId unit) const; ///< throws StoreError
     [[nodiscard]] UnitReview review(const UnitRecord& record) const;
+    [[nodiscard]] UnitForecast forecast(const UnitRecord& record) const;
 
 Q_SIGNALS:
     void unitChanged(const padside::UnitId& unit);
@@ -69,6 +71,7 @@ private:
     IdMaker& m_ids;
     Surroundings m_surroundings;
     std::unique_ptr<LocalSpeaker> m_speaker;
+    mutable std::unique_ptr<const OutlookModel> m_outlook; ///< made when first asked for
 };
 
 } // namespace padside

@@ -52,9 +52,11 @@ NextDelegate::Setting NextDelegate::set(const QStyleOptionViewItem& option, cons
     setting.leadFont.setBold(true);
     const QFontMetrics metrics(option.font);
     const QFontMetrics leadMetrics(setting.leadFont);
-    const bool paragraph = setting.kind == NextModel::Kind::flag || setting.kind == NextModel::Kind::check;
-    const QString firstWord
-        = setting.kind == NextModel::Kind::flag ? index.data(NextModel::leadRole).toString() : QString();
+    const bool paragraph = setting.kind == NextModel::Kind::outlook || setting.kind == NextModel::Kind::flag
+        || setting.kind == NextModel::Kind::check;
+    const QString firstWord = setting.kind == NextModel::Kind::flag || setting.kind == NextModel::Kind::outlook
+        ? index.data(NextModel::leadRole).toString()
+        : QString();
     // One column for the words of flags, one for the dates of checks.
     const QString widest
         = setting.kind == NextModel::Kind::check ? QStringLiteral("to 0000-00-00 .") : QStringLiteral("plan  .");

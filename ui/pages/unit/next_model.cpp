@@ -3,6 +3,7 @@
 
 #include "ui/pages/unit/next_model.h"
 
+#include "core/catalogue/subject.h"
 #include "ui/models/speaker.h"
 
 #include <QStringList>
@@ -11,10 +12,57 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace padside {
 
-NextModel::NextModel(const LocalSpeaker& speaker, QObject* parent)
+namespace {
+
+constexpr std::size_t mostOutlooks = 4; // flags and checks are to stay in sight
+constexpr double leastChanceTold = 0.02;
+constexpr double likely = 0.1;
+constexpr double gravelyLikely = 0.3;
+
+} // namespace
+
+NextModel::NextModel(const Catalogue& catalogue, const LocalSpeaker& speaker, QObject* parent)
     : QAbstractListModel(parent)
+    , m_catalogue(catalogue)
     , m_speaker(speaker)
 {
+}
+
+QString NextModel::placeOf(const UnitRecord& record, ZoneId zone) const
+{
+    const Part* part = partOfZone(record, zone);
+    return part != nullptr
+        ? m_speaker.said(Sentence{"{0}{1}, {2}", subjectOf(record, m_catalogue, *part, findZone(record, zone))})
+        : QString();
+}
+
+NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const ZoneForecast& zone) const
+{
+    const double chance = zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance;
+    Row row;
+    row.kind = Kind::outlook;
+    row.lead = shown(m_speaker.number(chance * 100, 0)) + u" %"_s;
+    row.main
+        = tr("%1: %2", "place, when it is spent").arg(placeOf(snapshot.record, zone.zoneId), m_speaker.said(zone.when));
+    QStringList reasons{m_speaker.said(zone.because)};
+    for (const Sentence& note : zone.notes)
+        reasons << m_speaker.said(note);
+    row.reason = reasons.join(u' ');
+    row.weight = chance >= gravelyLikely ? 3 : chance >= likely ? 2 : 1;
+    row.zone = zone.zoneId;
+    return row;
+}
+
+std::vector<NextModel::Row> NextModel::outlookRows(const UnitSnapshot& snapshot) const
+{
+    std::vector<Row> rows;
+    for (const ZoneForecast& zone : snapshot.forecast.zones) {
+        if (rows.size() == mostOutlooks
+            || zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance < leastChanceTold)
+            break; // the likeliest come first
+        rows.push_back(outlookRow(snapshot, zone));
+    }
+    return rows;
 }
 
 NextModel::Row NextModel::flagRow(const Flag& flag) const
@@ -59,6 +107,11 @@ std::vector<NextModel::Row> NextModel::rowsOf(const UnitSnapshot& snapshot) cons
     std::vector<Row> rows;
     const auto heading = [&rows](const QString& text) { rows.push_back(Row{Kind::heading, {}, text, {}, 0, {}}); };
     const auto nothing = [&rows](const QString& text) { rows.push_back(Row{Kind::nothing, {}, text, {}, 0, {}}); };
+    const std::vector<Row> outlooks = outlookRows(snapshot);
+    if (!outlooks.empty()) {
+        heading(tr("Likeliest to be spent within a year"));
+        rows.insert(rows.end(), outlooks.begin(), outlooks.end());
+    }
     heading(tr("Flags: %1").arg(review.flags.size()));
     for (const Flag& flag : review.flags)
         rows.push_back(flagRow(flag));
@@ -126,7 +179,7 @@ Qt::ItemFlags NextModel::flags(const QModelIndex& index) const
     if (!index.isValid())
         return Qt::NoItemFlags;
     const Kind kind = m_rows[static_cast<std::size_t>(index.row())].kind;
-    const bool chosen = kind == Kind::flag || kind == Kind::check;
+    const bool chosen = kind == Kind::outlook || kind == Kind::flag || kind == Kind::check;
     return chosen ? Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren
                   : Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
 }

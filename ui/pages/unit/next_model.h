@@ -13,12 +13,13 @@ namespace padside {
 
 class LocalSpeaker;
 
-/// What goes next and why: the flags, then the next checks, each under its heading. Said in the person's words.
+/// What goes next and why: the likeliest outlooks, the flags, then the next checks, each under its heading. Said in the
+/// person's words.
 class NextModel : public QAbstractListModel
 {
     Q_OBJECT
 public:
-    enum class Kind { heading, flag, check, nothing };
+    enum class Kind { heading, outlook, flag, check, nothing };
     enum Role {
         kindRole = Qt::UserRole, ///< int of Kind
         leadRole, ///< the word or dates that stand first
@@ -26,7 +27,7 @@ public:
         weightRole, ///< int 0..3: how pressing, 3 most
     };
 
-    explicit NextModel(const LocalSpeaker& speaker, QObject* parent = nullptr);
+    NextModel(const Catalogue& catalogue, const LocalSpeaker& speaker, QObject* parent = nullptr);
 
     void setSnapshot(const UnitSnapshotPtr& snapshot);
 
@@ -49,9 +50,13 @@ private:
     };
 
     [[nodiscard]] std::vector<Row> rowsOf(const UnitSnapshot& snapshot) const;
+    [[nodiscard]] QString placeOf(const UnitRecord& record, ZoneId zone) const;
+    [[nodiscard]] Row outlookRow(const UnitSnapshot& snapshot, const ZoneForecast& zone) const;
+    [[nodiscard]] std::vector<Row> outlookRows(const UnitSnapshot& snapshot) const;
     [[nodiscard]] Row flagRow(const Flag& flag) const;
     [[nodiscard]] Row checkRow(const Check& check, Date today) const;
 
+    const Catalogue& m_catalogue;
     const LocalSpeaker& m_speaker;
     std::vector<Row> m_rows;
 };

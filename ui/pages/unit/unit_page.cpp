@@ -63,7 +63,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_header(new UnitHeader(book.catalogue(), book.speaker()))
     , m_actions(new VisitActions(book.speaker()))
     , m_cutaway(new CutawayView(theme))
-    , m_nextModel(new NextModel(book.speaker(), this))
+    , m_nextModel(new NextModel(book.catalogue(), book.speaker(), this))
     , m_next(new QListView)
     , m_tabs(new QTabWidget)
     , m_findingModel(new FindingTreeModel(book.catalogue(), book.speaker(), this))
@@ -210,7 +210,8 @@ bool UnitPage::read(UnitId unit)
     UnitSnapshotPtr snapshot;
     const bool well = m_book.attempt([&] {
         const UnitRecord record = m_book.record(unit);
-        snapshot = std::make_shared<const UnitSnapshot>(UnitSnapshot{record, m_book.review(record)});
+        snapshot = std::make_shared<const UnitSnapshot>(
+            UnitSnapshot{record, m_book.review(record), m_book.forecast(record)});
     });
     if (well)
         m_snapshot = snapshot;

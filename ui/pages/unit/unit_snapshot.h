@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/record/unit_record.h"
+#include "core/review/unit_forecast.h"
 #include "core/review/unit_review.h"
 
 #include <memory>
@@ -15,6 +16,7 @@ struct UnitSnapshot
 {
     UnitRecord record;
     UnitReview review;
+    UnitForecast forecast{};
 };
 
 using UnitSnapshotPtr = std::shared_ptr<const UnitSnapshot>;

@@ -31,7 +31,7 @@ protected:
 
     Catalogue m_catalogue = smallCatalogue();
     LocalSpeaker m_speaker = test::englishSpeaker();
-    NextModel m_model{m_speaker};
+    NextModel m_model{m_catalogue, m_speaker};
     QAbstractItemModelTester m_tester{&m_model, QAbstractItemModelTester::FailureReportingMode::Fatal};
 };
 
@@ -98,6 +98,21 @@ TEST_F(NextModelTest, WhatPressesMoreWeighsMore)
         EXPECT_GE(weight, 1);
         before = weight;
     }
+}
+
+TEST_F(NextModelTest, TheLikeliestOutlooksStandFirstWithTheirRangeOfDatesAndTheReason)
+{
+    auto snapshot = std::make_shared<UnitSnapshot>(*test::snapshotOf(test::worseningUnit().build(), m_catalogue));
+    const OutlookModel outlook(m_catalogue);
+    snapshot->forecast = unitForecast(snapshot->record, m_catalogue, outlook, snapshot->review.today);
+    m_model.setSnapshot(snapshot);
+    const auto rows = rowsOf(NextModel::Kind::outlook);
+    ASSERT_FALSE(rows.empty());
+    EXPECT_EQ(rows[0].row(), 1) << "below the first heading";
+    const ZoneForecast& first = snapshot->forecast.zones.front();
+    EXPECT_TRUE(rows[0].data().toString().contains(m_speaker.said(first.when)));
+    EXPECT_TRUE(rows[0].data(NextModel::reasonRole).toString().contains(m_speaker.said(first.because)));
+    EXPECT_EQ(m_model.zoneAt(rows[0]), first.zoneId);
 }
 
 } // namespace padside

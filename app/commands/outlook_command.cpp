@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "app/answer.h"
+#include "app/commands/commands.h"
+#include "app/commands/of_file.h"
+#include "core/review/unit_forecast.h"
+#include "core/store/store.h"
+
+#include <CLI/CLI.hpp>
+#include <memory>
+
+namespace padside {
+
+namespace {
+
+struct OutlookWords
+{
+    std::string file;
+    std::string unit;
+    std::string on;
+    AnswerForm form = AnswerForm::table;
+};
+
+nlohmann::ordered_json dayOrNull(const std::optional<Date>& day)
+{
+    return day ? nlohmann::ordered_json(isoText(*day)) : nlohmann::ordered_json(nullptr);
+}
+
+/// A chance in a table: "7 %", "<1 %"; numbers in JSON and CSV stand beside it.
+std::string percentText(double chance)
+{
+    if (chance > 0 && chance < 0.005)
+        return "<1 %";
+    return showNumber(chance * 100, 0) + " %";
+}
+
+nlohmann::ordered_json rowOf(const ZoneForecast& zone, const UnitRecord& record, const Catalogue& catalogue)
+{
+    const auto chance = [&](Horizon horizon) { return zone.spent[static_cast<std::size_t>(horizon)].chance; };
+    return {{"unit", record.unit.tag},
+            {"part", partName(record, catalogue, zone.partId, zone.zoneId)},
+            {"zone", zoneName(record, zone.zoneId)},
+            {"within_a_year", percentText(chance(Horizon::oneYear))},
+            {"within_five_years", percentText(chance(Horizon::fiveYears))},
+            {"sentence", say(zone.when)},
+            {"because", say(zone.because)},
+            {"chance_today", zone.chanceToday},
+            {"chance_6_months", chance(Horizon::nextVisit)},
+            {"chance_1_year", chance(Horizon::oneYear)},
+            {"chance_2_years", chance(Horizon::twoYears)},
+            {"chance_5_years", chance(Horizon::fiveYears)},
+            {"early", dayOrNull(zone.early)},
+            {"middle", dayOrNull(zone.middle)},
+            {"late", dayOrNull(zone.late)}};
+}
+
+int printOutlook(const OutlookWords& words, const CommandSurroundings& surroundings)
+{
+    const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
+    const Catalogue catalogue = catalogueFor(*store, surroundings);
+    const OutlookModel model(catalogue);
+    const Date day = dayFor(words.on, surroundings.now());
+    Answer answer{{{"unit", "UNIT"},
+                   {"part", "PART"},
+                   {"zone", "ZONE"},
+                   {"within_a_year", "1 YEAR"},
+                   {"within_five_years", "5 YEARS"},
+                   {"sentence", "SPENT"}},
+                  {"unit", "part", "zone", "chance_today", "chance_6_months", "chance_1_year", "chance_2_years",
+                   "chance_5_years", "early", "middle", "late", "sentence", "because"},
+                  {},
+                  "Nothing is fitted that has an outlook on " + isoText(day) + "."};
+    for (const Unit& unit : unitsFor(*store, words.unit)) {
+        const UnitRecord record = store->records().unitRecord(unit.id);
+        for (const ZoneForecast& zone : unitForecast(record, catalogue, model, day).zones)
+            answer.rows.push_back(rowOf(zone, record, catalogue));
+    }
+    write(answer, words.form, surroundings.out);
+    return exitDone;
+}
+
+} // namespace
+
+void addOutlookCommand(CLI::App& app, Command& chosen)
+{
+    const auto words = std::make_shared<OutlookWords>();
+    CLI::App* command
+        = app.add_subcommand("outlook", "What is likely to be spent and when, a range of dates for each zone");
+    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
+    command->add_option("--unit", words->unit, "only the unit with this tag")->type_name("TAG");
+    command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
+    addFormOption(*command, words->form, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
+    command->callback([words, &chosen] {
+        chosen = [words](const CommandSurroundings& surroundings) { return printOutlook(*words, surroundings); };
+    });
+}
+
+} // namespace padside

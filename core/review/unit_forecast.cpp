@@ -1,0 +1,42 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/review/unit_forecast.h"
+
+#include "core/review/record_at.h"
+
+#include <algorithm>
+
+namespace padside {
+
+std::array<Date, horizonCount> horizonsAfter(Date today)
+{
+    return {addMonths(today, 6), addMonths(today, 12), addMonths(today, 24), addMonths(today, 60)};
+}
+
+const ZoneForecast* UnitForecast::of(ZoneId zone) const
+{
+    const auto found = std::ranges::find(zones, zone, &ZoneForecast::zoneId);
+    return found == zones.end() ? nullptr : &*found;
+}
+
+UnitForecast unitForecast(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date today)
+{
+    UnitForecast forecast;
+    forecast.today = today;
+    forecast.by = horizonsAfter(today);
+    UnitRecord known = recordAt(record, today);
+    if (known.unit.retiredOn && *known.unit.retiredOn <= today)
+        return forecast;
+    putInCatalogueOrder(known.parts, known.unit, catalogue);
+    const std::vector<ZoneBelief> beliefs = zoneBeliefs(known, catalogue, model, today);
+    for (const ZoneBelief& belief : beliefs)
+        forecast.zones.push_back(forecastZone(belief, catalogue.outlook(), forecast.by));
+    constexpr auto ranking = static_cast<std::size_t>(Horizon::oneYear);
+    std::ranges::stable_sort(forecast.zones, std::greater{},
+                             [](const ZoneForecast& zone) { return zone.spent[ranking].chance; });
+    forecast.unit = unitOutlook(known, catalogue, beliefs, forecast.by);
+    return forecast;
+}
+
+} // namespace padside
