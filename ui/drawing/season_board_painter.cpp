@@ -59,6 +59,27 @@ QRectF spanOf(const BoardPicture& picture, const Window& window, double top, dou
     return {left, top, std::max(0.0, right - left), height};
 }
 
+struct MonthName
+{
+    QString text;
+    bool withYear = false;
+};
+
+/// What fits above a month's weeks: the year too where it is a new one, in two figures rather than not at all (a year
+/// told only at March would leave it open which January this is).
+MonthName monthName(const QString& month, std::chrono::year year, bool newYear, const QFontMetricsF& metrics,
+                    double room)
+{
+    const auto fits = [&](const QString& text) { return metrics.horizontalAdvance(text) + 6 < room; };
+    const QString whole = QStringLiteral("%1 %2").arg(month).arg(int(year));
+    const QString brief = QStringLiteral("%1 \u2019%2").arg(month).arg(int(year) % 100, 2, 10, QLatin1Char('0'));
+    if (newYear && fits(whole))
+        return {whole, true};
+    if (newYear && fits(brief))
+        return {brief, true};
+    return {fits(month) ? month : QString(), false};
+}
+
 void paintToday(QPainter& painter, const BoardPicture& picture, double top, double bottom)
 {
     const double x = picture.geometry.xOf(picture.board.today) + 0.5;
@@ -219,19 +240,14 @@ void paintBoardHeader(QPainter& painter, const BoardPicture& picture)
         const auto date = calendarDay(dayOfWeek(geometry, week));
         if (week == 0 || beginsMonth(geometry, week)) {
             const QString month = picture.months.value(static_cast<int>(unsigned(date.month())) - 1);
-            const QString withYear = QStringLiteral("%1 %2").arg(month).arg(int(date.year()));
             const double room = weeksToNextMonth(geometry, week) * geometry.week;
-            const auto fits
-                = [&](const QString& text) { return QFontMetricsF(countFont).horizontalAdvance(text) + 6 < room; };
-            const bool showsYear = date.year() != lastYear && fits(withYear);
-            if (showsYear)
+            const MonthName name
+                = monthName(month, date.year(), date.year() != lastYear, QFontMetricsF(countFont), room);
+            if (name.withYear)
                 lastYear = date.year();
-            if (fits(month)) {
-                painter.setFont(countFont);
-                painter.setPen(theme.ink);
-                painter.drawText(QRectF(left + 2, 0, room, third), Qt::AlignLeft | Qt::AlignVCenter,
-                                 showsYear ? withYear : month);
-            }
+            painter.setFont(countFont);
+            painter.setPen(theme.ink);
+            painter.drawText(QRectF(left + 2, 0, room, third), Qt::AlignLeft | Qt::AlignVCenter, name.text);
         }
         painter.setFont(dayFont);
         painter.setPen(theme.softInk);

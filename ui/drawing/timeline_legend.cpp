@@ -11,6 +11,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPixmap>
+#include <QResizeEvent>
 
 #include <cmath>
 #include <functional>
@@ -19,6 +20,8 @@
 namespace padside {
 
 namespace {
+
+constexpr int leastWidth = 400;
 
 /// One sign and its words.
 struct LegendSign
@@ -231,7 +234,19 @@ int TimelineLegend::heightForWidth(int width) const
 
 QSize TimelineLegend::sizeHint() const
 {
-    return {400, heightForWidth(std::max(width(), 400))};
+    return {leastWidth, heightForWidth(std::max(width(), leastWidth))};
+}
+
+QSize TimelineLegend::minimumSizeHint() const
+{
+    return {leastWidth, heightForWidth(std::max(width(), leastWidth))};
+}
+
+void TimelineLegend::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width())
+        updateGeometry(); // splitters ask for the least height alone, and that follows the width
 }
 
 void TimelineLegend::paintEvent(QPaintEvent*)

@@ -21,6 +21,8 @@ namespace padside {
 
 namespace {
 
+constexpr int leastLanes = 4; ///< with fewer to see at a time, a history is no comparison
+
 constexpr double closestDays = 60; ///< the fewest days a view may show
 
 bool hasLane(const Timeline& timeline, const MarkPlace& place)
@@ -77,7 +79,6 @@ TimelineView::TimelineView(const Speaker& speaker, const Theme& theme, QWidget* 
     viewport()->setAutoFillBackground(false);
     setAccessibleName(tr("History timeline"));
     viewport()->setAccessibleName(tr("History timeline, lanes"));
-    setMinimumHeight(84);
 }
 
 void TimelineView::setTimeline(Timeline timeline)
@@ -113,6 +114,7 @@ double TimelineView::lanesWidth() const
 void TimelineView::measureNames()
 {
     m_sizes = measured(m_timeline, m_words, font(), QFontInfo(font()).pixelSize(), viewport()->width());
+    setMinimumHeight(static_cast<int>(m_sizes.header + leastLanes * (m_sizes.lane + m_sizes.groupGap)));
 }
 
 DaySpan TimelineView::visibleSpan() const

@@ -3,6 +3,7 @@
 
 #include "ui/pages/preferences/look_panel.h"
 
+#include "ui/drawing/level_labels.h"
 #include "ui/models/preferences.h"
 
 #include <QCheckBox>
@@ -49,6 +50,7 @@ LookPanel::LookPanel(const Preferences& preferences, const std::vector<Language>
     form->addRow(tr("C&olours"), m_theme);
     form->addRow(QString(), m_fieldSize);
     form->addRow(hint);
+    levelLabels(*form);
     m_language->setAccessibleName(tr("Language"));
     m_theme->setAccessibleName(tr("Colours"));
 }

@@ -3,6 +3,7 @@
 
 #include "ui/pages/preferences/person_panel.h"
 
+#include "ui/drawing/level_labels.h"
 #include "ui/models/preferences.h"
 
 #include <QComboBox>
@@ -36,6 +37,7 @@ PersonPanel::PersonPanel(const Preferences& preferences, QWidget* parent)
     form->addRow(tr("&Technician"), m_technician);
     form->addRow(tr("&Contractor on paper"), m_contractor);
     form->addRow(tr("&Paper size"), m_paper);
+    levelLabels(*form);
     m_technician->setAccessibleName(tr("Technician"));
     m_contractor->setAccessibleName(tr("Contractor on paper"));
     m_paper->setAccessibleName(tr("Paper size"));

@@ -25,7 +25,9 @@ namespace {
 
 constexpr int lastWeek = 53; // ISO 8601
 constexpr int siteWidth = 210;
-enum Column { siteColumn, firstSpin, swapColumn = firstSpin + 4 };
+constexpr int seasonGap = 24; ///< px after a season: two spans of weeks, not four numbers
+// Each season has a column for its first week, the dash, its last week, and the gap.
+enum Column { siteColumn, springColumn, fallColumn = springColumn + 4, swapColumn = fallColumn + 4 };
 
 } // namespace
 
@@ -35,9 +37,11 @@ SeasonPanel::SeasonPanel(RecordBook& book, QWidget* parent)
 {
     auto* table = new QWidget;
     auto* grid = new QGridLayout(table);
-    const std::array headings{tr("Site"), tr("Spring from"), tr("to"), tr("Fall from"), tr("to")};
-    for (int column = 0; column < static_cast<int>(headings.size()); ++column)
-        grid->addWidget(new QLabel(headings[static_cast<std::size_t>(column)]), 0, column);
+    grid->addWidget(new QLabel(tr("Site")), 0, siteColumn);
+    grid->addWidget(new QLabel(tr("Weeks of spring")), 0, springColumn, 1, 3);
+    grid->addWidget(new QLabel(tr("Weeks of fall")), 0, fallColumn, 1, 3);
+    grid->setColumnMinimumWidth(fallColumn - 1, seasonGap);
+    grid->setColumnMinimumWidth(swapColumn - 1, seasonGap);
     std::vector<Site> sites;
     m_book.attempt([&] { sites = m_book.store().sites().sites(); });
     for (const Site& site : sites) {
@@ -85,7 +89,11 @@ void SeasonPanel::addRow(QGridLayout& grid, const Site& site)
         week->setAccessibleName(names[i]);
         week->setRange(1, lastWeek);
         week->setValue(values[i]);
-        grid.addWidget(week, line, firstSpin + static_cast<int>(i), Qt::AlignLeft);
+        const int season = i < 2 ? springColumn : fallColumn;
+        const bool last = i % 2 == 1;
+        grid.addWidget(week, line, last ? season + 2 : season, Qt::AlignLeft);
+        if (last)
+            grid.addWidget(new QLabel(u"\u2013"_s), line, season + 1);
         connect(week, &QSpinBox::valueChanged, this, &SeasonPanel::showDays);
         row.weeks[i] = week;
     }
@@ -97,7 +105,7 @@ void SeasonPanel::addRow(QGridLayout& grid, const Site& site)
     row.days = new QLabel;
     row.days->setObjectName(u"days-"_s + QString::number(m_rows.size()));
     row.days->setWordWrap(true);
-    grid.addWidget(row.days, line + 1, firstSpin, 1, -1, Qt::AlignTop);
+    grid.addWidget(row.days, line + 1, springColumn, 1, -1, Qt::AlignTop);
     m_rows.push_back(row);
 }
 

@@ -4,6 +4,7 @@
 #include "ui/pages/preferences/units_panel.h"
 
 #include "core/record/quantity_code.h"
+#include "ui/drawing/level_labels.h"
 #include "ui/models/preferences.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -68,6 +69,7 @@ UnitsPanel::UnitsPanel(const RecordBook& book, const Preferences& preferences, U
                                "entered before keeps the unit it was entered in."));
     hint->setWordWrap(true);
     form->addRow(hint);
+    levelLabels(*form);
     connect(m_all, &QComboBox::currentIndexChanged, this, &UnitsPanel::showUsual);
     showUsual();
 }

@@ -3,6 +3,8 @@
 
 #include "ui/pages/setup/checked_form.h"
 
+#include "ui/drawing/level_labels.h"
+
 #include <QComboBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -13,9 +15,6 @@
 namespace padside {
 
 namespace {
-
-/// An underlined key breaks the kerning beside it ("Te"): the text is then wider than its label reckons.
-constexpr int underlineSpread = 4;
 
 void embolden(QLabel& label)
 {
@@ -57,8 +56,8 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     column->addWidget(hint);
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
-    shownLabel->setMinimumWidth(shownLabel->sizeHint().width() + underlineSpread);
     m_form->addRow(shownLabel, cell);
+    levelLabel(*shownLabel, *control);
     m_fields.emplace(field, Field{control, problem, cell, hint});
     m_order.push_back(field);
     forgetProblemWhenChanged(field);

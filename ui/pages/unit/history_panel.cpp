@@ -13,6 +13,7 @@
 #include "ui/pages/unit/raised_flags.h"
 #include "ui/pages/unit/zone_pictures.h"
 
+#include <QEvent>
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
@@ -93,7 +94,7 @@ void HistoryPanel::makeWidgets()
     m_sentence->setWordWrap(true);
     m_sentence->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     m_sentence->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    m_sentence->setFixedHeight(2 * m_sentence->fontMetrics().lineSpacing() + 2); // so that nothing jumps
+    fitSentence();
     auto* line = new QHBoxLayout;
     line->setSpacing(12);
     line->addWidget(m_sentence, 1);
@@ -106,6 +107,18 @@ void HistoryPanel::makeWidgets()
     column->addWidget(m_photos);
     column->addWidget(m_legend);
     m_photos->hide();
+}
+
+void HistoryPanel::fitSentence()
+{
+    m_sentence->setFixedHeight(2 * m_sentence->fontMetrics().lineSpacing() + 2); // so that nothing jumps
+}
+
+void HistoryPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange) // letters have another size now
+        fitSentence();
 }
 
 void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)

@@ -41,8 +41,12 @@ Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void printRequested();
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     void makeWidgets();
+    void fitSentence();
     void showPictures(ZoneId zone);
     void hidePictures();
 

@@ -5,6 +5,7 @@
 
 #include "core/store/store.h"
 #include "ui/drawing/cutaway_view.h"
+#include "ui/drawing/page_area.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -115,7 +116,7 @@ void UnitPage::makeWidgets()
     m_nothing->setAlignment(Qt::AlignCenter);
     m_nothing->setWordWrap(true);
     m_stack->addWidget(m_nothing);
-    m_stack->addWidget(content);
+    m_stack->addWidget(new PageArea(content)); // the nameplate, unfolded, needs more than a small screen has
 }
 
 QWidget* UnitPage::drawingPanel()

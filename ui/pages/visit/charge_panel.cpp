@@ -5,6 +5,7 @@
 
 #include "core/ledger/charge_reason.h"
 #include "core/ledger/unit_ledger.h"
+#include "ui/drawing/level_labels.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -55,6 +56,7 @@ ChargePanel::ChargePanel(RecordBook& book, VisitLog& log, QWidget* parent)
     form->addRow(tr("Cylinder"), m_cylinder);
     form->addRow(tr("Because"), m_because);
     form->addRow(QString(), m_enter);
+    levelLabels(*form);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(quietLabel(tr("Recover refrigerant, never vent it; certified people only.")));
     layout->addLayout(directions);

@@ -4,6 +4,7 @@
 #include "ui/pages/visit/coat_panel.h"
 
 #include "core/air/station_pressure.h"
+#include "ui/drawing/level_labels.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -135,6 +136,7 @@ void CoatPanel::makeWidgets()
         label->setBuddy(widget);
         grid->addWidget(label, row, 0, Qt::AlignTop);
         grid->addWidget(widget, row, 1, 1, columns);
+        levelLabel(*label, *widget);
     };
     put(tr("Kind"), m_kind, 2);
     ++row;

@@ -3,6 +3,7 @@
 
 #include "ui/pages/visit/follow_up_panel.h"
 
+#include "ui/drawing/level_labels.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_field.h"
@@ -58,6 +59,7 @@ FollowUpPanel::FollowUpPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     form->addRow(tr("From"), m_earliest);
     form->addRow(tr("Until"), m_latest);
     form->addRow(QString(), m_enter);
+    levelLabels(*form);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(headingLabel(tr("Look again")));
     layout->addWidget(quietLabel(tr("A promise for this zone, beside the checks that are worked out.")));

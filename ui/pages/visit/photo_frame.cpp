@@ -10,6 +10,13 @@
 
 namespace padside {
 
+namespace {
+
+constexpr int leastPicture = 96; ///< px; smaller, a photograph tells nothing
+constexpr int textMargin = 6;
+
+} // namespace
+
 PhotoFrame::PhotoFrame(const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_theme(theme)
@@ -17,11 +24,27 @@ PhotoFrame::PhotoFrame(const Theme& theme, QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
+int PhotoFrame::leastHeight() const
+{
+    return m_image.isNull() ? 2 * fontMetrics().lineSpacing() + 2 * textMargin : leastPicture;
+}
+
+QSize PhotoFrame::sizeHint() const
+{
+    return {260, leastHeight()};
+}
+
+QSize PhotoFrame::minimumSizeHint() const
+{
+    return {140, leastHeight()};
+}
+
 void PhotoFrame::showImage(const QImage& image, const QString& caption)
 {
     m_image = image;
     m_text = caption;
     setAccessibleName(caption);
+    updateGeometry();
     update();
 }
 
@@ -38,7 +61,7 @@ void PhotoFrame::paintEvent(QPaintEvent*)
         painter.setPen(QPen(m_theme.line, 1, Qt::DashLine));
         painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
         painter.setPen(m_theme.softInk);
-        painter.drawText(rect().adjusted(10, 6, -10, -6), Qt::AlignCenter | Qt::TextWordWrap, m_text);
+        painter.drawText(rect().adjusted(10, textMargin, -10, -textMargin), Qt::AlignCenter | Qt::TextWordWrap, m_text);
         return;
     }
     const QSize fitted = m_image.size().scaled(size(), Qt::KeepAspectRatio);

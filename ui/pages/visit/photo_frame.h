@@ -20,13 +20,15 @@ public:
     void showImage(const QImage& image, const QString& caption);
     void showNothing(const QString& why);
 
-    [[nodiscard]] QSize sizeHint() const override { return {260, 96}; }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {140, 96}; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] int leastHeight() const;
+
     const Theme& m_theme;
     QImage m_image;
     QString m_text;

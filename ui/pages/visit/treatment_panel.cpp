@@ -3,6 +3,7 @@
 
 #include "ui/pages/visit/treatment_panel.h"
 
+#include "ui/drawing/level_labels.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/coat_panel.h"
@@ -83,6 +84,7 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     form->addRow(QString(), m_dryBy);
     form->addRow(tr("Cost"), m_cost);
     form->addRow(QString(), m_enter);
+    levelLabels(*form);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_where);
     layout->addLayout(kinds);

@@ -97,7 +97,6 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
                        "looked at   ↑ back   T note   P photo   F3–F6 tabs   Ctrl+Z undo   F1 all keys"));
     m_keys->setContentsMargins(16, 4, 16, 6);
 
-    m_zoneScroll = scrolling(m_zone);
     auto* zones = new QHBoxLayout(m_zoneArea);
     zones->setContentsMargins(0, 0, 0, 0);
     zones->setSpacing(0);
@@ -110,7 +109,7 @@ VisitPage::VisitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     left->addWidget(m_list, 1);
     zones->addLayout(left);
     zones->addWidget(line(Qt::Vertical));
-    zones->addWidget(m_zoneScroll, 1);
+    zones->addWidget(m_zone, 1);
     auto* middle = new QHBoxLayout;
     middle->setSpacing(0);
     middle->addWidget(m_zoneArea, 1);

@@ -11,7 +11,6 @@
 #include <optional>
 
 class QLabel;
-class QScrollArea;
 class QTabWidget;
 class QVBoxLayout;
 
@@ -93,7 +92,6 @@ private:
     QLabel* m_progress;
     QLabel* m_lastColumn;
     QWidget* m_zoneArea;
-    QScrollArea* m_zoneScroll;
     ZonePanel* m_zone;
     QTabWidget* m_side;
     QVBoxLayout* m_sideColumn;

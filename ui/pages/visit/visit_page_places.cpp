@@ -13,7 +13,6 @@
 #include "ui/pages/visit/zone_panel.h"
 
 #include <QLabel>
-#include <QScrollArea>
 #include <QTabWidget>
 
 #include <algorithm>
@@ -31,7 +30,7 @@ void VisitPage::goTo(std::size_t index)
         m_message->hide(); // it was about the zone before
     m_index = index;
     showZone();
-    m_zoneScroll->ensureVisible(0, 0);
+    m_zone->scrollToTop();
 }
 
 void VisitPage::step(int by)

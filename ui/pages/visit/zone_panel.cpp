@@ -6,6 +6,7 @@
 #include "core/store/photo_files.h"
 #include "core/store/store.h"
 #include "ui/drawing/focus_outline.h"
+#include "ui/drawing/page_area.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -21,6 +22,7 @@
 #include <QPainter>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QVBoxLayout>
 
 namespace padside {
@@ -31,6 +33,8 @@ namespace {
 
 constexpr int frameEdge = 900; // pixels a photo is read at: sharp on a large screen, quick on a small one
 constexpr int zoneNoteHeight = 56;
+constexpr int outlineRoom = 3; ///< px around what scrolls, for the outline of the focus
+constexpr int side = 16 - outlineRoom; ///< px left and right of everything
 
 QPushButton* phaseButton(const QString& text)
 {
@@ -85,6 +89,17 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     m_note->setFixedHeight(zoneNoteHeight);
     m_note->installEventFilter(this);
 
+    m_area = new PageArea(makeSight());
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(outlineRoom, outlineRoom, outlineRoom, 8);
+    layout->setSpacing(6);
+    layout->addWidget(m_area, 1);
+    layout->addLayout(makeFoot());
+    connectAll();
+}
+
+QWidget* ZonePanel::makeSight()
+{
     auto* head = new QHBoxLayout;
     head->addWidget(m_title, 1);
     head->addWidget(m_place);
@@ -97,22 +112,35 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     compare->setSpacing(16);
     compare->addWidget(makeLastTime(), 1);
     compare->addWidget(makeToday(), 1);
-    auto* touch = new QHBoxLayout;
-    touch->setSpacing(4);
-    touch->addWidget(m_same);
-    touch->addStretch();
-    touch->addWidget(m_wetness);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(16, 10, 16, 8);
+    auto* sight = new QWidget;
+    auto* layout = new QVBoxLayout(sight);
+    layout->setContentsMargins(side, 10 - outlineRoom, side, 0);
     layout->setSpacing(6);
     layout->addLayout(head);
     layout->addWidget(m_caution);
     layout->addWidget(m_phaseRow);
     layout->addLayout(compare, 1);
     layout->addWidget(m_grades);
-    layout->addLayout(touch);
-    layout->addWidget(m_note);
+    return sight;
+}
 
+QLayout* ZonePanel::makeFoot()
+{
+    auto* touch = new QHBoxLayout;
+    touch->setSpacing(4);
+    touch->addWidget(m_same);
+    touch->addStretch();
+    touch->addWidget(m_wetness);
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(side, 0, side, 0);
+    foot->setSpacing(6);
+    foot->addLayout(touch);
+    foot->addWidget(m_note);
+    return foot;
+}
+
+void ZonePanel::connectAll()
+{
     connect(m_grades, &GradeChoice::graded, this, [this](Grade grade) {
         if (m_line)
             m_log.see(look(), grade);
@@ -155,14 +183,14 @@ QWidget* ZonePanel::makeToday()
     auto* layout = new QVBoxLayout(side);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
-    auto* strip = new QHBoxLayout;
-    strip->setSpacing(4);
-    strip->addWidget(m_photos, 1);
-    strip->addStretch();
-    strip->addWidget(m_addPhoto, 0, Qt::AlignBottom);
-    layout->addWidget(m_todayHeading);
+    auto* head = new QHBoxLayout; // the button beside the words: below the frame it would cost a small screen a row
+    head->setSpacing(4);
+    head->addWidget(m_todayHeading, 1);
+    head->addWidget(m_addPhoto);
+    m_todayHeading->setWordWrap(true);
+    layout->addLayout(head);
     layout->addWidget(m_todayFrame, 1);
-    layout->addLayout(strip);
+    layout->addWidget(m_photos);
     return side;
 }
 
@@ -316,6 +344,11 @@ void ZonePanel::sameAsLastTime()
     else
         Q_EMIT nothingToDo(tr("This zone was never seen before, so there is no grade of last time. Give one: 1 to 5."));
     showToday();
+}
+
+void ZonePanel::scrollToTop()
+{
+    m_area->verticalScrollBar()->setValue(0);
 }
 
 void ZonePanel::writeNote()

@@ -10,8 +10,10 @@
 #include <optional>
 
 class QLabel;
+class QLayout;
 class QPlainTextEdit;
 class QPushButton;
+class QScrollArea;
 
 namespace padside {
 
@@ -42,6 +44,7 @@ public:
     void setWetness(Wetness wetness);
     void sameAsLastTime();
     void toggleCautions();
+    void scrollToTop();
     void writeNote(); ///< puts the cursor into the note
     bool keepNote(); ///< enters what was typed; false if the store refused it
     [[nodiscard]] bool isWritingNote() const;
@@ -57,6 +60,9 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QWidget* makeSight();
+    [[nodiscard]] QLayout* makeFoot(); ///< always in view: every zone is said to be dry, damp or wet
+    void connectAll();
     QWidget* makeLastTime();
     QWidget* makeToday();
     void showCautions();
@@ -73,6 +79,7 @@ private:
     QString m_shownNote;
     std::pair<ZoneId, Phase> m_noteOwner;
 
+    QScrollArea* m_area = nullptr; ///< all but the foot
     QLabel* m_title;
     QLabel* m_place;
     CautionLine* m_caution;
