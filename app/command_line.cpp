@@ -8,6 +8,7 @@
 #include "core/store/store_error.h"
 
 #include <CLI/CLI.hpp>
+#include <algorithm>
 #include <exception>
 #include <memory>
 #include <ostream>
@@ -57,6 +58,11 @@ ExitCode exitCodeOf(ProblemKind kind)
 
 CommandOutcome runCommandLine(const std::vector<std::string>& arguments, const CommandSurroundings& surroundings)
 {
+    // CLI11 takes an empty word for the name of a group of options that has none, and then never ends.
+    if (std::ranges::count(arguments, std::string()) > 0) {
+        surroundings.err << "padside: one of the words is empty. Leave it out, or write what belongs there.\n";
+        return {exitWrongUse, std::nullopt};
+    }
     CLI::App app(aboutPadside, "padside");
     app.footer(exitCodes);
     app.set_version_flag("--version", std::string("padside ") + programVersion);

@@ -6,8 +6,8 @@
 #include "app/come_forward.h"
 #include "core/store/backup.h"
 #include "ui/models/speaker.h"
-#include "ui/shell/main_window.h"
 #include "ui/shell/file_drop.h"
+#include "ui/shell/main_window.h"
 #include "ui/shell/window_memory.h"
 
 #include <QApplication>
@@ -49,7 +49,8 @@ void WindowProgram::showWindow(OpenFile& file)
     connect(made.get(), &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::preferencesRequested, this, &WindowProgram::showPreferences, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::lookRequested, this, &WindowProgram::changeLook);
-    connect(new FileDrop(*made, QStringLiteral(".padside")), &FileDrop::dropped, this, &WindowProgram::open, Qt::QueuedConnection);
+    connect(new FileDrop(*made, QStringLiteral(".padside")), &FileDrop::dropped, this, &WindowProgram::open,
+            Qt::QueuedConnection);
     for (const Sentence& why : std::exchange(file.complaints, {}))
         Q_EMIT file.book->failed(said(why));
     restoreWindow(*made, settings);

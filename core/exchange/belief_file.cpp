@@ -3,6 +3,7 @@
 
 #include "core/exchange/belief_file.h"
 
+#include <algorithm>
 #include <cmath>
 #include <initializer_list>
 #include <nlohmann/json.hpp>
@@ -74,7 +75,7 @@ public:
     void onlyKnown(const Json& object, const std::string& place, std::initializer_list<const char*> known)
     {
         for (const auto& [key, value] : object.items()) {
-            if (std::none_of(known.begin(), known.end(), [&](const char* one) { return key == one; }))
+            if (std::find(known.begin(), known.end(), key) == known.end())
                 refuse(place + key, PADSIDE_SAY("{0}, {1}: no such field is known here. Is it misspelt?"));
         }
     }

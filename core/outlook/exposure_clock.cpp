@@ -50,7 +50,7 @@ AirFactor airFactor(const SiteAir& air, const OutlookFigures& figures)
     return {std::clamp(ratio, figures.slowestAir, figures.fastestAir), true};
 }
 
-ExposureClock::ExposureClock(double airFactor, const std::vector<WetnessFrom>& wetness, std::vector<Coat> coats,
+ExposureClock::ExposureClock(double airFactor, const std::vector<WetnessFrom>& wetness, const std::vector<Coat>& coats,
                              const OutlookFigures& figures)
 {
     std::vector<Date> turns{Date::min()};
@@ -61,8 +61,7 @@ ExposureClock::ExposureClock(double airFactor, const std::vector<WetnessFrom>& w
         turns.push_back(coat.until);
     }
     std::ranges::sort(turns);
-    const auto repeated = std::ranges::unique(turns);
-    turns.erase(repeated.begin(), repeated.end());
+    turns.erase(std::unique(turns.begin(), turns.end()), turns.end()); // clang 14 has no std::ranges::unique
     m_stretches.clear();
     for (const Date turn : turns) {
         double speed = airFactor;

@@ -49,7 +49,7 @@ class ExposureClock
 public:
     ExposureClock() = default;
     /// `wetness` in order of days; factors as in `figures`.
-    ExposureClock(double airFactor, const std::vector<WetnessFrom>& wetness, std::vector<Coat> coats,
+    ExposureClock(double airFactor, const std::vector<WetnessFrom>& wetness, const std::vector<Coat>& coats,
                   const OutlookFigures& figures);
 
     /// Exposure from one day to another; 0 if `to` is not later.

@@ -22,7 +22,7 @@ constexpr double mostLogMove = 2; ///< in one round
 class Posterior
 {
 public:
-    Posterior(std::vector<const ZoneTrail*> zones, const Rates& prior, double logSigma,
+    Posterior(std::vector<const ZoneSteps*> zones, const Rates& prior, double logSigma,
               std::shared_ptr<const Pace> pace)
         : m_zones(std::move(zones))
         , m_prior(prior)
@@ -45,8 +45,8 @@ public:
         for (const double z : place)
             value -= z * z / 2;
         const Rates rates = ratesAt(place);
-        for (const ZoneTrail* zone : m_zones)
-            value += follow(zone->steps, zone->fittedOn.has_value(), rates, m_pace).belief.logLikelihood();
+        for (const ZoneSteps* zone : m_zones)
+            value += follow(zone->steps, zone->beginningKnown, rates, m_pace).belief.logLikelihood();
         return value;
     }
 
@@ -82,7 +82,7 @@ private:
         return place;
     }
 
-    std::vector<const ZoneTrail*> m_zones;
+    std::vector<const ZoneSteps*> m_zones;
     Rates m_prior;
     double m_logSigma;
     std::shared_ptr<const Pace> m_pace;
@@ -195,7 +195,7 @@ Top ascend(const Posterior& posterior)
 
 } // namespace
 
-Result<LearntRates> learnRates(std::span<const ZoneTrail> zones, const Rates& prior, double logSigma,
+Result<LearntRates> learnRates(std::span<const ZoneSteps> zones, const Rates& prior, double logSigma,
                                const std::shared_ptr<const Pace>& pace)
 {
     const bool priorFits = std::ranges::all_of(prior, [](double rate) { return rate > 0 && std::isfinite(rate); });
@@ -205,8 +205,8 @@ Result<LearntRates> learnRates(std::span<const ZoneTrail> zones, const Rates& pr
     }
     LearntRates learnt;
     learnt.prior = prior;
-    std::vector<const ZoneTrail*> used;
-    for (const ZoneTrail& zone : zones) {
+    std::vector<const ZoneSteps*> used;
+    for (const ZoneSteps& zone : zones) {
         if (zone.steps.empty())
             continue;
         used.push_back(&zone);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "core/outlook/zone_trail.h"
+#include "core/outlook/trail.h"
 #include "core/quantity/problem.h"
 
 #include <memory>
@@ -26,7 +26,7 @@ struct LearntRates
 /// and a log-normal prior around `prior` with a spread of `logSigma`: maximum a posteriori, by BFGS on the logarithms.
 /// Without records it is the prior. Zones are taken as independent. Problem: a prior rate or spread that is not above 0
 /// and finite, or an ascent that does not settle.
-[[nodiscard]] Result<LearntRates> learnRates(std::span<const ZoneTrail> zones, const Rates& prior, double logSigma,
+[[nodiscard]] Result<LearntRates> learnRates(std::span<const ZoneSteps> zones, const Rates& prior, double logSigma,
                                              const std::shared_ptr<const Pace>& pace);
 
 } // namespace padside

@@ -30,6 +30,13 @@ struct TrailStep
     Grade grade = Grade::sound; ///< of seen, seenOnPaint and madeGood
 };
 
+/// The steps of one zone, which is all that rates are learned from.
+struct ZoneSteps
+{
+    std::vector<TrailStep> steps;
+    bool beginningKnown = false; ///< sound when its part was fitted
+};
+
 /// A belief brought through a trail, and where the trail did not hold together.
 struct Followed
 {

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
+#include "core/verdict/electrical.h"
 #include "core/verdict/judges.h"
 #include "core/verdict/range.h"
 
@@ -25,6 +26,18 @@ void judgeResistance(const Measured& measured, std::vector<Verdict>& verdicts)
                        {},
                        measured.sourceOf("insulation-good"),
                        taken->partId});
+    const auto winding = measured.value("shell-temperature");
+    if (winding && insulationAt40C(taken->si, *winding) < measured.limit("insulation-least-at-40")) {
+        verdict.judgement = Judgement::outside;
+        verdict.side = Side::below;
+        verdict.source = measured.sourceOf("insulation-least-at-40");
+        verdict.sentence
+            = {PADSIDE_SAY("Insulation resistance {0} at {1}, {2} at 40 °C: below {3}. Dry it and test again "
+                           "before anything is condemned."),
+               {*verdict.value, Amount{*winding, QuantityKind::temperature},
+                Amount{insulationAt40C(taken->si, *winding), QuantityKind::resistance},
+                Amount{measured.limit("insulation-least-at-40"), QuantityKind::resistance}}};
+    }
     const auto last = measured.before(*taken);
     if (verdict.judgement == Judgement::within && last && taken->si < *last * fallingShare) {
         verdict.judgement = Judgement::watch;

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
+#include "core/verdict/electrical.h"
 #include "core/verdict/judges.h"
 #include "core/verdict/range.h"
 #include "core/verdict/voltage_imbalance.h"
@@ -41,20 +42,50 @@ void judgeImbalance(const Measured& measured, std::vector<Verdict>& verdicts)
     if (!first || !second || !third)
         return;
     const std::vector<std::string> from{"line-voltage-1-2", "line-voltage-2-3", "line-voltage-3-1"};
-    const auto imbalance = voltageImbalance({*first, *second, *third});
+    const auto imbalance = imbalanceOf({*first, *second, *third});
     if (!imbalance) {
         verdicts.push_back(question("voltage-imbalance", from, imbalance.error().what));
         return;
     }
-    verdicts.push_back(heldAgainst(
+    Verdict verdict = heldAgainst(
         *imbalance, QuantityKind::ratio,
         {std::nullopt, measured.limit("voltage-imbalance-good"), std::nullopt, measured.limit("voltage-imbalance-far")},
         {"voltage-imbalance",
          from,
          PADSIDE_SAY("Voltage imbalance"),
          {},
-         PADSIDE_SAY("the winding runs hotter by about twice its square in percent; past 5 % the motor must not run."),
-         measured.sourceOf("voltage-imbalance-good")}));
+         PADSIDE_SAY("the windings run hotter."),
+         measured.sourceOf("voltage-imbalance-good")});
+    if (verdict.side == Side::above) {
+        verdict.sentence
+            = {PADSIDE_SAY("Voltage imbalance {0}, above {1}: the windings warm by about {2} more; past 5 % the motor "
+                           "must not run."),
+               {*verdict.value, *verdict.highest, Amount{extraWindingHeat(*imbalance), QuantityKind::ratio}}};
+    }
+    verdicts.push_back(std::move(verdict));
+}
+
+void judgeLegCurrents(const Measured& measured, std::vector<Verdict>& verdicts)
+{
+    const auto first = measured.value("leg-current-1");
+    const auto second = measured.value("leg-current-2");
+    const auto third = measured.value("leg-current-3");
+    if (!first || !second || !third)
+        return;
+    const std::vector<std::string> from{"leg-current-1", "leg-current-2", "leg-current-3"};
+    const auto imbalance = imbalanceOf({*first, *second, *third});
+    if (!imbalance) {
+        verdicts.push_back(question("current-imbalance", from, imbalance.error().what));
+        return;
+    }
+    verdicts.push_back(heldAgainst(*imbalance, QuantityKind::ratio,
+                                   {std::nullopt, measured.limit("current-imbalance-highest"), {}, {}},
+                                   {"current-imbalance",
+                                    from,
+                                    PADSIDE_SAY("Current imbalance"),
+                                    {},
+                                    PADSIDE_SAY("one leg works harder: voltage, a connection, or the winding."),
+                                    measured.sourceOf("current-imbalance-highest")}));
 }
 
 } // namespace
@@ -63,6 +94,7 @@ void judgeSupplyVoltage(const Measured& measured, std::vector<Verdict>& verdicts
 {
     judgeLevel(measured, verdicts);
     judgeImbalance(measured, verdicts);
+    judgeLegCurrents(measured, verdicts);
 }
 
 } // namespace padside

@@ -7,18 +7,17 @@
 
 namespace padside {
 
-Result<double> voltageImbalance(const std::array<double, 3>& volts)
+Result<double> imbalanceOf(const std::array<double, 3>& phases)
 {
     double sum = 0;
-    for (const double one : volts) {
+    for (const double one : phases) {
         if (!(one > 0) || !std::isfinite(one))
-            return problem(ProblemKind::badInput,
-                           PADSIDE_SAY("Three voltages above zero are needed for an imbalance."));
+            return problem(ProblemKind::badInput, PADSIDE_SAY("An imbalance needs three values above zero."));
         sum += one;
     }
-    const double mean = sum / static_cast<double>(volts.size());
+    const double mean = sum / static_cast<double>(phases.size());
     double worst = 0;
-    for (const double one : volts)
+    for (const double one : phases)
         worst = std::max(worst, std::abs(one - mean));
     return worst / mean;
 }

@@ -8,8 +8,8 @@
 
 namespace padside {
 
-/// Largest departure of a line-to-line voltage from their mean, as a share of the mean (NEMA MG-1: 14.36). 0 or more.
-/// Voltages in V, above 0; anything else is a Problem.
-[[nodiscard]] Result<double> voltageImbalance(const std::array<double, 3>& volts);
+/// Largest departure of one phase from the mean of the three, as a share of the mean (NEMA MG-1: 14.36, for
+/// line-to-line voltages; the trade reckons currents alike). 0 or more. Values above 0; anything else is a Problem.
+[[nodiscard]] Result<double> imbalanceOf(const std::array<double, 3>& phases);
 
 } // namespace padside

@@ -3438,6 +3438,58 @@
         <source>A reading that will leave its limit within this time is flagged.</source>
         <translation>Una lectura que saldrá de su límite en este tiempo se señala.</translation>
     </message>
+    <message>
+        <source>current of leg 1 (three-phase)</source>
+        <translation>corriente de la fase 1 (trifásica)</translation>
+    </message>
+    <message>
+        <source>current of leg 2 (three-phase)</source>
+        <translation>corriente de la fase 2 (trifásica)</translation>
+    </message>
+    <message>
+        <source>current of leg 3 (three-phase)</source>
+        <translation>corriente de la fase 3 (trifásica)</translation>
+    </message>
+    <message>
+        <source>current through the capacitor, running</source>
+        <translation>corriente del capacitor, en marcha</translation>
+    </message>
+    <message>
+        <source>On the start winding&apos;s wire while the unit runs; qualified people only.</source>
+        <translation>En el cable del bobinado de arranque con la unidad en marcha; solo personas competentes.</translation>
+    </message>
+    <message>
+        <source>voltage across the capacitor, running</source>
+        <translation>tensión en el capacitor, en marcha</translation>
+    </message>
+    <message>
+        <source>Across the capacitor while the unit runs; qualified people only.</source>
+        <translation>En los bornes del capacitor con la unidad en marcha; solo personas competentes.</translation>
+    </message>
+    <message>
+        <source>Three-phase currents differ from their mean by at most this.</source>
+        <translation>Las corrientes trifásicas se apartan de su media como mucho esto.</translation>
+    </message>
+    <message>
+        <source>trade association&apos;s service manual</source>
+        <translation>manual de servicio de una asociación del oficio</translation>
+    </message>
+    <message>
+        <source>Frequency of the mains in hertz: 60 in North America, 50 in most of the world.</source>
+        <translation>Frecuencia de la red en hercios: 60 en Norteamérica, 50 en casi todo el mundo.</translation>
+    </message>
+    <message>
+        <source>national standard of the mains</source>
+        <translation>norma nacional de la red</translation>
+    </message>
+    <message>
+        <source>Brought to 40 °C, a small winding has at least this insulation resistance.</source>
+        <translation>Llevado a 40 °C, un bobinado pequeño tiene al menos esta resistencia de aislamiento.</translation>
+    </message>
+    <message>
+        <source>IEEE 43-2013, from memory</source>
+        <translation>IEEE 43-2013, de memoria</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -6154,10 +6206,6 @@
         <translation>Desequilibrio de tensiones</translation>
     </message>
     <message>
-        <source>the winding runs hotter by about twice its square in percent; past 5 % the motor must not run.</source>
-        <translation>el bobinado se calienta de más en torno al doble de su cuadrado, en por ciento; pasado el 5 % el motor no debe funcionar.</translation>
-    </message>
-    <message>
         <source>low charge or a leak</source>
         <translation>poca carga o una fuga</translation>
     </message>
@@ -6248,10 +6296,6 @@
     <message>
         <source>No answer</source>
         <translation>Sin respuesta</translation>
-    </message>
-    <message>
-        <source>Three voltages above zero are needed for an imbalance.</source>
-        <translation>Para un desequilibrio hacen falta tres tensiones mayores que cero.</translation>
     </message>
     <message>
         <source>{0} is not in the catalogue: superheat and subcooling can&apos;t be told with it.</source>
@@ -6580,6 +6624,42 @@
     <message>
         <source>Found dry, or brushed and coated.</source>
         <translation>Visto seco, o cepillado y recubierto.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}</source>
+        <translation>{0}{1}, {2}</translation>
+    </message>
+    <message>
+        <source>Capacitor under load</source>
+        <translation>Capacitor con carga</translation>
+    </message>
+    <message>
+        <source>A capacitor under load needs a current and a voltage above zero.</source>
+        <translation>Un capacitor con carga necesita una corriente y una tensión mayores que cero.</translation>
+    </message>
+    <message>
+        <source>Insulation resistance {0} at {1}, {2} at 40 °C: below {3}. Dry it and test again before anything is condemned.</source>
+        <translation>Resistencia de aislamiento {0} a {1}, {2} a 40 °C: por debajo de {3}. Séquelo y repita antes de condenar nada.</translation>
+    </message>
+    <message>
+        <source>the windings run hotter.</source>
+        <translation>los bobinados se calientan más.</translation>
+    </message>
+    <message>
+        <source>Voltage imbalance {0}, above {1}: the windings warm by about {2} more; past 5 % the motor must not run.</source>
+        <translation>Desequilibrio de tensiones {0}, por encima de {1}: los bobinados se calientan en torno a un {2} más; pasado el 5 % el motor no debe funcionar.</translation>
+    </message>
+    <message>
+        <source>Current imbalance</source>
+        <translation>Desequilibrio de corrientes</translation>
+    </message>
+    <message>
+        <source>one leg works harder: voltage, a connection, or the winding.</source>
+        <translation>una fase trabaja más: la tensión, una conexión o el bobinado.</translation>
+    </message>
+    <message>
+        <source>An imbalance needs three values above zero.</source>
+        <translation>Un desequilibrio necesita tres valores mayores que cero.</translation>
     </message>
 </context>
 <context>
@@ -8689,18 +8769,6 @@
         <translation>Emplazamiento</translation>
     </message>
     <message>
-        <source>Spring from</source>
-        <translation>Primavera desde</translation>
-    </message>
-    <message>
-        <source>to</source>
-        <translation>hasta</translation>
-    </message>
-    <message>
-        <source>Fall from</source>
-        <translation>Otoño desde</translation>
-    </message>
-    <message>
         <source>Weeks of the year (ISO 8601) in which the sites in this file are visited. South of the equator spring comes late in the year.</source>
         <translation>Semanas del año (ISO 8601) en que se visitan los emplazamientos de este archivo. Al sur del ecuador la primavera llega al final del año.</translation>
     </message>
@@ -8756,6 +8824,14 @@
     <message>
         <source>Spring and fall would overlap. Move one of them.</source>
         <translation>Primavera y otoño se solaparían. Mueva una de las dos.</translation>
+    </message>
+    <message>
+        <source>Weeks of spring</source>
+        <translation>Semanas de primavera</translation>
+    </message>
+    <message>
+        <source>Weeks of fall</source>
+        <translation>Semanas de otoño</translation>
     </message>
 </context>
 <context>

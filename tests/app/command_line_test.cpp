@@ -66,6 +66,15 @@ TEST(CommandLine, AnUnknownOptionIsWrongUse)
     EXPECT_NE(said.err.find("--nonsense"), std::string::npos);
 }
 
+TEST(CommandLine, AnEmptyWordIsWrongUse)
+{
+    // This line once never came to an end.
+    const Said said = run({"calc", "saturation", "R-410A", "", "--gauge\"\"-inf", "118psi"});
+    EXPECT_EQ(said.exitCode, exitWrongUse);
+    EXPECT_NE(said.err.find("one of the words is empty"), std::string::npos) << said.err;
+    EXPECT_EQ(run({"flags", ""}).exitCode, exitWrongUse);
+}
+
 TEST(CommandLine, AMissingFileNameIsWrongUse)
 {
     EXPECT_EQ(run({"flags"}).exitCode, exitWrongUse);

@@ -194,8 +194,9 @@ TEST_F(SampleCommands, OutlookTellsChancesARangeOfDatesAndWhyTheLikeliestFirst)
         EXPECT_GE(year, row.at("chance_6_months").get<double>());
         EXPECT_FALSE(row.at("sentence").get<std::string>().empty());
         EXPECT_FALSE(row.at("because").get<std::string>().empty());
-        if (row.at("early").is_string() && row.at("late").is_string())
+        if (row.at("early").is_string() && row.at("late").is_string()) {
             EXPECT_LE(row.at("early").get<std::string>(), row.at("late").get<std::string>());
+        }
     }
     EXPECT_EQ(run({"outlook", file, "--unit", firstTag()}).out.find("nan"), std::string::npos);
 }

@@ -11,7 +11,7 @@ namespace padside::test {
 
 namespace {
 
-constexpr int weatherInputs = 70'000 / shareOfInputs;
+constexpr int weatherInputs = 98'500 / shareOfInputs;
 
 /// Good files, small so that a change meets something.
 std::array<std::string, 4> goodWeather()

@@ -4,9 +4,9 @@
 // What the readings mean: those past the usual or in doubt, what they may point to, and how many were as asked for.
 
 #include "core/review/record_at.h"
-#include "core/verdict/zone_measure.h"
 #include "core/verdict/suspicion.h"
 #include "core/verdict/verdicts.h"
+#include "core/verdict/zone_measure.h"
 #include "ui/paper/visit_summary_content.h"
 
 #include <algorithm>

@@ -155,7 +155,7 @@ TEST_F(Forecast, WhatIsSpentIsSpentToday)
 TEST_F(Forecast, HoldsForAnyRecord)
 {
     std::mt19937 random(12);
-    for (int round = 0; round < 400; ++round) {
+    for (int round = 0; round < 120; ++round) {
         RecordBuilder builder = aUnit("HB-01");
         const bool dirt = random() % 3 == 0;
         const std::string zone = dirt ? "face" : "crown";

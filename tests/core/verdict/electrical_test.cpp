@@ -77,7 +77,7 @@ class VoltageImbalance : public ::testing::TestWithParam<Imbalance>
 
 TEST_P(VoltageImbalance, IsTheLargestDepartureFromTheMean)
 {
-    const auto share = voltageImbalance(GetParam().volts);
+    const auto share = imbalanceOf(GetParam().volts);
     ASSERT_TRUE(share);
     EXPECT_NEAR(*share * 100, GetParam().percent, 0.006);
 }
@@ -92,10 +92,10 @@ INSTANTIATE_TEST_SUITE_P(Published, VoltageImbalance,
 
 TEST(VoltageImbalanceOf, NothingOrNonsenseIsRefused)
 {
-    EXPECT_FALSE(voltageImbalance({0, 0, 0}));
-    EXPECT_FALSE(voltageImbalance({-230, 230, 230}));
-    EXPECT_FALSE(voltageImbalance({std::nan(""), 230, 230}));
-    EXPECT_FALSE(voltageImbalance({std::numeric_limits<double>::infinity(), 230, 230}));
+    EXPECT_FALSE(imbalanceOf({0, 0, 0}));
+    EXPECT_FALSE(imbalanceOf({-230, 230, 230}));
+    EXPECT_FALSE(imbalanceOf({std::nan(""), 230, 230}));
+    EXPECT_FALSE(imbalanceOf({std::numeric_limits<double>::infinity(), 230, 230}));
 }
 
 TEST_F(Electrical, TwoPercentImbalanceIsTheLimit)

@@ -31,9 +31,9 @@ NextModel::NextModel(const Catalogue& catalogue, const LocalSpeaker& speaker, QO
 QString NextModel::placeOf(const UnitRecord& record, ZoneId zone) const
 {
     const Part* part = partOfZone(record, zone);
-    return part != nullptr
-        ? m_speaker.said(Sentence{"{0}{1}, {2}", subjectOf(record, m_catalogue, *part, findZone(record, zone))})
-        : QString();
+    return part != nullptr ? m_speaker.said(
+               Sentence{PADSIDE_SAY("{0}{1}, {2}"), subjectOf(record, m_catalogue, *part, findZone(record, zone))})
+                           : QString();
 }
 
 NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const ZoneForecast& zone) const

@@ -3,9 +3,9 @@
 
 // What the readings so far mean, said while they are being typed.
 
-#include "core/verdict/zone_measure.h"
 #include "core/verdict/suspicion.h"
 #include "core/verdict/verdicts.h"
+#include "core/verdict/zone_measure.h"
 #include "ui/models/record_book.h"
 #include "ui/models/visit_words.h"
 #include "ui/pages/visit/draft_field.h"
