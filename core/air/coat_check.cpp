@@ -222,7 +222,8 @@ Result<CoatAnswer> coatCheck(const CoatDay& day)
     judgeAir(day, answer);
     judgeSurface(day, answer);
     judgeRunning(day, answer);
-    std::ranges::stable_partition(answer.reasons, &CoatReason::forbids);
+    std::stable_partition(answer.reasons.begin(), answer.reasons.end(),
+                          [](const CoatReason& reason) { return reason.forbids; });
     if (answer.reasons.empty())
         answer.verdict = CoatVerdict::mayCoat;
     else

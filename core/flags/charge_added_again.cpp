@@ -26,11 +26,9 @@ bool circuitRepairedSince(const UnitView& unit, Date day)
 /// The top-up before the last one, if it was not too long before.
 const LedgerDay* topUpBefore(const UnitLedger& ledger, const LedgerDay& last, int months)
 {
-    for (auto day = ledger.days.rbegin(); day != ledger.days.rend(); ++day) {
-        if (day->on < last.on && day->topUpKg > 0)
-            return addMonths(day->on, months) >= last.on ? &*day : nullptr;
-    }
-    return nullptr;
+    const auto before = std::find_if(ledger.days.rbegin(), ledger.days.rend(),
+                                     [&](const LedgerDay& day) { return day.on < last.on && day.topUpKg > 0; });
+    return before != ledger.days.rend() && addMonths(before->on, months) >= last.on ? &*before : nullptr;
 }
 
 /// All that made up for a leak in the season that ends with the last top-up.

@@ -27,10 +27,10 @@ Result<double> energyOf(const CarryOnCase& given, double seer, double lossAYear,
 {
     if (given.capacityW == 0 || given.energyPrice == 0)
         return 0.0;
-    const auto left = efficiencyLeft(lossAYear, age);
+    auto left = efficiencyLeft(lossAYear, age);
     if (!left)
         return left;
-    const auto used = coolingEnergyKwh(given.capacityW, given.fullLoadHours, seer * *left);
+    auto used = coolingEnergyKwh(given.capacityW, given.fullLoadHours, seer * *left);
     return used ? Result<double>(*used * given.energyPrice) : used;
 }
 

@@ -80,7 +80,7 @@ Result<double> equivalentAnnualCost(std::span<const double> payments, double rat
     const auto factors = interestFactors(rate, static_cast<double>(payments.size()));
     if (!factors)
         return tl::unexpected(factors.error());
-    const auto worth = presentWorth(payments, rate);
+    auto worth = presentWorth(payments, rate);
     if (!worth)
         return worth;
     return *worth * factors->capitalRecovery;

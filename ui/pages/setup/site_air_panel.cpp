@@ -43,9 +43,9 @@ QLabel* wrappedLabel(const QString& name)
 
 } // namespace
 
-SiteAirPanel::SiteAirPanel(const InputStyle& style, const LocalSpeaker& speaker, QWidget* parent)
+SiteAirPanel::SiteAirPanel(InputStyle style, const LocalSpeaker& speaker, QWidget* parent)
     : QWidget(parent)
-    , m_style(style)
+    , m_style(std::move(style))
     , m_speaker(speaker)
     , m_meaning(wrappedLabel(u"site-air-meaning"_s))
     , m_choose(new QPushButton(tr("&Read a weather file…")))

@@ -25,7 +25,7 @@ class SiteAirPanel final : public QWidget
 {
     Q_OBJECT
 public:
-    SiteAirPanel(const InputStyle& style, const LocalSpeaker& speaker, QWidget* parent = nullptr);
+    SiteAirPanel(InputStyle style, const LocalSpeaker& speaker, QWidget* parent = nullptr);
 
     /// Says what this air means; what is needed, where a value is missing.
     void showAir(const SiteAir& air);

@@ -14,6 +14,8 @@
 
 using namespace Qt::Literals::StringLiterals;
 
+#include <algorithm>
+
 namespace padside {
 
 namespace {
@@ -94,8 +96,8 @@ void LedgerPanel::setSnapshot(const UnitSnapshot& snapshot)
         says << m_book.speaker().said(leakReckoning());
     m_says->setText(says.join(u' '));
     m_days->clear();
-    for (auto one = ledger.days.rbegin(); one != ledger.days.rend(); ++one) // the newest is what people look for
-        addDay(*one);
+    std::for_each(ledger.days.rbegin(), ledger.days.rend(), // the newest is what people look for
+                  [this](const LedgerDay& one) { addDay(one); });
     m_days->setVisible(!ledger.days.empty());
     for (int column = day; column < details; ++column)
         m_days->resizeColumnToContents(column);

@@ -16,6 +16,7 @@
 #include "ui/pages/visit/photo_frame.h"
 #include "ui/pages/visit/photo_strip.h"
 #include "ui/pages/visit/wetness_choice.h"
+#include "ui/pages/visit/zone_panel_room.h"
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -33,8 +34,6 @@ namespace {
 
 constexpr int frameEdge = 900; // pixels a photo is read at: sharp on a large screen, quick on a small one
 constexpr int zoneNoteHeight = 50;
-constexpr int outlineRoom = 3; ///< px around what scrolls, for the outline of the focus
-constexpr int side = 16 - outlineRoom; ///< px left and right of everything
 
 QPushButton* phaseButton(const QString& text)
 {
@@ -98,47 +97,6 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
     connectAll();
 }
 
-QWidget* ZonePanel::makeSight()
-{
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_title, 1);
-    head->addWidget(m_place);
-    auto* phases = new QHBoxLayout(m_phaseRow);
-    phases->setContentsMargins(0, 0, 0, 0);
-    phases->addWidget(m_asFound);
-    phases->addWidget(m_asLeft);
-    phases->addStretch();
-    auto* compare = new QHBoxLayout;
-    compare->setSpacing(16);
-    compare->addWidget(makeLastTime(), 1);
-    compare->addWidget(makeToday(), 1);
-    auto* sight = new QWidget;
-    auto* layout = new QVBoxLayout(sight);
-    layout->setContentsMargins(side, 10 - outlineRoom, side, 0);
-    layout->setSpacing(5);
-    layout->addLayout(head);
-    layout->addWidget(m_caution);
-    layout->addWidget(m_phaseRow);
-    layout->addLayout(compare, 1);
-    layout->addWidget(m_grades);
-    return sight;
-}
-
-QLayout* ZonePanel::makeFoot()
-{
-    auto* touch = new QHBoxLayout;
-    touch->setSpacing(4);
-    touch->addWidget(m_same);
-    touch->addStretch();
-    touch->addWidget(m_wetness);
-    auto* foot = new QVBoxLayout;
-    foot->setContentsMargins(side, 0, side, 0);
-    foot->setSpacing(6);
-    foot->addLayout(touch);
-    foot->addWidget(m_note);
-    return foot;
-}
-
 void ZonePanel::connectAll()
 {
     connect(m_grades, &GradeChoice::graded, this, [this](Grade grade) {
@@ -161,37 +119,6 @@ void ZonePanel::connectAll()
         if (m_line && m_mayWrite && m_note->toPlainText() != m_shownNote)
             m_log.draftNote(look(), m_note->toPlainText().toStdString());
     });
-}
-
-QWidget* ZonePanel::makeLastTime()
-{
-    auto* side = new QWidget;
-    auto* layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
-    layout->addWidget(m_lastHeading);
-    layout->addWidget(m_lastFrame, 1);
-    layout->addWidget(m_lastText);
-    m_lastHeading->setObjectName(u"lastHeading"_s);
-    m_lastText->setObjectName(u"lastText"_s);
-    return side;
-}
-
-QWidget* ZonePanel::makeToday()
-{
-    auto* side = new QWidget;
-    auto* layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
-    auto* head = new QHBoxLayout; // the button beside the words: below the frame it would cost a small screen a row
-    head->setSpacing(4);
-    head->addWidget(m_todayHeading, 1);
-    head->addWidget(m_addPhoto);
-    m_todayHeading->setWordWrap(true);
-    layout->addLayout(head);
-    layout->addWidget(m_todayFrame, 1);
-    layout->addWidget(m_photos);
-    return side;
 }
 
 void ZonePanel::showLine(const ZoneLine& line, const QString& place, bool mayWrite)
