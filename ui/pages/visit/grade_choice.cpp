@@ -29,7 +29,7 @@ GradeChoice::GradeChoice(RecordBook& book, const Theme& theme, QWidget* parent)
 {
     auto* rows = new QVBoxLayout(m_gradeRows);
     rows->setContentsMargins(0, 0, 0, 0);
-    rows->setSpacing(3);
+    rows->setSpacing(2);
     for (const auto& [grade, code, word] : codesOf(Grade{})) {
         auto* button = new GradeButton(grade, theme);
         button->setObjectName(u"grade%1"_s.arg(numeral(grade)));
@@ -66,7 +66,7 @@ GradeChoice::GradeChoice(RecordBook& book, const Theme& theme, QWidget* parent)
     makeChoice(*m_notSeen, [this] { askReason(); });
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(3);
+    layout->setSpacing(2);
     layout->addWidget(m_gradeRows);
     layout->addWidget(m_notSeen);
     layout->addWidget(m_reasonRows);

@@ -90,8 +90,8 @@ ZonePanel::ZonePanel(RecordBook& book, VisitLog& log, const Theme& theme, QWidge
 
     m_area = new PageArea(makeSight());
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(outlineRoom, outlineRoom, outlineRoom, 8);
-    layout->setSpacing(6);
+    layout->setContentsMargins(outlineRoom, outlineRoom, outlineRoom, 6);
+    layout->setSpacing(4);
     layout->addWidget(m_area, 1);
     layout->addLayout(makeFoot());
     connectAll();

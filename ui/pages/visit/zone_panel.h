@@ -63,8 +63,7 @@ private:
     [[nodiscard]] QWidget* makeSight();
     [[nodiscard]] QLayout* makeFoot(); ///< always in view: every zone is said to be dry, damp or wet
     void connectAll();
-    QWidget* makeLastTime();
-    QWidget* makeToday();
+    [[nodiscard]] QLayout* makeComparison();
     void showCautions();
     void showLastTime();
     void showToday();

@@ -11,6 +11,7 @@
 #include "ui/pages/visit/zone_panel.h"
 #include "ui/pages/visit/zone_panel_room.h"
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPlainTextEdit>
@@ -31,18 +32,14 @@ QWidget* ZonePanel::makeSight()
     phases->addWidget(m_asFound);
     phases->addWidget(m_asLeft);
     phases->addStretch();
-    auto* compare = new QHBoxLayout;
-    compare->setSpacing(16);
-    compare->addWidget(makeLastTime(), 1);
-    compare->addWidget(makeToday(), 1);
     auto* sight = new QWidget;
     auto* layout = new QVBoxLayout(sight);
     layout->setContentsMargins(sideMargin, 10 - outlineRoom, sideMargin, 0);
-    layout->setSpacing(5);
+    layout->setSpacing(4);
     layout->addLayout(head);
     layout->addWidget(m_caution);
     layout->addWidget(m_phaseRow);
-    layout->addLayout(compare, 1);
+    layout->addLayout(makeComparison(), 1);
     layout->addWidget(m_grades);
     return sight;
 }
@@ -56,41 +53,34 @@ QLayout* ZonePanel::makeFoot()
     touch->addWidget(m_wetness);
     auto* foot = new QVBoxLayout;
     foot->setContentsMargins(sideMargin, 0, sideMargin, 0);
-    foot->setSpacing(6);
+    foot->setSpacing(4);
     foot->addLayout(touch);
     foot->addWidget(m_note);
     return foot;
 }
 
-QWidget* ZonePanel::makeLastTime()
+QLayout* ZonePanel::makeComparison()
 {
-    auto* side = new QWidget;
-    auto* layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
-    layout->addWidget(m_lastHeading);
-    layout->addWidget(m_lastFrame, 1);
-    layout->addWidget(m_lastText);
     m_lastHeading->setObjectName(u"lastHeading"_s);
     m_lastText->setObjectName(u"lastText"_s);
-    return side;
-}
-
-QWidget* ZonePanel::makeToday()
-{
-    auto* side = new QWidget;
-    auto* layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
-    auto* head = new QHBoxLayout; // the button beside the words: below the frame it would cost a small screen a row
-    head->setSpacing(4);
-    head->addWidget(m_todayHeading, 1);
-    head->addWidget(m_addPhoto);
     m_todayHeading->setWordWrap(true);
-    layout->addLayout(head);
-    layout->addWidget(m_todayFrame, 1);
-    layout->addWidget(m_photos);
-    return side;
+    auto* today = new QHBoxLayout; // the button beside the words: below the frame it would cost a small screen a row
+    today->setSpacing(4);
+    today->addWidget(m_todayHeading, 1);
+    today->addWidget(m_addPhoto);
+    auto* grid = new QGridLayout; // so that both frames stand at one height
+    grid->setHorizontalSpacing(16);
+    grid->setVerticalSpacing(4);
+    grid->addWidget(m_lastHeading, 0, 0);
+    grid->addWidget(m_lastFrame, 1, 0);
+    grid->addWidget(m_lastText, 2, 0, Qt::AlignTop);
+    grid->addLayout(today, 0, 1);
+    grid->addWidget(m_todayFrame, 1, 1);
+    grid->addWidget(m_photos, 2, 1);
+    grid->setRowStretch(1, 1);
+    for (const int column : {0, 1})
+        grid->setColumnStretch(column, 1);
+    return grid;
 }
 
 } // namespace padside
