@@ -138,7 +138,7 @@ private:
         const bool apart = m_columns.time && m_columns.date;
         const std::string_view said = m_cells[m_columns.time ? *m_columns.time : *m_columns.date];
         // A column of times may hold the date too, with a column for the date beside it.
-        auto minutes = weatherMinutes(said);
+        auto minutes = m_clock.minutes(said);
         if (!minutes && apart)
             minutes = weatherMinutes(m_cells[*m_columns.date], said);
         if (!minutes) {
@@ -220,6 +220,7 @@ private:
     std::vector<std::string_view> m_cells; // of the row being read, as m_row: made once, not for each
     WeatherRow m_row;
     std::size_t m_count = 0;
+    WeatherClock m_clock;
     RowHours m_hours;
     bool m_lastUsed = false;
 };

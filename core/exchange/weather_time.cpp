@@ -69,8 +69,22 @@ std::optional<std::int64_t> minutesToDay(std::string_view& text)
 
 std::optional<std::int64_t> weatherMinutes(std::string_view text)
 {
+    return WeatherClock().minutes(text);
+}
+
+std::optional<std::int64_t> WeatherClock::minutes(std::string_view text)
+{
     text = withoutBlanks(text);
-    const auto day = minutesToDay(text);
+    std::optional<std::int64_t> day;
+    if (m_day && text.starts_with(m_dayText)) {
+        day = m_day;
+        text.remove_prefix(m_dayText.size());
+    } else {
+        const std::string_view whole = text;
+        day = minutesToDay(text);
+        m_day = day;
+        m_dayText = whole.substr(0, whole.size() - text.size());
+    }
     if (!day || text.empty())
         return day;
     if (!takeSign(text, "T "))

@@ -16,4 +16,16 @@ namespace padside {
 /// The same where date and time stand apart.
 [[nodiscard]] std::optional<std::int64_t> weatherMinutes(std::string_view date, std::string_view time);
 
+/// Reads the times of row after row, whose day is mostly that of the row before. The texts must outlive it.
+class WeatherClock
+{
+public:
+    /// As weatherMinutes(text).
+    [[nodiscard]] std::optional<std::int64_t> minutes(std::string_view text);
+
+private:
+    std::string_view m_dayText;
+    std::optional<std::int64_t> m_day; ///< of m_dayText
+};
+
 } // namespace padside
