@@ -19,14 +19,6 @@ namespace padside {
 
 namespace {
 
-struct ChecksWords
-{
-    std::string file;
-    std::string unit;
-    std::string on;
-    AnswerForm form = AnswerForm::table;
-};
-
 /// The reviews of one site's units, with what their rows need.
 struct SiteChecks
 {
@@ -35,7 +27,7 @@ struct SiteChecks
     std::vector<UnitReview> reviews;
 };
 
-std::vector<SiteChecks> checksBySite(Store& store, const ChecksWords& words, const Catalogue& catalogue, Date day)
+std::vector<SiteChecks> checksBySite(Store& store, const AskedOfFile& words, const Catalogue& catalogue, Date day)
 {
     std::vector<SiteChecks> sites;
     for (const Unit& unit : unitsFor(store, words.unit)) {
@@ -67,7 +59,7 @@ nlohmann::ordered_json rowOf(const Check& check, const SiteTrip& trip, const Uni
             {"sets_the_day", setsTheDay}};
 }
 
-int printChecks(const ChecksWords& words, const CommandSurroundings& surroundings)
+int printChecks(const AskedOfFile& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
@@ -105,13 +97,10 @@ int printChecks(const ChecksWords& words, const CommandSurroundings& surrounding
 
 void addChecksCommand(CLI::App& app, Command& chosen)
 {
-    const auto words = std::make_shared<ChecksWords>();
+    const auto words = std::make_shared<AskedOfFile>();
     CLI::App* command
         = app.add_subcommand("checks", "What to look at next and when, bundled into the fewest trips per site");
-    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
-    command->add_option("--unit", words->unit, "only the unit with this tag")->type_name("TAG");
-    command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
-    addFormOption(*command, words->form, {AnswerForm::table, AnswerForm::json, AnswerForm::csv, AnswerForm::icalendar});
+    addAskedOfFile(*command, *words, {AnswerForm::table, AnswerForm::json, AnswerForm::csv, AnswerForm::icalendar});
     command->callback([words, &chosen] {
         chosen = [words](const CommandSurroundings& surroundings) { return printChecks(*words, surroundings); };
     });

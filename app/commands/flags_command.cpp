@@ -13,14 +13,6 @@ namespace padside {
 
 namespace {
 
-struct FlagsWords
-{
-    std::string file;
-    std::string unit;
-    std::string on;
-    AnswerForm form = AnswerForm::table;
-};
-
 nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const Catalogue& catalogue)
 {
     auto evidence = nlohmann::ordered_json::array();
@@ -41,7 +33,7 @@ nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const C
             {"evidence", evidence}};
 }
 
-int printFlags(const FlagsWords& words, const CommandSurroundings& surroundings)
+int printFlags(const AskedOfFile& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
@@ -63,12 +55,9 @@ int printFlags(const FlagsWords& words, const CommandSurroundings& surroundings)
 
 void addFlagsCommand(CLI::App& app, Command& chosen)
 {
-    const auto words = std::make_shared<FlagsWords>();
+    const auto words = std::make_shared<AskedOfFile>();
     CLI::App* command = app.add_subcommand("flags", "Reasons to worry, each with why and what would clear it");
-    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
-    command->add_option("--unit", words->unit, "only the unit with this tag")->type_name("TAG");
-    command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
-    addFormOption(*command, words->form, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
+    addAskedOfFile(*command, *words, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
     command->callback([words, &chosen] {
         chosen = [words](const CommandSurroundings& surroundings) { return printFlags(*words, surroundings); };
     });

@@ -18,14 +18,6 @@ namespace {
 
 using Row = nlohmann::ordered_json;
 
-struct LedgerWords
-{
-    std::string file;
-    std::string unit;
-    std::string on;
-    AnswerForm form = AnswerForm::table;
-};
-
 template <typename Value> Row figureOrNull(const std::optional<Value>& value)
 {
     return value ? Row(*value) : Row(nullptr);
@@ -88,7 +80,7 @@ void addShown(Row& row)
     row["shown_lost"] = shown("lost_kg");
 }
 
-int printLedger(const LedgerWords& words, const CommandSurroundings& surroundings)
+int printLedger(const AskedOfFile& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
@@ -149,13 +141,10 @@ int printLedger(const LedgerWords& words, const CommandSurroundings& surrounding
 
 void addLedgerCommand(CLI::App& app, Command& chosen)
 {
-    const auto words = std::make_shared<LedgerWords>();
+    const auto words = std::make_shared<AskedOfFile>();
     CLI::App* command
         = app.add_subcommand("ledger", "Refrigerant by unit and by cylinder: in, recovered, lost, leak rates, limits");
-    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
-    command->add_option("--unit", words->unit, "only the unit with this tag")->type_name("TAG");
-    command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
-    addFormOption(*command, words->form, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
+    addAskedOfFile(*command, *words, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
     command->callback([words, &chosen] {
         chosen = [words](const CommandSurroundings& surroundings) { return printLedger(*words, surroundings); };
     });

@@ -7,6 +7,7 @@
 #include "core/store/site_book.h"
 #include "resources/resources.h"
 
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <ostream>
 
@@ -92,6 +93,14 @@ std::string placeName(const UnitRecord& record, const Catalogue& catalogue, std:
     const std::string partText = partName(record, catalogue, part, zone);
     const std::string zoneText = zoneName(record, zone);
     return zoneText.empty() ? partText : partText + ", " + zoneText;
+}
+
+void addAskedOfFile(CLI::App& command, AskedOfFile& asked, const std::vector<AnswerForm>& forms)
+{
+    command.add_option("file", asked.file, "the record file")->required()->type_name("FILE");
+    command.add_option("--unit", asked.unit, "only the unit with this tag")->type_name("TAG");
+    command.add_option("--on", asked.on, "as of this day (default: today)")->type_name("DATE");
+    addFormOption(command, asked.form, forms);
 }
 
 } // namespace padside

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "app/answer.h"
 #include "app/command_line.h"
 #include "core/catalogue/catalogue.h"
 #include "core/review/unit_review.h"
@@ -22,6 +23,18 @@ namespace padside {
 
 /// The same for a command: the complaint goes to its `err`.
 [[nodiscard]] Catalogue catalogueFor(Store& store, const CommandSurroundings& surroundings);
+
+/// What every command that looks at units on a day is asked.
+struct AskedOfFile
+{
+    std::string file;
+    std::string unit; ///< empty: all
+    std::string on; ///< empty: today
+    AnswerForm form = AnswerForm::table;
+};
+
+/// Adds FILE, --unit, --on and --as with these forms.
+void addAskedOfFile(CLI::App& command, AskedOfFile& asked, const std::vector<AnswerForm>& forms);
 
 /// The units a command is about: the one with this tag, or all that are not retired. A tag that is not there is refused
 /// with a sentence that names some that are.

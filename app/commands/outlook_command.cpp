@@ -14,14 +14,6 @@ namespace padside {
 
 namespace {
 
-struct OutlookWords
-{
-    std::string file;
-    std::string unit;
-    std::string on;
-    AnswerForm form = AnswerForm::table;
-};
-
 nlohmann::ordered_json dayOrNull(const std::optional<Date>& day)
 {
     return day ? nlohmann::ordered_json(isoText(*day)) : nlohmann::ordered_json(nullptr);
@@ -55,7 +47,7 @@ nlohmann::ordered_json rowOf(const ZoneForecast& zone, const UnitRecord& record,
             {"late", dayOrNull(zone.late)}};
 }
 
-int printOutlook(const OutlookWords& words, const CommandSurroundings& surroundings)
+int printOutlook(const AskedOfFile& words, const CommandSurroundings& surroundings)
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
@@ -84,13 +76,10 @@ int printOutlook(const OutlookWords& words, const CommandSurroundings& surroundi
 
 void addOutlookCommand(CLI::App& app, Command& chosen)
 {
-    const auto words = std::make_shared<OutlookWords>();
+    const auto words = std::make_shared<AskedOfFile>();
     CLI::App* command
         = app.add_subcommand("outlook", "What is likely to be spent and when, a range of dates for each zone");
-    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
-    command->add_option("--unit", words->unit, "only the unit with this tag")->type_name("TAG");
-    command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
-    addFormOption(*command, words->form, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
+    addAskedOfFile(*command, *words, {AnswerForm::table, AnswerForm::json, AnswerForm::csv});
     command->callback([words, &chosen] {
         chosen = [words](const CommandSurroundings& surroundings) { return printOutlook(*words, surroundings); };
     });

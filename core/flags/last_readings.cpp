@@ -30,6 +30,11 @@ std::optional<LastReadings> lastReadings(const UnitView& unit, const std::string
     LastReadings result;
     result.visit = &*last;
     result.verdicts = verdictsOn(measuredAt(unit.record, *last, Phase::asFound, unit.catalogue));
+    const bool takenAgain = std::ranges::any_of(unit.record.readings, [&](const Reading& reading) {
+        return reading.visitId == last->id && reading.phase == Phase::asLeft;
+    });
+    if (!takenAgain)
+        return result;
     for (Verdict& left : verdictsOn(measuredAt(unit.record, *last, Phase::asLeft, unit.catalogue))) {
         std::erase_if(result.verdicts,
                       [&](const Verdict& found) { return found.code == left.code && found.partId == left.partId; });

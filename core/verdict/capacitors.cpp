@@ -19,38 +19,37 @@ struct Section
 constexpr std::array sections{Section{"capacitor-compressor", PADSIDE_SAY("Capacitor, compressor section,")},
                               Section{"capacitor-fan", PADSIDE_SAY("Capacitor, fan section,")}};
 
+/// A capacitance held against the label in `plateItem`.
+Verdict heldAgainstLabel(const Measured& measured, double farads, Told told, const char* plateItem)
+{
+    told.below = PADSIDE_SAY("it has lost capacity; replace it before it strands the motor.");
+    told.above = PADSIDE_SAY("more than it is made for: the meter, or another capacitor than the label says.");
+    told.source = measured.sourceOf("capacitor-label-tolerance");
+    const auto label = measured.plate(plateItem);
+    if (!label) {
+        return noAnswer(told,
+                        {PADSIDE_SAY("{0} {1}; note the value on its label to know what to ask for."),
+                         {Word{told.name}, Amount{farads, QuantityKind::capacitance}}});
+    }
+    const Range range = around(*label, *label * measured.limit("capacitor-label-tolerance"),
+                               *label * measured.limit("capacitor-spent"));
+    return heldAgainst(farads, QuantityKind::capacitance, range, told);
+}
+
 void judgeUnderLoad(const Measured& measured, std::vector<Verdict>& verdicts)
 {
     const Taken* current = measured.find("capacitor-load-current");
     const auto voltage = measured.value("capacitor-load-voltage");
     if (current == nullptr || !voltage)
         return;
-    const std::vector<std::string> from{"capacitor-load-current", "capacitor-load-voltage"};
+    Told told;
+    told.code = "capacitor-under-load";
+    told.from = {"capacitor-load-current", "capacitor-load-voltage"};
+    told.name = PADSIDE_SAY("Capacitor under load");
+    told.partId = current->partId;
     const auto farads = capacitanceUnderLoad(current->si, *voltage, measured.limit("line-frequency"));
-    if (!farads) {
-        verdicts.push_back(question("capacitor-under-load", from, farads.error().what));
-        return;
-    }
-    const Told told{"capacitor-under-load",
-                    from,
-                    PADSIDE_SAY("Capacitor under load"),
-                    PADSIDE_SAY("it has lost capacity; replace it before it strands the motor."),
-                    PADSIDE_SAY("more than it is made for: the meter, or another capacitor than the label says."),
-                    measured.sourceOf("capacitor-label-tolerance"),
-                    current->partId};
-    const auto label = measured.plate("capacitor-compressor");
-    const Amount value{*farads, QuantityKind::capacitance};
-    if (!label) {
-        verdicts.push_back(noAnswer(
-            told,
-            {PADSIDE_SAY("{0} {1}; note the value on its label to know what to ask for."), {Word{told.name}, value}}));
-        return;
-    }
-    const double near = measured.limit("capacitor-label-tolerance");
-    const double far = measured.limit("capacitor-spent");
-    verdicts.push_back(heldAgainst(*farads, QuantityKind::capacitance,
-                                   {*label * (1 - near), *label * (1 + near), *label * (1 - far), *label * (1 + far)},
-                                   told));
+    verdicts.push_back(farads ? heldAgainstLabel(measured, *farads, told, "capacitor-compressor")
+                              : question(told.code, told.from, farads.error().what));
 }
 
 } // namespace
@@ -62,25 +61,12 @@ void judgeCapacitors(const Measured& measured, std::vector<Verdict>& verdicts)
         const Taken* taken = measured.find(section.code);
         if (taken == nullptr)
             continue;
-        const Told told{section.code,
-                        {section.code},
-                        section.name,
-                        PADSIDE_SAY("it has lost capacity; replace it before it strands the motor."),
-                        PADSIDE_SAY("more than it is made for: the meter, or another capacitor than the label says."),
-                        measured.sourceOf("capacitor-label-tolerance"),
-                        taken->partId};
-        const auto label = measured.plate(section.code);
-        if (!label) {
-            verdicts.push_back(noAnswer(told,
-                                        {PADSIDE_SAY("{0} {1}; note the value on its label to know what to ask for."),
-                                         {Word{section.name}, Amount{taken->si, QuantityKind::capacitance}}}));
-            continue;
-        }
-        const double near = measured.limit("capacitor-label-tolerance");
-        const double far = measured.limit("capacitor-spent");
-        verdicts.push_back(
-            heldAgainst(taken->si, QuantityKind::capacitance,
-                        {*label * (1 - near), *label * (1 + near), *label * (1 - far), *label * (1 + far)}, told));
+        Told told;
+        told.code = section.code;
+        told.from = {section.code};
+        told.name = section.name;
+        told.partId = taken->partId;
+        verdicts.push_back(heldAgainstLabel(measured, taken->si, told, section.code));
     }
 }
 

@@ -5,10 +5,10 @@
 #include "core/air/moist_air.h"
 #include "core/air/station_pressure.h"
 #include "core/refrigerant/saturation.h"
+#include "core/verdict/known_figures.h"
 
 #include <algorithm>
 #include <array>
-#include <cassert>
 #include <cmath>
 
 namespace padside {
@@ -75,15 +75,12 @@ std::optional<double> Measured::before(const Taken& reading) const
 
 std::optional<double> Measured::plate(std::string_view item) const
 {
-    const auto found = std::ranges::find(m_unit.nameplate, item, &NameplateValue::item);
-    return found == m_unit.nameplate.end() ? std::nullopt : std::optional(found->value.si);
+    return plateOf(m_unit, item);
 }
 
 double Measured::limit(std::string_view code) const
 {
-    const ReadingLimit* found = m_catalogue.readingLimit(code);
-    assert(found != nullptr && "a limit that a verdict asks for must be in the catalogue");
-    return found->si;
+    return limitOf(m_catalogue, code);
 }
 
 std::string Measured::sourceOf(std::string_view limitCode) const

@@ -20,6 +20,12 @@ struct Range
     std::optional<double> farHighest; ///< not below highest
 };
 
+/// From `near` below a target to as much above it, and the far bounds likewise.
+[[nodiscard]] constexpr Range around(double target, double near, double far)
+{
+    return {target - near, target + near, target - far, target + far};
+}
+
 /// What to say of a value.
 struct Told
 {

@@ -5,30 +5,15 @@
 #include "core/air/station_pressure.h"
 #include "core/corrosion/required_wall.h"
 #include "core/refrigerant/saturation.h"
-
-#include <algorithm>
-#include <cassert>
+#include "core/verdict/known_figures.h"
 
 namespace padside {
 
 namespace {
 
-std::optional<double> plate(const Unit& unit, std::string_view item)
-{
-    const auto found = std::ranges::find(unit.nameplate, item, &NameplateValue::item);
-    return found == unit.nameplate.end() ? std::nullopt : std::optional(found->value.si);
-}
-
-double limitOf(const Catalogue& catalogue, std::string_view code)
-{
-    const ReadingLimit* limit = catalogue.readingLimit(code);
-    assert(limit != nullptr && "a limit that is asked for must be in the catalogue");
-    return limit->si;
-}
-
 std::optional<WallAsked> byVesselCode(const Unit& unit, const Catalogue& catalogue)
 {
-    const auto diameter = plate(unit, "vessel-diameter");
+    const auto diameter = plateOf(unit, "vessel-diameter");
     const Refrigerant* refrigerant = catalogue.refrigerant(unit.refrigerant);
     if (!diameter || refrigerant == nullptr)
         return std::nullopt;
@@ -51,7 +36,7 @@ std::optional<WallAsked> byVesselCode(const Unit& unit, const Catalogue& catalog
 
 WallAsked requiredWallOf(const Unit& unit, const Catalogue& catalogue, double firstReadingM)
 {
-    if (const auto named = plate(unit, "minimum-wall"))
+    if (const auto named = plateOf(unit, "minimum-wall"))
         return {*named, {PADSIDE_SAY("must be left by the nameplate or the maker's data"), {}}};
     if (auto computed = byVesselCode(unit, catalogue))
         return *std::move(computed);

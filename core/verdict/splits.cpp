@@ -30,7 +30,7 @@ void judgeSplits(const Measured& measured, std::vector<Verdict>& verdicts)
         const double near = measured.limit("evaporator-split-tolerance");
         const double far = measured.limit("evaporator-split-far");
         verdicts.push_back(heldAgainst(*returnAir - *boiling, QuantityKind::temperatureDifference,
-                                       {target - near, target + near, target - far, target + far},
+                                       around(target, near, far),
                                        {"evaporator-split",
                                         {"return-dry-bulb", "suction-pressure"},
                                         PADSIDE_SAY("Boiling below the return air by"),

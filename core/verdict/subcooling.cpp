@@ -46,10 +46,9 @@ void judgeSubcooling(const Measured& measured, std::vector<Verdict>& verdicts)
     }
     if (const auto plate = measured.plate("subcooling-target")) {
         const double tolerance = measured.limit("subcooling-tolerance");
-        verdicts.push_back(
-            heldAgainst(*subcooling, QuantityKind::temperatureDifference,
-                        {*plate - tolerance, *plate + tolerance, *plate - 2 * tolerance, *plate + 2 * tolerance},
-                        subcoolingTold(PADSIDE_SAY("nameplate or the maker's data"))));
+        verdicts.push_back(heldAgainst(*subcooling, QuantityKind::temperatureDifference,
+                                       around(*plate, tolerance, 2 * tolerance),
+                                       subcoolingTold(PADSIDE_SAY("nameplate or the maker's data"))));
         return;
     }
     if (measured.unit().metering == Metering::fixedOrifice) {

@@ -27,12 +27,10 @@ struct SuperheatAsked
     std::string source;
 };
 
-SuperheatAsked around(double targetK, const Measured& measured, std::vector<std::string> from, std::string source)
+SuperheatAsked askedAround(double targetK, const Measured& measured, std::vector<std::string> from, std::string source)
 {
     const double tolerance = measured.limit("superheat-tolerance");
-    return {{targetK - tolerance, targetK + tolerance, targetK - 2 * tolerance, targetK + 2 * tolerance},
-            std::move(from),
-            std::move(source)};
+    return {around(targetK, tolerance, 2 * tolerance), std::move(from), std::move(source)};
 }
 
 /// The nameplate first, then the chart for a fixed orifice, then the wide range of a valve.
@@ -40,7 +38,7 @@ std::optional<SuperheatAsked> asked(const Measured& measured)
 {
     const std::vector<std::string> pair{"suction-pressure", "suction-line-temperature"};
     if (const auto plate = measured.plate("superheat-target"))
-        return around(*plate, measured, pair, PADSIDE_SAY("nameplate or the maker's data"));
+        return askedAround(*plate, measured, pair, PADSIDE_SAY("nameplate or the maker's data"));
     if (measured.unit().metering == Metering::fixedOrifice) {
         const auto wetBulb = measured.value("return-wet-bulb");
         const auto outdoor = measured.outdoorK();
@@ -49,8 +47,9 @@ std::optional<SuperheatAsked> asked(const Measured& measured)
         const auto target = targetSuperheat(*wetBulb, *outdoor);
         if (!target || !target->byChartK)
             return std::nullopt;
-        return around(*target->byChartK, measured, {"return-wet-bulb", "suction-pressure", "suction-line-temperature"},
-                      std::string(targetChartSource));
+        return askedAround(*target->byChartK, measured,
+                           {"return-wet-bulb", "suction-pressure", "suction-line-temperature"},
+                           std::string(targetChartSource));
     }
     if (measured.unit().metering == Metering::unknown)
         return std::nullopt;

@@ -19,7 +19,7 @@ void judgeSupplyAir(const Measured& measured, std::vector<Verdict>& verdicts)
     const double near = measured.limit("supply-air-drop-tolerance");
     const double far = measured.limit("supply-air-drop-far");
     verdicts.push_back(heldAgainst(*returnAir - *supply, QuantityKind::temperatureDifference,
-                                   {*target - near, *target + near, *target - far, *target + far},
+                                   around(*target, near, far),
                                    {"supply-air-drop",
                                     {"return-dry-bulb", "return-wet-bulb", "supply-dry-bulb"},
                                     PADSIDE_SAY("Supply air colder than the return air by"),

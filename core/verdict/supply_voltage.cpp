@@ -5,6 +5,8 @@
 #include "core/verdict/range.h"
 #include "core/verdict/voltage_imbalance.h"
 
+#include <array>
+
 namespace padside {
 
 namespace {
@@ -29,63 +31,58 @@ void judgeLevel(const Measured& measured, std::vector<Verdict>& verdicts)
     }
     const double far = measured.limit("line-voltage-tolerance");
     const double near = far - measured.limit("line-voltage-near-edge");
-    verdicts.push_back(heldAgainst(*volts, QuantityKind::voltage,
-                                   {*rated * (1 - near), *rated * (1 + near), *rated * (1 - far), *rated * (1 + far)},
-                                   told));
+    verdicts.push_back(heldAgainst(*volts, QuantityKind::voltage, around(*rated, *rated * near, *rated * far), told));
+}
+
+/// How unequal the three readings of `told` are, held against a highest share; empty unless all three were taken.
+std::optional<Verdict> imbalanceVerdict(const Measured& measured, const Told& told, const Range& range)
+{
+    std::array<double, 3> phases{};
+    for (std::size_t phase = 0; phase < phases.size(); ++phase) {
+        const auto taken = measured.value(told.from.at(phase));
+        if (!taken)
+            return std::nullopt;
+        phases[phase] = *taken;
+    }
+    const auto imbalance = imbalanceOf(phases);
+    return imbalance ? heldAgainst(*imbalance, QuantityKind::ratio, range, told)
+                     : question(told.code, told.from, imbalance.error().what);
 }
 
 void judgeImbalance(const Measured& measured, std::vector<Verdict>& verdicts)
 {
-    const auto first = measured.value("line-voltage-1-2");
-    const auto second = measured.value("line-voltage-2-3");
-    const auto third = measured.value("line-voltage-3-1");
-    if (!first || !second || !third)
+    auto verdict = imbalanceVerdict(measured,
+                                    {"voltage-imbalance",
+                                     {"line-voltage-1-2", "line-voltage-2-3", "line-voltage-3-1"},
+                                     PADSIDE_SAY("Voltage imbalance"),
+                                     {},
+                                     PADSIDE_SAY("the windings run hotter."),
+                                     measured.sourceOf("voltage-imbalance-good")},
+                                    {std::nullopt, measured.limit("voltage-imbalance-good"), std::nullopt,
+                                     measured.limit("voltage-imbalance-far")});
+    if (!verdict)
         return;
-    const std::vector<std::string> from{"line-voltage-1-2", "line-voltage-2-3", "line-voltage-3-1"};
-    const auto imbalance = imbalanceOf({*first, *second, *third});
-    if (!imbalance) {
-        verdicts.push_back(question("voltage-imbalance", from, imbalance.error().what));
-        return;
-    }
-    Verdict verdict = heldAgainst(
-        *imbalance, QuantityKind::ratio,
-        {std::nullopt, measured.limit("voltage-imbalance-good"), std::nullopt, measured.limit("voltage-imbalance-far")},
-        {"voltage-imbalance",
-         from,
-         PADSIDE_SAY("Voltage imbalance"),
-         {},
-         PADSIDE_SAY("the windings run hotter."),
-         measured.sourceOf("voltage-imbalance-good")});
-    if (verdict.side == Side::above) {
-        verdict.sentence
+    if (verdict->side == Side::above) {
+        verdict->sentence
             = {PADSIDE_SAY("Voltage imbalance {0}, above {1}: the windings warm by about {2} more; past 5 % the motor "
                            "must not run."),
-               {*verdict.value, *verdict.highest, Amount{extraWindingHeat(*imbalance), QuantityKind::ratio}}};
+               {*verdict->value, *verdict->highest, Amount{extraWindingHeat(verdict->value->si), QuantityKind::ratio}}};
     }
-    verdicts.push_back(std::move(verdict));
+    verdicts.push_back(*std::move(verdict));
 }
 
 void judgeLegCurrents(const Measured& measured, std::vector<Verdict>& verdicts)
 {
-    const auto first = measured.value("leg-current-1");
-    const auto second = measured.value("leg-current-2");
-    const auto third = measured.value("leg-current-3");
-    if (!first || !second || !third)
-        return;
-    const std::vector<std::string> from{"leg-current-1", "leg-current-2", "leg-current-3"};
-    const auto imbalance = imbalanceOf({*first, *second, *third});
-    if (!imbalance) {
-        verdicts.push_back(question("current-imbalance", from, imbalance.error().what));
-        return;
-    }
-    verdicts.push_back(heldAgainst(*imbalance, QuantityKind::ratio,
-                                   {std::nullopt, measured.limit("current-imbalance-highest"), {}, {}},
-                                   {"current-imbalance",
-                                    from,
-                                    PADSIDE_SAY("Current imbalance"),
-                                    {},
-                                    PADSIDE_SAY("one leg works harder: voltage, a connection, or the winding."),
-                                    measured.sourceOf("current-imbalance-highest")}));
+    auto verdict = imbalanceVerdict(measured,
+                                    {"current-imbalance",
+                                     {"leg-current-1", "leg-current-2", "leg-current-3"},
+                                     PADSIDE_SAY("Current imbalance"),
+                                     {},
+                                     PADSIDE_SAY("one leg works harder: voltage, a connection, or the winding."),
+                                     measured.sourceOf("current-imbalance-highest")},
+                                    {std::nullopt, measured.limit("current-imbalance-highest"), {}, {}});
+    if (verdict)
+        verdicts.push_back(*std::move(verdict));
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 
 #include "core/corrosion/rust_grade.h"
 #include "core/trend/reading_series.h"
+#include "core/verdict/known_figures.h"
 #include "core/verdict/range.h"
 
 #include <array>
@@ -15,12 +16,6 @@ namespace {
 constexpr double daysPerYear = 365.25;
 constexpr double leastRatePerYear = 0.001; // less than 0.1 % a year is not worth a word; ours
 
-double limitOf(const Catalogue& catalogue, std::string_view code, double fallback)
-{
-    const ReadingLimit* limit = catalogue.readingLimit(code);
-    return limit != nullptr ? limit->si : fallback;
-}
-
 Verdict wallVerdict(const WallOutlook& outlook, const WallAsked& asked, const Catalogue& catalogue)
 {
     Verdict verdict;
@@ -29,7 +24,7 @@ Verdict wallVerdict(const WallOutlook& outlook, const WallAsked& asked, const Ca
     verdict.value = Amount{outlook.thicknessM, QuantityKind::length};
     verdict.lowest = Amount{asked.metres, QuantityKind::length};
     verdict.sentence = outlook.said;
-    const double watch = limitOf(catalogue, "wall-watch", 4);
+    const double watch = limitOf(catalogue, "wall-watch");
     if (outlook.thicknessM <= asked.metres) {
         verdict.side = Side::below;
         verdict.judgement = Judgement::outside;
@@ -66,12 +61,15 @@ void judgeRust(ZoneMeasure& measure, const Catalogue& catalogue)
         measure.verdict = question("rust-share", {"rust-share"}, grades.error().what);
         return;
     }
-    const ReadingLimit* good = catalogue.readingLimit("rust-share-good");
     measure.verdict = heldAgainst(
         share, QuantityKind::ratio,
-        {std::nullopt, limitOf(catalogue, "rust-share-good", 0.01), std::nullopt,
-         limitOf(catalogue, "rust-share-far", 0.1)},
-        {"rust-share", {"rust-share"}, PADSIDE_SAY("Rusted"), {}, {}, good != nullptr ? good->source : std::string()});
+        {std::nullopt, limitOf(catalogue, "rust-share-good"), std::nullopt, limitOf(catalogue, "rust-share-far")},
+        {"rust-share",
+         {"rust-share"},
+         PADSIDE_SAY("Rusted"),
+         {},
+         {},
+         catalogue.readingLimit("rust-share-good")->source});
     const std::vector<Argument> words{*measure.verdict.value, static_cast<std::int64_t>(grades->ri),
                                       static_cast<std::int64_t>(grades->d610)};
     measure.verdict.sentence = {PADSIDE_SAY("Rusted {0}: Ri {1} by ISO 4628-3, grade {2} by ASTM D610."), words};

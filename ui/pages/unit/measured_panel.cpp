@@ -12,6 +12,8 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
@@ -121,15 +123,31 @@ QWidget* MeasuredPanel::entryOf(const UnitRecord& record, const ZoneMeasure& mea
     return entry;
 }
 
-void MeasuredPanel::setSnapshot(const UnitSnapshot& snapshot)
+void MeasuredPanel::setSnapshot(UnitSnapshotPtr snapshot)
 {
+    m_toShow = std::move(snapshot);
+    if (isVisible())
+        fill();
+}
+
+void MeasuredPanel::showEvent(QShowEvent* event)
+{
+    QScrollArea::showEvent(event);
+    if (m_toShow)
+        fill();
+}
+
+void MeasuredPanel::fill()
+{
+    const UnitSnapshotPtr shownNow = std::exchange(m_toShow, nullptr);
+    const UnitRecord& record = shownNow->record;
     const int at = verticalScrollBar()->value();
     auto* holder = new QWidget;
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(4, 8, 4, 4);
-    const auto measures = zoneMeasures(snapshot.record, m_book.catalogue());
+    const auto measures = zoneMeasures(record, m_book.catalogue());
     for (const ZoneMeasure& measure : measures)
-        column->addWidget(entryOf(snapshot.record, measure));
+        column->addWidget(entryOf(record, measure));
     if (measures.empty()) {
         column->addWidget(wrapped(tr("No wall was gauged and no rusted share noted yet. At a visit, both are asked for "
                                      "beside the readings, zone by zone.")));

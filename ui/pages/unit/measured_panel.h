@@ -8,8 +8,6 @@
 
 #include <QScrollArea>
 
-class QVBoxLayout;
-
 namespace padside {
 
 struct Theme;
@@ -23,13 +21,19 @@ class MeasuredPanel : public QScrollArea
 public:
     MeasuredPanel(const RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
 
-    void setSnapshot(const UnitSnapshot& snapshot);
+    /// The charts are made when the panel is first looked at.
+    void setSnapshot(UnitSnapshotPtr snapshot);
+
+protected:
+    void showEvent(QShowEvent* event) override;
 
 private:
+    void fill();
     [[nodiscard]] QWidget* entryOf(const UnitRecord& record, const ZoneMeasure& measure);
 
     const RecordBook& m_book;
     const Theme& m_theme;
+    UnitSnapshotPtr m_toShow; ///< not shown yet
 };
 
 } // namespace padside

@@ -257,7 +257,7 @@ void UnitPage::showSnapshot()
     m_nextModel->setSnapshot(m_snapshot);
     m_findingModel->setSnapshot(m_snapshot);
     m_history->setSnapshot(m_snapshot);
-    m_measured->setSnapshot(*m_snapshot);
+    m_measured->setSnapshot(m_snapshot);
     m_ledger->setSnapshot(*m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();

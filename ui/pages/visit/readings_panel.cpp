@@ -213,6 +213,7 @@ void ReadingsPanel::makeRows(const VisitSheet& sheet)
 
 void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
 {
+    m_filling = true;
     m_sheet = sheet;
     m_past = recordBefore(sheet.record, sheet.visit);
     std::vector<PartId> parts;
@@ -224,6 +225,7 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         m_parts = parts;
         makeRows(sheet);
     }
+    m_before.clear();
     for (const auto& row : m_rows) {
         row->standing = sheet.readingToday(row->kind.code, row->part, m_phase, row->zone);
         row->field->showEntered(keyOf(*row),
@@ -231,12 +233,14 @@ void ReadingsPanel::showSheet(const VisitSheet& sheet, bool mayWrite)
         row->field->edit().setReadOnly(!mayWrite);
         const auto before = sheet.readingBefore(row->kind.code, row->part, row->zone);
         if (before) {
+            m_before.push_back({row->kind.code, row->part, before->value.si, row->zone});
             const std::string last = showMeasure(before->value.si, unitOf(row->kind), m_book.numberStyle());
             row->last->setText(
                 tr("last %1, %2").arg(QString::fromStdString(last), m_book.speaker().shownDate(before->on)));
         }
         row->last->setVisible(before.has_value());
     }
+    m_filling = false;
     judge();
     filter();
 }

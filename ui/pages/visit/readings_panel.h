@@ -92,6 +92,8 @@ private:
     SuspicionList* m_suspicions = nullptr;
     VisitSheet m_sheet; ///< as last shown
     UnitRecord m_past; ///< before this visit
+    std::vector<Taken> m_before; ///< the last earlier reading of each row
+    bool m_filling = false; ///< a sheet is being shown: judged once, when it is
 };
 
 } // namespace padside

@@ -56,14 +56,9 @@ std::vector<Verdict> ReadingsPanel::verdictsOnZone(const Row& row) const
 
 void ReadingsPanel::judge()
 {
-    if (m_suspicions == nullptr)
-        return; // rows are still being made
-    std::vector<Taken> before;
-    for (const auto& row : m_rows) {
-        if (const auto last = m_sheet.readingBefore(row->kind.code, row->part, row->zone))
-            before.push_back({row->kind.code, row->part, last->value.si, row->zone});
-    }
-    const Measured measured(takenSoFar(), std::move(before), m_sheet.record.unit, m_sheet.record.site.altitudeM,
+    if (m_filling)
+        return;
+    const Measured measured(takenSoFar(), m_before, m_sheet.record.unit, m_sheet.record.site.altitudeM,
                             m_sheet.visit.conditions, m_book.catalogue());
     const std::vector<Verdict> verdicts = verdictsOn(measured);
     for (const auto& row : m_rows) {
