@@ -5,6 +5,7 @@
 #include "app/commands/commands.h"
 #include "app/commands/of_file.h"
 #include "core/review/unit_forecast.h"
+#include "core/store/record_reader.h"
 #include "core/store/store.h"
 
 #include <CLI/CLI.hpp>

@@ -5,6 +5,7 @@
 
 #include "core/record/coded.h"
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/models/visit_words.h"
 
 namespace padside {

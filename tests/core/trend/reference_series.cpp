@@ -4,6 +4,7 @@
 #include "tests/core/trend/reference_series.h"
 
 #include <fstream>
+#include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
 namespace padside::test {

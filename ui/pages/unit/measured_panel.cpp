@@ -5,6 +5,7 @@
 
 #include "ui/drawing/measure_chart_view.h"
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/models/verdict_words.h"
 #include "ui/models/visit_words.h"
 

@@ -4,6 +4,7 @@
 #include "ui/pages/visit/suspicion_list.h"
 
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/models/visit_words.h"
 #include "ui/pages/visit/lettering.h"
 

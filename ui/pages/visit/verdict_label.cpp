@@ -4,6 +4,7 @@
 #include "ui/pages/visit/verdict_label.h"
 
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/models/verdict_words.h"
 
 #include <QEvent>
