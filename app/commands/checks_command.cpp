@@ -29,12 +29,13 @@ struct SiteChecks
 
 std::vector<SiteChecks> checksBySite(Store& store, const AskedOfFile& words, const Catalogue& catalogue, Date day)
 {
+    const OutlookModel model(catalogue);
     std::vector<SiteChecks> sites;
     for (const Unit& unit : unitsFor(store, words.unit)) {
         UnitRecord record = store.records().unitRecord(unit.id);
         if (sites.empty() || sites.back().site.id != record.site.id)
             sites.push_back(SiteChecks{record.site, {}, {}});
-        sites.back().reviews.push_back(review(record, catalogue, day));
+        sites.back().reviews.push_back(review(record, catalogue, model, day));
         sites.back().records.push_back(std::move(record));
     }
     return sites;

@@ -37,6 +37,7 @@ int printFlags(const AskedOfFile& words, const CommandSurroundings& surroundings
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
+    const OutlookModel model(catalogue);
     const Date day = dayFor(words.on, surroundings.now());
     Answer answer{{{"unit", "UNIT"}, {"severity", "HOW SOON"}, {"sentence", "WHY"}},
                   {"unit", "site", "rule", "severity", "part", "zone", "sentence", "clears", "evidence"},
@@ -44,7 +45,7 @@ int printFlags(const AskedOfFile& words, const CommandSurroundings& surroundings
                   "No flags on " + isoText(day) + "."};
     for (const Unit& unit : unitsFor(*store, words.unit)) {
         const UnitRecord record = store->records().unitRecord(unit.id);
-        for (const Flag& flag : review(record, catalogue, day).flags)
+        for (const Flag& flag : review(record, catalogue, model, day).flags)
             answer.rows.push_back(rowOf(flag, record, catalogue));
     }
     write(answer, words.form, surroundings.out);

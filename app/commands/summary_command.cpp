@@ -67,7 +67,7 @@ int writeSummary(const SummaryWords& words, const CommandSurroundings& surroundi
     const Catalogue catalogue = catalogueFor(*store, surroundings);
     UnitRecord record = store->records().unitRecord(unitsFor(*store, words.unit).front().id);
     const Visit visit = visitFor(record, words.visit, surroundings.now());
-    const UnitReview asOfVisit = review(record, catalogue, visit.on);
+    const UnitReview asOfVisit = review(record, catalogue, OutlookModel(catalogue), visit.on);
     const auto photoOf = [&store, &record](PhotoId id) {
         const auto photo = std::ranges::find(record.photos, id, &Photo::id);
         return photo == record.photos.end() ? QImage() : readPhotoForPaper(store->photos().path(*photo));

@@ -25,10 +25,10 @@ bool isBefore(const ReviewedUnit& one, const ReviewedUnit& other)
 
 } // namespace
 
-ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date today)
+ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model, Date today)
 {
     ReviewedUnit reviewed;
-    reviewed.review = review(record, catalogue, today);
+    reviewed.review = review(record, catalogue, model, today);
     std::erase_if(record.parts, [today](const Part& part) {
         return (part.removedOn && *part.removedOn <= today) || (part.fittedOn && *part.fittedOn > today);
     });

@@ -44,7 +44,8 @@ struct ReviewedFleet
 };
 
 /// The record's unit reviewed, ready for a fleet.
-[[nodiscard]] ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date today);
+[[nodiscard]] ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model,
+                                        Date today);
 
 /// Puts units in their places and notes those that could not be read; earlier reviews of the same units go.
 void put(ReviewedFleet& fleet, std::vector<std::shared_ptr<const ReviewedUnit>> units,

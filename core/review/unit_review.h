@@ -4,6 +4,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/flags/flag.h"
+#include "core/outlook/outlook_model.h"
 #include "core/record/unit_record.h"
 #include "core/schedule/check.h"
 #include "core/trend/zone_history.h"
@@ -24,8 +25,9 @@ struct UnitReview
     friend bool operator==(const UnitReview&, const UnitReview&) = default;
 };
 
-/// Puts the subjects together for one unit. A pure function: the same record, catalogue and day give the same review.
-/// Entries dated after `today` are left out.
-[[nodiscard]] UnitReview review(const UnitRecord& record, const Catalogue& catalogue, Date today);
+/// Puts the subjects together for one unit. A pure function: the same record, catalogue, model and day give the same
+/// review. The model is made once for a catalogue. Entries dated after `today` are left out.
+[[nodiscard]] UnitReview review(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model,
+                                Date today);
 
 } // namespace padside

@@ -29,11 +29,12 @@ struct Bench
 {
     QTemporaryDir folder;
     Catalogue catalogue = Catalogue::load(shippedCatalogue()).value();
+    OutlookModel outlook{catalogue};
     Fleet fleet = buildFleet(folder.filePath(u"fleet.padside"_s), catalogue, {});
     RawRead raw{folder.filePath(u"fleet.padside"_s)};
 
     [[nodiscard]] UnitRecord readUnit() const { return fleet.store->records().unitRecord(fleet.longUnit); }
-    [[nodiscard]] UnitReview readAndReview() const { return review(readUnit(), catalogue, lastVisitDay()); }
+    [[nodiscard]] UnitReview readAndReview() const { return review(readUnit(), catalogue, outlook, lastVisitDay()); }
     [[nodiscard]] std::size_t passOverFleet() const
     {
         std::size_t worse = 0;

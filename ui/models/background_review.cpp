@@ -31,7 +31,7 @@ void reviewOne(Store& store, const BackgroundReview& work, const Unit& unit, Rev
 {
     try {
         batch.units.push_back(std::make_shared<const ReviewedUnit>(
-            reviewedUnit(store.records().unitRecord(unit.id), work.catalogue, work.today)));
+            reviewedUnit(store.records().unitRecord(unit.id), work.catalogue, *work.outlook, work.today)));
     } catch (const StoreError& error) {
         batch.unread.push_back(UnreadUnit{unit.id, unit.tag, error.problem().what});
     }

@@ -63,16 +63,21 @@ UnitRecord RecordBook::record(UnitId unit) const
     return m_store.records().unitRecord(unit);
 }
 
-UnitForecast RecordBook::forecast(const UnitRecord& record) const
+std::shared_ptr<const OutlookModel> RecordBook::outlookModel() const
 {
     if (!m_outlook)
-        m_outlook = std::make_unique<const OutlookModel>(m_catalogue);
-    return unitForecast(record, m_catalogue, *m_outlook, today());
+        m_outlook = std::make_shared<const OutlookModel>(m_catalogue);
+    return m_outlook;
+}
+
+UnitForecast RecordBook::forecast(const UnitRecord& record) const
+{
+    return unitForecast(record, m_catalogue, *outlookModel(), today());
 }
 
 UnitReview RecordBook::review(const UnitRecord& record) const
 {
-    return padside::review(record, m_catalogue, today());
+    return padside::review(record, m_catalogue, *outlookModel(), today());
 }
 
 } // namespace padside

@@ -21,10 +21,11 @@ namespace {
 void forRandomReviews(const std::function<void(const UnitRecord&, const UnitReview&)>& look)
 {
     const Catalogue catalogue = test::smallCatalogue();
+    const OutlookModel model(catalogue);
     for (std::uint32_t seed = 1; seed <= 120; ++seed) {
         SCOPED_TRACE(seed);
         const UnitRecord record = test::randomRecord(seed);
-        look(record, review(record, catalogue, test::day("2018-02-28") + std::chrono::days(seed * 13)));
+        look(record, review(record, catalogue, model, test::day("2018-02-28") + std::chrono::days(seed * 13)));
     }
 }
 
@@ -98,9 +99,10 @@ TEST(ReviewProperties, AZoneSeenAndNotLookedForInVainSinceIsDueWithinTwelveMonth
 TEST(ReviewProperties, TheSameRecordGivesTheSameReviewInAnyOrderOfItsEntries)
 {
     const Catalogue catalogue = test::smallCatalogue();
+    const OutlookModel model(catalogue);
     forRandomReviews([&](const UnitRecord& record, const UnitReview& today) {
-        EXPECT_EQ(review(record, catalogue, today.today), today);
-        EXPECT_EQ(review(test::shuffled(record, 5), catalogue, today.today), today);
+        EXPECT_EQ(review(record, catalogue, model, today.today), today);
+        EXPECT_EQ(review(test::shuffled(record, 5), catalogue, model, today.today), today);
     });
 }
 
@@ -126,6 +128,7 @@ TEST(ReviewProperties, TripsServeEachCheckOnceWithinItsWindowOrToday)
 TEST(ReviewProperties, AVisitsChangesTellOfEachZoneOnceAndNotOfTheFuture)
 {
     const Catalogue catalogue = test::smallCatalogue();
+    const OutlookModel model(catalogue);
     forRandomReviews([&](const UnitRecord& record, const UnitReview&) {
         for (const Visit& visit : record.visits) {
             const VisitChanges changes = visitChanges(record, catalogue, visit.id);

@@ -26,6 +26,12 @@ std::vector<std::string> rulesOf(const UnitReview& review)
     return rules;
 }
 
+UnitReview reviewOf(const UnitRecord& record, Date today)
+{
+    const Catalogue catalogue = smallCatalogue();
+    return review(record, catalogue, OutlookModel(catalogue), today);
+}
+
 test::RecordBuilder gettingWorse()
 {
     return aUnit("HB-01")
@@ -43,15 +49,15 @@ test::RecordBuilder gettingWorse()
 TEST(UnitReview, WhatCameAfterTodayIsNotKnownYet)
 {
     const auto record = gettingWorse().build();
-    const auto then = review(record, smallCatalogue(), day("2026-05-03"));
+    const auto then = reviewOf(record, day("2026-05-03"));
     EXPECT_EQ(then.zones.front().known->grade, Grade::marked);
     EXPECT_THAT(rulesOf(then), ElementsAre("worse-by-a-grade"));
-    EXPECT_EQ(review(record, smallCatalogue(), day("2026-05-04")).zones.front().known->grade, Grade::spent);
+    EXPECT_EQ(reviewOf(record, day("2026-05-04")).zones.front().known->grade, Grade::spent);
 }
 
 TEST(UnitReview, BeforeTheFirstVisitNothingIsFlagged)
 {
-    EXPECT_THAT(review(gettingWorse().build(), smallCatalogue(), day("2020-01-01")).flags, IsEmpty());
+    EXPECT_THAT(reviewOf(gettingWorse().build(), day("2020-01-01")).flags, IsEmpty());
 }
 
 TEST(UnitReview, ACorrectionStandsForTheEntryItCorrects)
@@ -64,7 +70,7 @@ TEST(UnitReview, ACorrectionStandsForTheEntryItCorrects)
                             .graded("bottom", 5)
                             .corrected(2, "typed into the wrong zone")
                             .build();
-    const auto today = review(record, smallCatalogue(), day("2026-06-01"));
+    const auto today = reviewOf(record, day("2026-06-01"));
     EXPECT_EQ(today.zones.front().delta, 0);
     EXPECT_THAT(today.flags, IsEmpty());
 }
@@ -72,11 +78,11 @@ TEST(UnitReview, ACorrectionStandsForTheEntryItCorrects)
 TEST(UnitReview, APartReplacedLaterIsStillFittedToday)
 {
     const auto record = gettingWorse().replacedPart("suction-accumulator", "2026-07-01").build();
-    const auto before = review(record, smallCatalogue(), day("2026-06-30"));
+    const auto before = reviewOf(record, day("2026-06-30"));
     ASSERT_EQ(before.zones.size(), 1U);
     EXPECT_EQ(before.zones.front().partId, record.parts.front().id);
     EXPECT_EQ(before.flags.front().rule, "spent");
-    const auto after = review(record, smallCatalogue(), day("2026-07-01"));
+    const auto after = reviewOf(record, day("2026-07-01"));
     ASSERT_EQ(after.zones.size(), 1U);
     EXPECT_EQ(after.zones.front().partId, record.parts.back().id);
     EXPECT_THAT(after.flags, IsEmpty());
@@ -90,7 +96,7 @@ TEST(UnitReview, APromiseSettledLaterIsStillOpenToday)
                       .build();
     record.followUps.front().settledAt = record.visits.back().id;
     const auto promised = [&](const std::string& today) {
-        return std::ranges::any_of(review(record, smallCatalogue(), day(today)).checks,
+        return std::ranges::any_of(reviewOf(record, day(today)).checks,
                                    [](const Check& check) { return check.followUpId.has_value(); });
     };
     EXPECT_FALSE(promised("2026-05-03")) << "not made yet";
@@ -107,7 +113,7 @@ TEST(UnitReview, PartsAndZonesComeInTheOrderOfTheCatalogue)
                             .withPart("suction-accumulator", {"bottom", "crown"})
                             .build();
     std::vector<std::string> order;
-    for (const ZoneHistory& zone : review(record, smallCatalogue(), day("2026-06-01")).zones) {
+    for (const ZoneHistory& zone : reviewOf(record, day("2026-06-01")).zones) {
         const Part* part = findPart(record, zone.partId);
         order.push_back(part->kind + " " + part->position + " " + findZone(record, zone.zoneId)->kind);
     }
@@ -120,16 +126,16 @@ TEST(UnitReview, ARetiredUnitHasItsHistoryButNoFlagsAndNoChecks)
 {
     auto record = gettingWorse().build();
     record.unit.retiredOn = day("2026-05-20");
-    const auto today = review(record, smallCatalogue(), day("2026-06-01"));
+    const auto today = reviewOf(record, day("2026-06-01"));
     EXPECT_EQ(today.zones.size(), 1U);
     EXPECT_THAT(today.flags, IsEmpty());
     EXPECT_THAT(today.checks, IsEmpty());
-    EXPECT_FALSE(review(record, smallCatalogue(), day("2026-05-19")).flags.empty());
+    EXPECT_FALSE(reviewOf(record, day("2026-05-19")).flags.empty());
 }
 
 TEST(UnitReview, AnEmptyRecordIsReviewedToo)
 {
-    const auto today = review(UnitRecord{}, smallCatalogue(), day("2026-06-01"));
+    const auto today = reviewOf(UnitRecord{}, day("2026-06-01"));
     EXPECT_THAT(today.zones, IsEmpty());
     EXPECT_THAT(today.flags, IsEmpty());
     EXPECT_THAT(today.checks, IsEmpty());

@@ -19,7 +19,8 @@ CutawayContent standingToday(const test::RecordBuilder& builder)
 {
     const UnitRecord record = builder.build();
     const Catalogue catalogue = smallCatalogue();
-    return cutawayOf(record, review(record, catalogue, day("2026-11-01")), catalogue, plainEnglish());
+    return cutawayOf(record, review(record, catalogue, OutlookModel(catalogue), day("2026-11-01")), catalogue,
+                     plainEnglish());
 }
 
 CutawayContent atLastVisit(const test::RecordBuilder& builder)

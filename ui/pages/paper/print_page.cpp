@@ -168,11 +168,13 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
         const auto path = paths.find(id);
         return path == paths.end() ? QImage() : readPhotoForPaper(path->second);
     };
-    sheet.lay = [this, record, visit, photos = sheet.photos](const QString& contractor, PaperSize size) {
+    sheet.lay = [this, record, visit, outlook = m_book.outlookModel(), photos = sheet.photos](const QString& contractor,
+                                                                                              PaperSize size) {
         // As of the visit's own day: a summary printed again later says the same.
         const Date on = findVisit(*record, visit)->on;
-        return layVisitSummary(SummaryInput{*record, review(*record, m_book.catalogue(), on), visit, m_book.catalogue(),
-                                            m_book.speaker(), photos, contractor, size, m_book.today()});
+        return layVisitSummary(SummaryInput{*record, review(*record, m_book.catalogue(), *outlook, on), visit,
+                                            m_book.catalogue(), m_book.speaker(), photos, contractor, size,
+                                            m_book.today()});
     };
     return sheet;
 }

@@ -124,7 +124,7 @@ void HistoryPanel::changeEvent(QEvent* event)
 void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
 {
     m_snapshot = snapshot;
-    m_raised = std::make_unique<RaisedFlags>(m_snapshot->record, m_book.catalogue());
+    m_raised = std::make_unique<RaisedFlags>(m_snapshot->record, m_book.catalogue(), m_book.outlookModel());
     m_loader->setPhotos(m_snapshot->record.photos);
     const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
     m_timeline->setTimeline(timeline);

@@ -6,12 +6,15 @@
 #include "core/review/unit_review.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace padside {
 
-RaisedFlags::RaisedFlags(const UnitRecord& record, const Catalogue& catalogue)
+RaisedFlags::RaisedFlags(const UnitRecord& record, const Catalogue& catalogue,
+                         std::shared_ptr<const OutlookModel> model)
     : m_record(record)
     , m_catalogue(catalogue)
+    , m_model(std::move(model))
 {
 }
 
@@ -21,7 +24,7 @@ std::vector<Sentence> RaisedFlags::of(const TimelineMark& mark)
         return {};
     const auto [day, isNew] = m_byDay.try_emplace(mark.on);
     if (isNew) {
-        for (const Flag& flag : review(m_record, m_catalogue, mark.on).flags) {
+        for (const Flag& flag : review(m_record, m_catalogue, *m_model, mark.on).flags) {
             if (!flag.evidence.empty())
                 day->second.push_back(Raised{flag.evidence.back(), flag.sentence});
         }

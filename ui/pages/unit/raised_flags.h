@@ -4,10 +4,12 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/outlook_model.h"
 #include "core/record/unit_record.h"
 #include "ui/drawing/timeline.h"
 
 #include <map>
+#include <memory>
 #include <vector>
 
 namespace padside {
@@ -16,7 +18,7 @@ namespace padside {
 class RaisedFlags
 {
 public:
-    RaisedFlags(const UnitRecord& record, const Catalogue& catalogue);
+    RaisedFlags(const UnitRecord& record, const Catalogue& catalogue, std::shared_ptr<const OutlookModel> model);
 
     /// The sentences of the flags whose newest evidence is among the mark's findings. Judged when first asked for, then
     /// kept.
@@ -31,6 +33,7 @@ private:
 
     const UnitRecord& m_record;
     const Catalogue& m_catalogue;
+    std::shared_ptr<const OutlookModel> m_model;
     std::map<Date, std::vector<Raised>> m_byDay;
 };
 

@@ -36,7 +36,7 @@ TEST(RaisedFlags, AFindingSaysWhatItRaisedWhenItWasMade)
     const UnitRecord record = worseningUnit().build();
     const Catalogue catalogue = smallCatalogue();
     const Timeline timeline = timelineOf(record, catalogue, today());
-    RaisedFlags raised(record, catalogue);
+    RaisedFlags raised(record, catalogue, std::make_shared<const OutlookModel>(catalogue));
     EXPECT_TRUE(raised.of(markOf(timeline, "bottom", 0)).empty()) << "grade 2 on first sight worries nobody";
     const auto second = rulesSaid(raised.of(markOf(timeline, "bottom", 1)));
     ASSERT_FALSE(second.empty());
@@ -51,7 +51,7 @@ TEST(RaisedFlags, AZonesNeighbourIsNotBlamed)
     const UnitRecord record = worseningUnit().build();
     const Catalogue catalogue = smallCatalogue();
     const Timeline timeline = timelineOf(record, catalogue, today());
-    RaisedFlags raised(record, catalogue);
+    RaisedFlags raised(record, catalogue, std::make_shared<const OutlookModel>(catalogue));
     EXPECT_TRUE(raised.of(markOf(timeline, "root", 1)).empty());
     EXPECT_TRUE(raised.of(markOf(timeline, "visits", 1)).empty());
 }

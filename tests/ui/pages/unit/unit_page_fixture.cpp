@@ -31,7 +31,8 @@ Date today()
 
 UnitSnapshotPtr snapshotOf(const UnitRecord& record, const Catalogue& catalogue)
 {
-    return std::make_shared<const UnitSnapshot>(UnitSnapshot{record, review(record, catalogue, today())});
+    return std::make_shared<const UnitSnapshot>(
+        UnitSnapshot{record, review(record, catalogue, OutlookModel(catalogue), today())});
 }
 
 LocalSpeaker englishSpeaker()
