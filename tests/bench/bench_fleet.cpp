@@ -79,12 +79,29 @@ private:
     sqlite3_stmt* m_statement = nullptr;
 };
 
+/// The first kind of unit that has so many zones.
+const UnitKind& kindWith(int zones, const Catalogue& catalogue)
+{
+    const auto zonesOf = [&](const UnitKind& kind) {
+        std::size_t count = 0;
+        for (const UnitKind::Fitted& fitted : kind.parts)
+            count += catalogue.partKind(fitted.partKind)->zones.size();
+        return count;
+    };
+    const auto large = std::ranges::find_if(
+        catalogue.unitKinds(), [&](const UnitKind& kind) { return zonesOf(kind) >= static_cast<std::size_t>(zones); });
+    if (large == catalogue.unitKinds().end())
+        throw std::runtime_error("no kind of unit has so many zones");
+    return *large;
+}
+
 class FleetBuilder
 {
 public:
     FleetBuilder(Store& store, const Catalogue& catalogue, const FleetSize& size)
         : m_store(store)
         , m_catalogue(catalogue)
+        , m_kind(kindWith(size.zonesPerUnit, catalogue))
         , m_size(size)
         , m_findings(store.connection().handle())
     {
@@ -125,7 +142,7 @@ private:
         unit.id = m_ids.make<UnitId>();
         unit.siteId = m_site.id;
         unit.tag = "U-" + std::to_string(number);
-        unit.kind = m_catalogue.unitKinds().front().code;
+        unit.kind = m_kind.code;
         unit.refrigerant = "R-410A";
         unit.installedOn = Date(std::chrono::year(2004) / 4 / 1);
         m_store.sites().addUnit(unit);
@@ -137,7 +154,7 @@ private:
     {
         std::vector<Part> parts;
         int zones = 0;
-        for (const UnitKind::Fitted& fitted : m_catalogue.unitKinds().front().parts) {
+        for (const UnitKind::Fitted& fitted : m_kind.parts) {
             const PartKind* kind = m_catalogue.partKind(fitted.partKind);
             Part part;
             part.id = m_ids.make<PartId>();
@@ -213,6 +230,7 @@ private:
 
     Store& m_store;
     const Catalogue& m_catalogue;
+    const UnitKind& m_kind;
     FleetSize m_size;
     FindingInserter m_findings;
     Site m_site;

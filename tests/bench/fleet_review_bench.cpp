@@ -83,7 +83,7 @@ Reviewed reviewFleet(const QString& path, const Catalogue& catalogue, Upto upto)
         if (upto == Upto::outlook)
             all.forecasts.push_back(unitForecast(record, catalogue, model, lastVisitDay()));
         all.units.push_back(
-            std::make_shared<const ReviewedUnit>(reviewedUnit(std::move(record), catalogue, lastVisitDay())));
+            std::make_shared<const ReviewedUnit>(reviewedUnit(std::move(record), catalogue, model, lastVisitDay())));
     }
     return all;
 }
@@ -153,7 +153,7 @@ void measureUnit(const Catalogue& catalogue)
     for (int round = 0; round < 100; ++round) {
         best.keepLess(timeOf([&] {
             const auto forecast = unitForecast(record, catalogue, model, lastVisitDay());
-            const auto reviewed = review(record, catalogue, lastVisitDay());
+            const auto reviewed = review(record, catalogue, model, lastVisitDay());
             if (forecast.zones.size() != 40 || reviewed.zones.size() != 40)
                 std::exit(1);
         }));
