@@ -18,7 +18,7 @@ namespace {
 
 using test::paceOf;
 
-const Rates usual{0.15, 0.2, 0.3, 0.6};
+const Rates ageing{0.15, 0.2, 0.3, 0.6};
 
 Belief someBelief(const PacedChain& chain, std::mt19937& random)
 {
@@ -41,14 +41,14 @@ TEST(PacedChain, CarriesABeliefAsItsRatesDo)
     std::uniform_real_distribution<double> exponent(-4, 1.8);
     for (const int nodes : {1, 2, 7, 15, 64}) {
         const auto pace = std::make_shared<const Pace>(*logNormalPace(0.6, nodes));
-        const PacedChain chain(usual, pace);
+        const PacedChain chain(ageing, pace);
         for (int round = 0; round < 100; ++round) {
             Belief one(pace, GradeChances{0.4, 0.3, 0.2, 0.1, 0});
             Belief other = one;
             for (int step = 0; step < 5; ++step) {
                 const double years = std::pow(10, exponent(random));
                 one.carryForward(chain, years);
-                other.carryForward(usual, years);
+                other.carryForward(ageing, years);
                 const auto seen = static_cast<Grade>(1 + random() % 5);
                 ASSERT_EQ(one.see(seen), other.see(seen));
             }
@@ -63,16 +63,16 @@ TEST(PacedChain, CarriesABeliefAsItsRatesDo)
 TEST(PacedChain, TellsTheChanceOfSpentWithItsSlope)
 {
     std::mt19937 random(2);
-    const PacedChain chain(usual, paceOf(0.6));
+    const PacedChain chain(ageing, paceOf(0.6));
     for (int round = 0; round < 200; ++round) {
         const Belief belief = someBelief(chain, random);
         for (const double years : {0.01, 0.5, 3.0, 20.0, 150.0}) {
             const SpentAt spent = chain.spentAt(belief.pacedChances(), years);
-            EXPECT_NEAR(spent.chance, chanceSpentAfter(belief, usual, years), 1e-13);
+            EXPECT_NEAR(spent.chance, chanceSpentAfter(belief, ageing, years), 1e-13);
             EXPECT_NEAR(chanceSpentAfter(belief, chain, years), spent.chance, 1e-13);
             Belief later = belief;
-            later.carryForward(usual, years);
-            EXPECT_NEAR(spent.perYear, later.spentPerYear(usual), 1e-13);
+            later.carryForward(ageing, years);
+            EXPECT_NEAR(spent.perYear, later.spentPerYear(ageing), 1e-13);
         }
     }
 }
@@ -82,7 +82,7 @@ TEST(PacedChain, DatesAreWhereTheChancesAreReached)
     std::mt19937 random(3);
     std::uniform_real_distribution<double> exponent(-3, 2);
     for (int round = 0; round < 300; ++round) {
-        Rates rates = usual;
+        Rates rates = ageing;
         if (round % 2 == 0) {
             for (double& rate : rates)
                 rate = std::pow(10, exponent(random));
@@ -114,13 +114,13 @@ TEST(PacedChain, RatesThatDifferByManyOrdersHaveDatesToo)
 
 TEST(PacedChain, AnswersTheSameWhateverItWasAskedBefore)
 {
-    const PacedChain busy(usual, paceOf(0.6));
+    const PacedChain busy(ageing, paceOf(0.6));
     std::mt19937 random(4);
     std::uniform_real_distribution<double> years(0.1, 3);
     Belief belief(busy.pace(), Grade::sound);
     for (int question = 0; question < 2000; ++question)
         (void)chanceSpentAfter(belief, busy, years(random));
-    const PacedChain fresh(usual, paceOf(0.6));
+    const PacedChain fresh(ageing, paceOf(0.6));
     for (int question = 0; question < 100; ++question) {
         const double when = years(random);
         EXPECT_EQ(chanceSpentAfter(belief, busy, when), chanceSpentAfter(belief, fresh, when));
@@ -129,7 +129,7 @@ TEST(PacedChain, AnswersTheSameWhateverItWasAskedBefore)
 
 TEST(PacedChain, ManyThreadsMayAsk)
 {
-    const PacedChain chain(usual, paceOf(0.6));
+    const PacedChain chain(ageing, paceOf(0.6));
     const auto ask = [&] {
         double sum = 0;
         for (int question = 0; question < 500; ++question) {
