@@ -7,9 +7,9 @@
 #include "core/outlook/transition.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
-#include <numeric>
 
 namespace padside {
 
@@ -17,10 +17,6 @@ namespace {
 
 /// Below this a likelihood has lost its digits: what it stands for can't be.
 constexpr double leastLikelihood = 1e-250;
-/// Up to this many expected jumps, summing them over a block of nodes at once is the quicker way.
-constexpr double mostJumpsSummed = 30;
-/// Nodes of about one pace need about as many terms.
-constexpr std::size_t blockNodes = 4;
 
 constexpr GradeChances allGradesBut(Grade excluded)
 {
@@ -43,73 +39,32 @@ Belief::Belief(std::shared_ptr<const Pace> pace, Grade grade)
 Belief::Belief(std::shared_ptr<const Pace> pace, const GradeChances& grades)
     : m_pace(std::move(pace))
     , m_nodes(m_pace->pace.size())
+    , m_stride(paceStride(m_nodes))
+    , m_chance(gradeCount * m_stride)
 {
     for (std::size_t grade = 0; grade < gradeCount; ++grade) {
-        for (const double weight : m_pace->weight)
-            m_chance[grade].push_back(weight * grades[grade]);
+        for (std::size_t node = 0; node < m_nodes; ++node)
+            at(grade, node) = m_pace->weight[node] * grades[grade];
     }
+}
+
+void Belief::carryForward(const PacedChain& chain, double exposureYears)
+{
+    assert(chain.pace()->pace == m_pace->pace);
+    chain.carry(m_chance, exposureYears);
 }
 
 void Belief::carryForward(const Rates& rates, double exposureYears)
 {
     assert(std::isfinite(exposureYears) && exposureYears >= 0);
-    const double largest = *std::ranges::max_element(rates);
-    if (largest * exposureYears == 0)
-        return;
-    for (std::size_t first = 0; first < m_nodes; first += blockNodes) {
-        const std::size_t last = std::min(first + blockNodes, m_nodes) - 1;
-        const double mostJumps = largest * exposureYears * m_pace->pace[last];
-        if (mostJumps <= mostJumpsSummed) {
-            sumJumps(rates, exposureYears, first);
-            continue;
+    for (std::size_t node = 0; node < m_nodes; ++node) {
+        const Transition chance = transitionAfter(rates, exposureYears * m_pace->pace[node]);
+        for (std::size_t to = gradeCount; to-- > 0;) {
+            double sum = 0;
+            for (std::size_t from = 0; from <= to; ++from)
+                sum += at(from, node) * chance[from][to];
+            at(to, node) = sum;
         }
-        for (std::size_t node = first; node <= last; ++node)
-            multiply(transitionAfter(rates, exposureYears * m_pace->pace[node]), node);
-    }
-}
-
-void Belief::multiply(const Transition& chance, std::size_t node)
-{
-    for (std::size_t to = gradeCount; to-- > 0;) {
-        double sum = 0;
-        for (std::size_t from = 0; from <= to; ++from)
-            sum += m_chance[from][node] * chance[from][to];
-        m_chance[to][node] = sum;
-    }
-}
-
-/// As in transition.cpp, for the chances alone and the nodes of a block side by side.
-void Belief::sumJumps(const Rates& rates, double exposureYears, std::size_t first)
-{
-    using Block = std::array<double, blockNodes>;
-    const std::size_t count = std::min(blockNodes, m_nodes - first);
-    const double largest = *std::ranges::max_element(rates);
-    std::array<Block, gradeCount> term{};
-    Block time{};
-    for (std::size_t node = 0; node < count; ++node) {
-        time[node] = exposureYears * m_pace->pace[first + node];
-        for (std::size_t grade = 0; grade < gradeCount; ++grade)
-            term[grade][node] = m_chance[grade][first + node];
-    }
-    std::array<Block, gradeCount> sum = term;
-    const double mostJumps = largest * time[count - 1];
-    const int terms = 8 + static_cast<int>(std::ceil(1.3 * mostJumps + 9 * std::sqrt(mostJumps)));
-    for (int n = 1; n <= terms; ++n) {
-        const double share = 1.0 / n;
-        for (std::size_t grade = gradeCount; grade-- > 0;) {
-            const double stay = (largest - (grade < 4 ? rates[grade] : 0)) * share;
-            const double come = grade > 0 ? rates[grade - 1] * share : 0;
-            const Block& below = term[grade > 0 ? grade - 1 : 0];
-            for (std::size_t node = 0; node < blockNodes; ++node) {
-                term[grade][node] = (term[grade][node] * stay + below[node] * come) * time[node];
-                sum[grade][node] += term[grade][node];
-            }
-        }
-    }
-    for (std::size_t node = 0; node < count; ++node) {
-        const double none = std::exp(-largest * time[node]);
-        for (std::size_t grade = 0; grade < gradeCount; ++grade)
-            m_chance[grade][first + node] = sum[grade][node] * none;
     }
 }
 
@@ -117,12 +72,13 @@ bool Belief::weigh(const GradeChances& likelihood)
 {
     double total = 0;
     for (std::size_t grade = 0; grade < gradeCount; ++grade)
-        total += likelihood[grade] * gradeTotal(grade);
+        total += likelihood[grade] > 0 ? likelihood[grade] * gradeTotal(grade) : 0;
     if (!(total > leastLikelihood))
         return false;
     for (std::size_t grade = 0; grade < gradeCount; ++grade) {
-        for (double& chance : m_chance[grade])
-            chance *= likelihood[grade] / total;
+        const double factor = likelihood[grade] / total;
+        for (std::size_t node = 0; node < m_stride; ++node)
+            at(grade, node) *= factor;
     }
     m_logLikelihood += std::log(total);
     return true;
@@ -142,10 +98,10 @@ void Belief::regrade(const GradeChances& grades)
 {
     for (std::size_t node = 0; node < m_nodes; ++node) {
         double ofNode = 0;
-        for (const auto& chances : m_chance)
-            ofNode += chances[node];
         for (std::size_t grade = 0; grade < gradeCount; ++grade)
-            m_chance[grade][node] = ofNode * grades[grade];
+            ofNode += at(grade, node);
+        for (std::size_t grade = 0; grade < gradeCount; ++grade)
+            at(grade, node) = ofNode * grades[grade];
     }
 }
 
@@ -156,10 +112,10 @@ void Belief::repair()
         for (std::size_t was = 0; was < gradeCount; ++was) {
             const std::size_t worst = std::min(was, indexOf(Grade::poor));
             for (std::size_t grade = 0; grade <= worst; ++grade)
-                after[grade] += m_chance[was][node] / static_cast<double>(worst + 1);
+                after[grade] += at(was, node) / static_cast<double>(worst + 1);
         }
         for (std::size_t grade = 0; grade < gradeCount; ++grade)
-            m_chance[grade][node] = after[grade];
+            at(grade, node) = after[grade];
     }
 }
 
@@ -172,7 +128,12 @@ void Belief::renew()
 
 double Belief::gradeTotal(std::size_t grade) const
 {
-    return std::accumulate(m_chance[grade].begin(), m_chance[grade].end(), 0.0);
+    std::array<double, 4> sums{}; // side by side
+    for (std::size_t node = 0; node < m_stride; node += sums.size()) {
+        for (std::size_t lane = 0; lane < sums.size(); ++lane)
+            sums[lane] += at(grade, node + lane);
+    }
+    return (sums[0] + sums[1]) + (sums[2] + sums[3]);
 }
 
 GradeChances Belief::grades() const
@@ -191,9 +152,9 @@ double Belief::chanceSpent() const
 double Belief::meanPace() const
 {
     double mean = 0;
-    for (const auto& chances : m_chance) {
+    for (std::size_t grade = 0; grade < gradeCount; ++grade) {
         for (std::size_t node = 0; node < m_nodes; ++node)
-            mean += chances[node] * m_pace->pace[node];
+            mean += at(grade, node) * m_pace->pace[node];
     }
     return mean;
 }
@@ -202,7 +163,7 @@ double Belief::spentPerYear(const Rates& rates) const
 {
     double rate = 0;
     for (std::size_t node = 0; node < m_nodes; ++node)
-        rate += m_chance[3][node] * m_pace->pace[node] * rates[3];
+        rate += at(3, node) * m_pace->pace[node] * rates[3];
     return rate;
 }
 

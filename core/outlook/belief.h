@@ -3,12 +3,11 @@
 #pragma once
 
 #include "core/outlook/pace.h"
+#include "core/outlook/paced_chain.h"
 #include "core/outlook/rates.h"
 #include "core/record/grade.h"
 
-#include <array>
 #include <memory>
-#include <vector>
 
 namespace padside {
 
@@ -22,7 +21,10 @@ public:
     /// With these chances of the grades (>= 0, adding up to 1).
     Belief(std::shared_ptr<const Pace> pace, const GradeChances& grades);
 
-    /// So many years of exposure pass (finite, >= 0) at these rates times the pace.
+    /// So many years of exposure pass (finite, >= 0) at the chain's rates times the pace. The chain has the paces of this
+    /// belief (assert).
+    void carryForward(const PacedChain& chain, double exposureYears);
+    /// The same for rates that are asked only once.
     void carryForward(const Rates& rates, double exposureYears);
 
     /// What the likelihood of something seen, by true grade, makes of it. False: it can't be, and nothing changes.
@@ -47,16 +49,18 @@ public:
     void addLogLikelihood(double more) { m_logLikelihood += more; }
     /// The chance that it will ever be spent: below 1 only where a rate is 0.
     [[nodiscard]] double chanceEverSpent(const Rates& rates) const;
-    [[nodiscard]] double fastestPace() const { return m_pace->pace.back(); }
+    [[nodiscard]] const std::shared_ptr<const Pace>& pace() const { return m_pace; }
+    [[nodiscard]] const PacedChances& pacedChances() const { return m_chance; }
 
 private:
-    void multiply(const Transition& chance, std::size_t node);
-    void sumJumps(const Rates& rates, double exposureYears, std::size_t first);
     [[nodiscard]] double gradeTotal(std::size_t grade) const;
+    [[nodiscard]] double& at(std::size_t grade, std::size_t node) { return m_chance[grade * m_stride + node]; }
+    [[nodiscard]] double at(std::size_t grade, std::size_t node) const { return m_chance[grade * m_stride + node]; }
 
     std::shared_ptr<const Pace> m_pace;
     std::size_t m_nodes = 0;
-    std::array<std::vector<double>, gradeCount> m_chance; ///< [grade][node], adding up to 1
+    std::size_t m_stride = 0;
+    PacedChances m_chance; ///< adding up to 1
     double m_logLikelihood = 0;
 };
 

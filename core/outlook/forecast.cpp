@@ -105,7 +105,7 @@ std::vector<Sentence> notesOn(const ZoneBelief& zone)
 
 double chanceSpentBy(const ZoneBelief& zone, Date by)
 {
-    return chanceSpentAfter(zone.belief, zone.rates, zone.trail.clock.yearsBetween(zone.trail.today, by));
+    return chanceSpentAfter(zone.belief, *zone.chain, zone.trail.clock.yearsBetween(zone.trail.today, by));
 }
 
 ZoneForecast forecastZone(const ZoneBelief& zone, const OutlookFigures& figures, std::span<const Date> by)
@@ -118,7 +118,7 @@ ZoneForecast forecastZone(const ZoneBelief& zone, const OutlookFigures& figures,
         forecast.spent.push_back({day, chanceSpentBy(zone, day)});
     const Date today = zone.trail.today;
     forecast.furthest = addMonths(today, static_cast<int>(std::lround(12 * figures.furthestYears)));
-    const PassageRange range = exposureRangeToSpent(zone.belief, zone.rates);
+    const PassageRange range = exposureRangeToSpent(zone.belief, *zone.chain);
     forecast.early = dayOf(zone, range.early, forecast.furthest);
     forecast.middle = dayOf(zone, range.middle, forecast.furthest);
     forecast.late = dayOf(zone, range.late, forecast.furthest);

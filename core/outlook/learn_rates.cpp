@@ -44,9 +44,9 @@ public:
         double value = 0;
         for (const double z : place)
             value -= z * z / 2;
-        const Rates rates = ratesAt(place);
+        const PacedChain chain(ratesAt(place), m_pace);
         for (const ZoneSteps* zone : m_zones)
-            value += follow(zone->steps, zone->beginningKnown, rates, m_pace).belief.logLikelihood();
+            value += follow(zone->steps, zone->beginningKnown, chain).belief.logLikelihood();
         return value;
     }
 

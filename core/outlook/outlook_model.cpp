@@ -64,7 +64,7 @@ OutlookModel::OutlookModel(const Catalogue& catalogue)
     assert(pace && "the catalogue holds only spreads that can be");
     m_pace = std::make_shared<const Pace>(*std::move(pace));
     LifeScale scale(m_pace);
-    m_ofUnknown = scale.rates(figures.unitLifeYears, figures.gradeShares, 1);
+    m_ofUnknown = chainAt(scale.rates(figures.unitLifeYears, figures.gradeShares, 1));
     for (const PartKind& part : catalogue.partKinds()) {
         const auto own = figures.kinds.find(part.code);
         const OutlookOfKind special = own != figures.kinds.end() ? own->second : OutlookOfKind{};
@@ -72,20 +72,29 @@ OutlookModel::OutlookModel(const Catalogue& catalogue)
         const double usualLife = part.medianLifeYears ? part.medianLifeYears->value : figures.unitLifeYears;
         const double life = std::clamp(special.medianLifeYears.value_or(usualLife), 0.1, 200.0);
         const auto decaying = static_cast<std::size_t>(std::ranges::count(part.zones, false, &ZoneKind::soiling));
-        m_rates[{part.code, false}] = scale.rates(life, shares, std::max<std::size_t>(1, decaying));
-        m_rates[{part.code, true}] = scale.rates(figures.soilingLifeYears, figures.gradeShares, 1);
+        m_ofKind[part.code] = {chainAt(scale.rates(life, shares, std::max<std::size_t>(1, decaying))),
+                               chainAt(scale.rates(figures.soilingLifeYears, figures.gradeShares, 1))};
     }
 }
 
-const Rates& OutlookModel::ratesOf(const std::string& partKind, bool soils) const
+std::shared_ptr<const PacedChain> OutlookModel::chainAt(const Rates& rates)
 {
-    const auto found = m_rates.find(std::pair(partKind, soils));
-    return found != m_rates.end() ? found->second : m_ofUnknown;
+    auto& chain = m_chains[rates];
+    if (!chain)
+        chain = std::make_shared<const PacedChain>(rates, m_pace);
+    return chain;
+}
+
+const std::shared_ptr<const PacedChain>& OutlookModel::chainOf(const std::string& partKind, bool soils) const
+{
+    const auto found = m_ofKind.find(partKind);
+    return found != m_ofKind.end() ? found->second[soils ? 1 : 0] : m_ofUnknown;
 }
 
 void OutlookModel::setRates(const std::string& partKind, bool soils, const Rates& rates)
 {
-    m_rates[{partKind, soils}] = rates;
+    const auto known = m_ofKind.try_emplace(partKind, std::array{m_ofUnknown, m_ofUnknown}).first;
+    known->second[soils ? 1 : 0] = chainAt(rates);
 }
 
 } // namespace padside

@@ -3,13 +3,12 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
-#include "core/outlook/pace.h"
-#include "core/outlook/rates.h"
+#include "core/outlook/paced_chain.h"
 
+#include <array>
 #include <map>
 #include <memory>
 #include <string>
-#include <utility>
 
 namespace padside {
 
@@ -28,14 +27,22 @@ public:
     [[nodiscard]] const std::shared_ptr<const Pace>& pace() const { return m_pace; }
     /// Of the zones of a part kind that decay, or of those that get dirty. A kind that the catalogue does not know has
     /// the rates of a part that lasts as long as the unit.
-    [[nodiscard]] const Rates& ratesOf(const std::string& partKind, bool soils) const;
+    [[nodiscard]] const Rates& ratesOf(const std::string& partKind, bool soils) const
+    {
+        return chainOf(partKind, soils)->rates();
+    }
+    /// The same with the transitions of those rates; never null. Chains of equal rates are one.
+    [[nodiscard]] const std::shared_ptr<const PacedChain>& chainOf(const std::string& partKind, bool soils) const;
     /// Rates learned from a person's own records take the place of the priors.
     void setRates(const std::string& partKind, bool soils, const Rates& rates);
 
 private:
+    [[nodiscard]] std::shared_ptr<const PacedChain> chainAt(const Rates& rates);
+
     std::shared_ptr<const Pace> m_pace;
-    std::map<std::pair<std::string, bool>, Rates, std::less<>> m_rates;
-    Rates m_ofUnknown{};
+    std::map<Rates, std::shared_ptr<const PacedChain>> m_chains;
+    std::map<std::string, std::array<std::shared_ptr<const PacedChain>, 2>, std::less<>> m_ofKind; ///< [soils]
+    std::shared_ptr<const PacedChain> m_ofUnknown;
 };
 
 } // namespace padside

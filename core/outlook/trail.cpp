@@ -64,14 +64,13 @@ bool take(Belief& belief, const TrailStep& step)
 
 } // namespace
 
-Followed follow(std::span<const TrailStep> steps, bool beginningKnown, const Rates& rates,
-                const std::shared_ptr<const Pace>& pace)
+Followed follow(std::span<const TrailStep> steps, bool beginningKnown, const PacedChain& chain)
 {
     const bool firstSeenSpent = !steps.empty() && steps.front().grade == Grade::spent;
     const GradeChances& unknown = firstSeenSpent ? flatOverAll : flatUnspent;
-    Followed followed{Belief(pace, beginningKnown ? certainlySound : unknown), {}};
+    Followed followed{Belief(chain.pace(), beginningKnown ? certainlySound : unknown), {}};
     for (const TrailStep& step : steps) {
-        followed.belief.carryForward(rates, step.exposureYears);
+        followed.belief.carryForward(chain, step.exposureYears);
         if (!take(followed.belief, step))
             followed.unexplained.push_back(step.on);
     }

@@ -46,9 +46,8 @@ struct Followed
     std::vector<Date> unexplained;
 };
 
-/// Follows a zone's steps at these rates: from sound where its beginning is known, else from flat over 1 to 4 at the
+/// Follows a zone's steps in this chain: from sound where its beginning is known, else from flat over 1 to 4 at the
 /// first step. Never fails: what can't be is named in `unexplained`.
-[[nodiscard]] Followed follow(std::span<const TrailStep> steps, bool beginningKnown, const Rates& rates,
-                              const std::shared_ptr<const Pace>& pace);
+[[nodiscard]] Followed follow(std::span<const TrailStep> steps, bool beginningKnown, const PacedChain& chain);
 
 } // namespace padside

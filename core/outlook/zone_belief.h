@@ -5,6 +5,7 @@
 #include "core/outlook/outlook_model.h"
 #include "core/outlook/zone_trail.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -15,7 +16,7 @@ struct ZoneBelief
 {
     ZoneTrail trail;
     Belief belief; ///< today
-    Rates rates{}; ///< of its part kind
+    std::shared_ptr<const PacedChain> chain; ///< of its part kind; never null
     std::vector<Date> unexplained; ///< see Followed
 };
 

@@ -17,28 +17,33 @@ namespace {
 constexpr double worthALook = 0.001;
 /// Months at which the course of a zone worth a look is told, before `riskMonths`.
 constexpr std::array courseMonths{1, 2, 3, 4, 6, 8, 10, 12, 15};
+constexpr std::chrono::days aDay(1);
 
 /// A belief on a day, and how it goes on from there.
 struct Standpoint
 {
     const Belief& belief;
-    const Rates& rates;
+    const PacedChain& chain;
     const ExposureClock& clock;
     Date on{};
 
     [[nodiscard]] double chanceOn(Date day) const
     {
-        return chanceSpentAfter(belief, rates, clock.yearsBetween(on, day));
+        return chanceSpentAfter(belief, chain, clock.yearsBetween(on, day));
     }
 };
 
-/// The first day on which the chance is over `tolerance`; it is not on `within`, and is on `over`, which is later.
-Date firstDayOver(const Standpoint& from, double tolerance, Date within, Date over)
+/// The first day after `from` on which the chance is over `tolerance`, which it is on `last`; on `from` it is not.
+Date firstDayOver(const Standpoint& from, double tolerance, Date last)
 {
-    while ((over - within).count() > 1) {
-        const Date middle = within + (over - within) / 2;
-        (from.chanceOn(middle) > tolerance ? over : within) = middle;
-    }
+    const auto years = exposureToSpent(from.belief, from.chain, tolerance);
+    const auto near = years ? from.clock.dayAfter(from.on, *years, last) : std::nullopt;
+    // The time is as exact as numbers are; on which side of it its day lies is asked, not trusted.
+    Date over = std::max(near.value_or(last), from.on + aDay);
+    while (over < last && from.chanceOn(over) <= tolerance)
+        over += aDay;
+    while (over - aDay > from.on && from.chanceOn(over - aDay) > tolerance)
+        over -= aDay;
     return over;
 }
 
@@ -46,24 +51,13 @@ std::vector<ChanceBy> courseFrom(const Standpoint& today, double chanceToday, Ch
 {
     std::vector<ChanceBy> course{{today.on, chanceToday}};
     if (last.chance > worthALook) {
-        Belief belief = today.belief;
         for (const int months : courseMonths) {
             const Date day = addMonths(today.on, months);
-            belief.carryForward(today.rates, today.clock.yearsBetween(course.back().by, day));
-            course.push_back({day, std::max(belief.chanceSpent(), course.back().chance)});
+            course.push_back({day, std::max(today.chanceOn(day), course.back().chance)});
         }
     }
     course.push_back({last.by, std::max(last.chance, course.back().chance)});
     return course;
-}
-
-/// The first day over the tolerance, looked for between the two days of the course around it.
-std::optional<Date> dayOver(const Standpoint& today, const std::vector<ChanceBy>& course, double tolerance)
-{
-    const auto over = std::ranges::find_if(course, [&](const ChanceBy& one) { return one.chance > tolerance; });
-    if (over == course.end())
-        return std::nullopt;
-    return over == course.begin() ? today.on : firstDayOver(today, tolerance, std::prev(over)->by, over->by);
 }
 
 /// The steps without looks in vain after the last sighting or work.
@@ -76,20 +70,19 @@ std::span<const TrailStep> withoutLooksInVain(const std::vector<TrailStep>& step
 }
 
 /// Where looks in vain were left out, or the day is over already: reckoned anew from the last sighting.
-std::optional<Date> withinSinceSeen(const ZoneBelief& zone, std::span<const TrailStep> steps, const OutlookModel& model,
-                                    double tolerance)
+std::optional<Date> withinSinceSeen(const ZoneBelief& zone, std::span<const TrailStep> steps, double tolerance)
 {
     const std::optional<Date> start = steps.empty() ? zone.trail.fittedOn : steps.back().on;
     if (!start)
         return std::nullopt;
-    const Belief then = follow(steps, zone.trail.fittedOn.has_value(), zone.rates, model.pace()).belief;
-    const Standpoint from{then, zone.rates, zone.trail.clock, *start};
+    const Belief then = follow(steps, zone.trail.fittedOn.has_value(), *zone.chain).belief;
+    const Standpoint from{then, *zone.chain, zone.trail.clock, *start};
     if (then.chanceSpent() > tolerance)
-        return *start - std::chrono::days(1);
+        return *start - aDay;
     const Date last = addMonths(std::max(zone.trail.today, *start), riskMonths);
     if (from.chanceOn(last) <= tolerance)
         return std::nullopt;
-    return firstDayOver(from, tolerance, *start, last) - std::chrono::days(1);
+    return firstDayOver(from, tolerance, last) - aDay;
 }
 
 /// Chance per time that has come together by then.
@@ -114,7 +107,7 @@ double ZoneRisk::chanceOn(Date day) const
     return -std::expm1(-hazard);
 }
 
-ZoneRisk zoneRisk(const ZoneBelief& zone, const OutlookModel& model, const Catalogue& catalogue)
+ZoneRisk zoneRisk(const ZoneBelief& zone, const Catalogue& catalogue)
 {
     const ZoneTrail& trail = zone.trail;
     ZoneRisk risk;
@@ -123,28 +116,30 @@ ZoneRisk zoneRisk(const ZoneBelief& zone, const OutlookModel& model, const Catal
     risk.soils = trail.soils;
     risk.toleratedAs = catalogue.toleratedAs(trail.partKind, trail.zoneKind);
     risk.tolerance = catalogue.spentTolerance(risk.toleratedAs);
-    const Standpoint today{zone.belief, zone.rates, trail.clock, trail.today};
+    const Standpoint today{zone.belief, *zone.chain, trail.clock, trail.today};
     const Date last = addMonths(trail.today, riskMonths);
     const double chanceToday = zone.belief.chanceSpent();
     risk.course = courseFrom(today, chanceToday, {last, today.chanceOn(last)});
-    risk.overOn = dayOver(today, risk.course, risk.tolerance);
+    if (chanceToday > risk.tolerance)
+        risk.overOn = trail.today;
+    else if (risk.course.back().chance > risk.tolerance)
+        risk.overOn = firstDayOver(today, risk.tolerance, last);
     const auto steps = withoutLooksInVain(trail.steps);
     const bool asToday = steps.size() == trail.steps.size() && chanceToday <= risk.tolerance;
     const bool beginningKnown = !steps.empty() || trail.fittedOn;
     if (!asToday)
-        risk.withinUntil = withinSinceSeen(zone, steps, model, risk.tolerance);
+        risk.withinUntil = withinSinceSeen(zone, steps, risk.tolerance);
     else if (risk.overOn && beginningKnown)
-        risk.withinUntil = *risk.overOn - std::chrono::days(1);
+        risk.withinUntil = *risk.overOn - aDay;
     return risk;
 }
 
-std::vector<ZoneRisk> zoneRisks(std::span<const ZoneBelief> zones, const OutlookModel& model,
-                                const Catalogue& catalogue)
+std::vector<ZoneRisk> zoneRisks(std::span<const ZoneBelief> zones, const Catalogue& catalogue)
 {
     std::vector<ZoneRisk> risks;
     risks.reserve(zones.size());
     for (const ZoneBelief& zone : zones)
-        risks.push_back(zoneRisk(zone, model, catalogue));
+        risks.push_back(zoneRisk(zone, catalogue));
     return risks;
 }
 

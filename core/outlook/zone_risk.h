@@ -38,11 +38,10 @@ struct ZoneRisk
 };
 
 /// The risk of one zone.
-[[nodiscard]] ZoneRisk zoneRisk(const ZoneBelief& zone, const OutlookModel& model, const Catalogue& catalogue);
+[[nodiscard]] ZoneRisk zoneRisk(const ZoneBelief& zone, const Catalogue& catalogue);
 
 /// Those of all zones believed, in their order.
-[[nodiscard]] std::vector<ZoneRisk> zoneRisks(std::span<const ZoneBelief> zones, const OutlookModel& model,
-                                              const Catalogue& catalogue);
+[[nodiscard]] std::vector<ZoneRisk> zoneRisks(std::span<const ZoneBelief> zones, const Catalogue& catalogue);
 
 /// The risk of this zone, or nullptr.
 [[nodiscard]] const ZoneRisk* riskOf(std::span<const ZoneRisk> risks, ZoneId zone);

@@ -21,7 +21,7 @@ UnitReview review(const UnitRecord& record, const Catalogue& catalogue, const Ou
     result.zones = zoneHistories(known);
     if (known.unit.retiredOn && *known.unit.retiredOn <= today)
         return result; // nothing is asked of it any more
-    result.risks = zoneRisks(zoneBeliefs(known, catalogue, model, today), model, catalogue);
+    result.risks = zoneRisks(zoneBeliefs(known, catalogue, model, today), catalogue);
     result.flags = raiseFlags(known, catalogue, today, result.zones, result.risks);
     result.checks = nextChecks(known, catalogue, today, result.zones, result.risks);
     return result;

@@ -27,8 +27,8 @@ public:
     explicit FindingInserter(sqlite3* handle)
     {
         constexpr const char* sql
-            = "INSERT INTO finding (unit_id, visited_on, id, visit_id, zone_id, phase, grade, note, entered_at) "
-              "VALUES (?, ?, ?, ?, ?, 'as-found', ?, ?, ?)";
+            = "INSERT INTO finding (unit_id, visited_on, id, visit_id, zone_id, phase, grade, note, entered_at, "
+              "not_seen_reason, wetness) VALUES (?, ?, ?, ?, ?, 'as-found', ?, ?, ?, ?, ?)";
         if (sqlite3_prepare_v2(handle, sql, -1, &m_statement, nullptr) != SQLITE_OK)
             throw std::runtime_error(sqlite3_errmsg(handle));
     }
@@ -36,7 +36,9 @@ public:
     FindingInserter(const FindingInserter&) = delete;
     FindingInserter& operator=(const FindingInserter&) = delete;
 
-    void insert(const Visit& visit, ZoneId zone, FindingId id, int grade, const std::string& note)
+    /// A grade of 0 means not seen; no wetness is an empty one.
+    void insert(const Visit& visit, ZoneId zone, FindingId id, int grade, const std::string& note,
+                const std::string& wetness)
     {
         const std::string on = isoText(visit.on);
         const std::string at = instantText(visit.openedAt);
@@ -45,9 +47,20 @@ public:
         bindId(3, id);
         bindId(4, visit.id);
         bindId(5, zone);
-        sqlite3_bind_int(m_statement, 6, grade);
+        if (grade > 0)
+            sqlite3_bind_int(m_statement, 6, grade);
+        else
+            sqlite3_bind_null(m_statement, 6);
         bindText(7, note);
         bindText(8, at);
+        if (grade > 0)
+            sqlite3_bind_null(m_statement, 9);
+        else
+            bindText(9, "covered");
+        if (wetness.empty())
+            sqlite3_bind_null(m_statement, 10);
+        else
+            bindText(10, wetness);
         if (sqlite3_step(m_statement) != SQLITE_DONE)
             throw std::runtime_error(sqlite3_errmsg(sqlite3_db_handle(m_statement)));
         sqlite3_reset(m_statement);
@@ -66,12 +79,29 @@ private:
     sqlite3_stmt* m_statement = nullptr;
 };
 
+/// The first kind of unit that has so many zones.
+const UnitKind& kindWith(int zones, const Catalogue& catalogue)
+{
+    const auto zonesOf = [&](const UnitKind& kind) {
+        std::size_t count = 0;
+        for (const UnitKind::Fitted& fitted : kind.parts)
+            count += catalogue.partKind(fitted.partKind)->zones.size();
+        return count;
+    };
+    const auto large = std::ranges::find_if(
+        catalogue.unitKinds(), [&](const UnitKind& kind) { return zonesOf(kind) >= static_cast<std::size_t>(zones); });
+    if (large == catalogue.unitKinds().end())
+        throw std::runtime_error("no kind of unit has so many zones");
+    return *large;
+}
+
 class FleetBuilder
 {
 public:
     FleetBuilder(Store& store, const Catalogue& catalogue, const FleetSize& size)
         : m_store(store)
         , m_catalogue(catalogue)
+        , m_kind(kindWith(size.zonesPerUnit, catalogue))
         , m_size(size)
         , m_findings(store.connection().handle())
     {
@@ -100,6 +130,9 @@ private:
     {
         m_site.id = m_ids.make<SiteId>();
         m_site.name = "Site " + std::to_string(number);
+        m_site.air = {};
+        if (m_size.livedIn && number % 4 != 0)
+            m_site.air = {278.0 + number % 17, 0.62 + 0.01 * (number % 23), 2.0 + number % 19, 3.0 + number % 41};
         m_store.sites().addSite(m_site);
     }
 
@@ -109,7 +142,7 @@ private:
         unit.id = m_ids.make<UnitId>();
         unit.siteId = m_site.id;
         unit.tag = "U-" + std::to_string(number);
-        unit.kind = m_catalogue.unitKinds().front().code;
+        unit.kind = m_kind.code;
         unit.refrigerant = "R-410A";
         unit.installedOn = Date(std::chrono::year(2004) / 4 / 1);
         m_store.sites().addUnit(unit);
@@ -121,7 +154,7 @@ private:
     {
         std::vector<Part> parts;
         int zones = 0;
-        for (const UnitKind::Fitted& fitted : m_catalogue.unitKinds().front().parts) {
+        for (const UnitKind::Fitted& fitted : m_kind.parts) {
             const PartKind* kind = m_catalogue.partKind(fitted.partKind);
             Part part;
             part.id = m_ids.make<PartId>();
@@ -149,6 +182,8 @@ private:
             visit.id = m_ids.make<VisitId>();
             visit.unitId = unit.id;
             visit.on = addMonths(lastVisitDay(), -6 * back);
+            if (m_size.livedIn && back > 0)
+                visit.on += std::chrono::days(static_cast<int>(m_random() % 61) - 30);
             visit.reason = back % 2 == 0 ? VisitReason::spring : VisitReason::fall;
             visit.technician = "A. Tester";
             visit.openedAt = Instant{visit.on + std::chrono::hours(9), {}};
@@ -168,7 +203,13 @@ private:
         if (m_random() % 16 == 0)
             grade = std::min(5, grade + 1);
         const bool noted = m_random() % 8 == 0;
-        m_findings.insert(visit, zone.id, m_ids.make<FindingId>(), grade, noted ? "rust around the weld, brushed" : "");
+        const bool seen = !m_size.livedIn || m_random() % 8 != 0;
+        const auto sky = m_size.livedIn ? m_random() % 9 : 9;
+        m_findings.insert(visit, zone.id, m_ids.make<FindingId>(), seen ? grade : 0,
+                          noted ? "rust around the weld, brushed" : "",
+                          sky > 2      ? ""
+                              : sky == 0 ? "wet"
+                                         : "damp");
     }
 
     void addReadings(const Visit& visit)
@@ -189,6 +230,7 @@ private:
 
     Store& m_store;
     const Catalogue& m_catalogue;
+    const UnitKind& m_kind;
     FleetSize m_size;
     FindingInserter m_findings;
     Site m_site;

@@ -70,19 +70,21 @@ void timeBelief()
 {
     const auto pace = std::make_shared<const Pace>(*logNormalPace(0.6));
     const Rates rates{0.15, 0.2, 0.3, 0.6};
+    const PacedChain chain(rates, pace);
     constexpr int visits = 20;
     double sum = 0;
+    double exposure = 0.4;
     Belief last(pace, Grade::sound);
-    const double follow = milliseconds(50, [&] {
+    const double follow = milliseconds(50, [&] { // no two times are alike
         Belief belief(pace, Grade::sound);
         for (int visit = 0; visit < visits; ++visit) {
-            belief.carryForward(rates, 0.5);
+            belief.carryForward(chain, exposure += 1e-4);
             sum += belief.see(visit < 10 ? Grade::sound : Grade::worn) ? 1 : 0;
         }
         last = belief;
     });
-    const double range = milliseconds(50, [&] { sum += exposureRangeToSpent(last, rates).middle.value_or(0); });
-    std::printf("one zone: belief over %d visits %.1f us, its range of dates %.1f us (%g)\n", visits, 1000 * follow,
+    const double range = milliseconds(50, [&] { sum += exposureRangeToSpent(last, chain).middle.value_or(0); });
+    std::printf("one zone: belief over %d visits, no two times alike, %.1f us, its range of dates %.1f us (%g)\n", visits, 1000 * follow,
                 1000 * range, sum);
 }
 

@@ -32,6 +32,20 @@ RawRead::RawRead(const QString& path)
         select(chargeColumns, "charge_entry WHERE unit_id = ? ORDER BY visited_on, id"),
         select(followUpColumns, "follow_up WHERE unit_id = ?"),
     };
+    m_records = {
+        select(siteColumns, "site"),
+        select(unitColumns, "unit"),
+        select(nameplateColumns, "nameplate_value"),
+        select(partColumns, "part"),
+        select(zoneColumns, "zone"),
+        select(visitColumns, "visit"),
+        select(findingColumns, "finding"),
+        select(readingColumns, "reading"),
+        select(treatmentColumns, "treatment"),
+        select(photoColumns, "photo"),
+        select(chargeColumns, "charge_entry"),
+        select(followUpColumns, "follow_up"),
+    };
     m_lines = {
         select("unit.id, unit.site_id, site.name, unit.tag, unit.kind, unit.place, unit.retired_on, unit.installed_on",
                "unit JOIN site ON site.id = unit.site_id ORDER BY site.name, site.id, unit.tag"),
@@ -47,6 +61,8 @@ RawRead::RawRead(const QString& path)
 RawRead::~RawRead()
 {
     for (sqlite3_stmt* statement : m_unit)
+        sqlite3_finalize(statement);
+    for (sqlite3_stmt* statement : m_records)
         sqlite3_finalize(statement);
     for (sqlite3_stmt* statement : m_lines)
         sqlite3_finalize(statement);
@@ -100,6 +116,15 @@ std::uint64_t RawRead::unit(UnitId id)
         sum += touchAll(statement);
     }
     sqlite3_exec(m_handle, "ROLLBACK", nullptr, nullptr, nullptr);
+    return sum;
+}
+
+std::uint64_t RawRead::allRecords()
+{
+    m_rows = 0;
+    std::uint64_t sum = 0;
+    for (sqlite3_stmt* statement : m_records)
+        sum += touchAll(statement);
     return sum;
 }
 

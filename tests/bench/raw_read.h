@@ -30,6 +30,8 @@ public:
     std::uint64_t unit(UnitId id);
     /// The findings of all units in key order: the columns that the last two grades need.
     std::uint64_t lastTwoGrades();
+    /// Every row that the records of all units are made of, table by table in the order of its key.
+    std::uint64_t allRecords();
     /// What the table of all units is made of: units with their sites, visits, zones of fitted parts, and the findings.
     std::uint64_t fleetLines();
 
@@ -41,6 +43,7 @@ private:
 
     sqlite3* m_handle = nullptr;
     std::vector<sqlite3_stmt*> m_unit;
+    std::vector<sqlite3_stmt*> m_records;
     std::vector<sqlite3_stmt*> m_lines;
     sqlite3_stmt* m_grades = nullptr;
     std::uint64_t m_rows = 0;

@@ -23,7 +23,7 @@ std::optional<Flag> raisedBy(const std::string& rule, const RecordBuilder& build
     const UnitRecord record = builder.build();
     const Catalogue catalogue = test::smallCatalogue(ownChanges);
     const OutlookModel model(catalogue);
-    const auto risks = zoneRisks(zoneBeliefs(record, catalogue, model, day(today)), model, catalogue);
+    const auto risks = zoneRisks(zoneBeliefs(record, catalogue, model, day(today)), catalogue);
     for (const Flag& flag : raiseFlags(record, catalogue, day(today), zoneHistories(record), risks)) {
         if (flag.rule == rule)
             return flag;
@@ -137,7 +137,7 @@ TEST(OrderSpareNow, IsRaisedOncePerPartByItsMostPressingZone)
     const UnitRecord record = builder.build();
     const Catalogue catalogue = test::smallCatalogue(leadTime(300));
     const OutlookModel model(catalogue);
-    const auto risks = zoneRisks(zoneBeliefs(record, catalogue, model, day("2026-05-05")), model, catalogue);
+    const auto risks = zoneRisks(zoneBeliefs(record, catalogue, model, day("2026-05-05")), catalogue);
     std::vector<std::string> said;
     for (const Flag& flag : raiseFlags(record, catalogue, day("2026-05-05"), zoneHistories(record), risks)) {
         if (flag.rule == order)

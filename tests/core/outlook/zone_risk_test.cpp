@@ -33,7 +33,7 @@ public:
     [[nodiscard]] ZoneRisk operator()(const RecordBuilder& builder, const std::string& zone,
                                       const std::string& today) const
     {
-        return zoneRisk(belief(builder, zone, today), m_model, m_catalogue);
+        return zoneRisk(belief(builder, zone, today), m_catalogue);
     }
     [[nodiscard]] const OutlookModel& model() const { return m_model; }
 

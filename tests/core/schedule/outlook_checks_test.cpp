@@ -23,7 +23,7 @@ std::vector<Check> checksOf(const RecordBuilder& builder, const std::string& tod
     const UnitRecord record = builder.build();
     const Catalogue catalogue = test::smallCatalogue(ownChanges);
     const OutlookModel model(catalogue);
-    const auto risks = zoneRisks(zoneBeliefs(record, catalogue, model, day(today)), model, catalogue);
+    const auto risks = zoneRisks(zoneBeliefs(record, catalogue, model, day(today)), catalogue);
     return zoneChecks(record, catalogue, day(today), zoneHistories(record), risks);
 }
 
