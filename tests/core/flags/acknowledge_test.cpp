@@ -127,7 +127,8 @@ TEST(Acknowledge, MarkedFlagsStandBelowTheOthersWithReasonDayAndPerson)
 
 TEST(Acknowledge, AFlagOfARecordIsAcknowledgedAndComesBackWithAWorseGrade)
 {
-    RecordBuilder builder = anAccumulator().visit("2025-05-06").graded("bottom", 2).visit("2026-05-04").graded("bottom", 3);
+    RecordBuilder builder
+        = anAccumulator().visit("2025-05-06").graded("bottom", 2).visit("2026-05-04").graded("bottom", 3);
     const auto flagsOf = [](const UnitRecord& record) {
         return raiseFlags(record, smallCatalogue(), day("2026-12-01"), zoneHistories(record), {});
     };

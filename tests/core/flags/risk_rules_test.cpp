@@ -17,8 +17,8 @@ using test::RecordBuilder;
 using testing::HasSubstr;
 
 /// The flag of one rule with the outlook behind it, if it was raised.
-std::optional<Flag> raisedBy(const std::string& rule, const RecordBuilder& builder, const std::string& today,
-                             const std::string& ownChanges = {})
+std::optional<Flag> raisedByRisk(const std::string& rule, const RecordBuilder& builder, const std::string& today,
+                                 const std::string& ownChanges = {})
 {
     const UnitRecord record = builder.build();
     const Catalogue catalogue = test::smallCatalogue(ownChanges);
@@ -31,7 +31,7 @@ std::optional<Flag> raisedBy(const std::string& rule, const RecordBuilder& build
     return std::nullopt;
 }
 
-RecordBuilder bottomSeen(int grade, const std::string& on = "2026-05-04")
+RecordBuilder bottomGraded(int grade, const std::string& on = "2026-05-04")
 {
     return anAccumulator().visit(on).graded("bottom", grade);
 }
@@ -50,7 +50,7 @@ std::string leadTime(int days, bool made = true)
 
 TEST(SpentBeforeNextVisit, IsRaisedWhereTheChanceByThenIsOverItsTolerance)
 {
-    const auto flag = raisedBy(beforeVisit, bottomSeen(4), "2026-05-05");
+    const auto flag = raisedByRisk(beforeVisit, bottomGraded(4), "2026-05-05");
     ASSERT_TRUE(flag);
     EXPECT_EQ(flag->severity, Severity::plan);
     EXPECT_THAT(say(flag->sentence),
@@ -65,40 +65,41 @@ TEST(SpentBeforeNextVisit, IsRaisedWhereTheChanceByThenIsOverItsTolerance)
 
 TEST(SpentBeforeNextVisit, IsSilentOnWhatIsSoundOrToleratedOrKnownToBeSpent)
 {
-    EXPECT_FALSE(raisedBy(beforeVisit, bottomSeen(1), "2026-05-05"));
-    EXPECT_FALSE(raisedBy(beforeVisit, bottomSeen(5), "2026-05-05")) << "another rule says so";
-    EXPECT_FALSE(raisedBy(beforeVisit, bottomSeen(4), "2026-05-05",
-                          R"({"assumptions": {"spent-tolerance-loss-of-charge": {"value": 0.5},
+    EXPECT_FALSE(raisedByRisk(beforeVisit, bottomGraded(1), "2026-05-05"));
+    EXPECT_FALSE(raisedByRisk(beforeVisit, bottomGraded(5), "2026-05-05")) << "another rule says so";
+    EXPECT_FALSE(raisedByRisk(beforeVisit, bottomGraded(4), "2026-05-05",
+                              R"({"assumptions": {"spent-tolerance-loss-of-charge": {"value": 0.5},
                               "spent-tolerance-ends-unit": {"value": 0.5}}})"));
 }
 
 TEST(SpentBeforeNextVisit, WantsActionOnceTheToleranceIsPassedAndALookWhereLittleIsAtStake)
 {
-    EXPECT_EQ(raisedBy(beforeVisit, bottomSeen(4), "2027-03-05")->severity, Severity::act);
+    EXPECT_EQ(raisedByRisk(beforeVisit, bottomGraded(4), "2027-03-05")->severity, Severity::act);
     const std::string looks
         = R"({"part_kinds": {"suction-accumulator": {"zones": {"bottom": {"tolerated_as": "looks"}}}}})";
-    EXPECT_EQ(raisedBy(beforeVisit, bottomSeen(4, "2023-05-04"), "2027-03-05", looks)->severity, Severity::look);
+    EXPECT_EQ(raisedByRisk(beforeVisit, bottomGraded(4, "2023-05-04"), "2027-03-05", looks)->severity, Severity::look);
 }
 
 TEST(SpentBeforeNextVisit, ClearsWhenItIsSeenBetterOrReplaced)
 {
-    auto repaired = bottomSeen(4).treated("bottom", TreatmentKind::repair).graded("bottom", 1, Phase::asLeft);
-    EXPECT_FALSE(raisedBy(beforeVisit, repaired, "2026-05-05"));
-    EXPECT_FALSE(raisedBy(beforeVisit, bottomSeen(4).replacedPart("suction-accumulator", "2026-05-04"), "2026-05-05"));
+    auto repaired = bottomGraded(4).treated("bottom", TreatmentKind::repair).graded("bottom", 1, Phase::asLeft);
+    EXPECT_FALSE(raisedByRisk(beforeVisit, repaired, "2026-05-05"));
+    EXPECT_FALSE(
+        raisedByRisk(beforeVisit, bottomGraded(4).replacedPart("suction-accumulator", "2026-05-04"), "2026-05-05"));
 }
 
 TEST(SpentBeforeNextVisit, AnOldPartNeverSeenIsJudgedByTheUsualLifeOfItsKind)
 {
     const auto old = aUnit("HB-01").withPart("suction-accumulator", {"bottom"}, "1990-05-04");
-    const auto flag = raisedBy(beforeVisit, old, "2026-05-05");
+    const auto flag = raisedByRisk(beforeVisit, old, "2026-05-05");
     ASSERT_TRUE(flag);
     EXPECT_THAT(say(flag->sentence), HasSubstr("never seen; by the usual life of its kind"));
 }
 
 TEST(OrderSpareNow, IsRaisedWhereTheToleranceIsPassedBeforeASpareWouldBeThere)
 {
-    EXPECT_FALSE(raisedBy(order, bottomSeen(4), "2026-05-05", leadTime(0)));
-    const auto flag = raisedBy(order, bottomSeen(4), "2026-05-05", leadTime(120));
+    EXPECT_FALSE(raisedByRisk(order, bottomGraded(4), "2026-05-05", leadTime(0)));
+    const auto flag = raisedByRisk(order, bottomGraded(4), "2026-05-05", leadTime(120));
     ASSERT_TRUE(flag);
     EXPECT_EQ(flag->severity, Severity::plan);
     EXPECT_TRUE(flag->partId);
@@ -113,8 +114,8 @@ TEST(OrderSpareNow, IsRaisedWhereTheToleranceIsPassedBeforeASpareWouldBeThere)
 
 TEST(OrderSpareNow, WantsActionWhereThePartIsSpentAndSaysSoWhereNoneIsMade)
 {
-    EXPECT_EQ(raisedBy(order, bottomSeen(5), "2026-05-05")->severity, Severity::act);
-    const auto gone = raisedBy(order, bottomSeen(4), "2026-05-05", leadTime(120, false));
+    EXPECT_EQ(raisedByRisk(order, bottomGraded(5), "2026-05-05")->severity, Severity::act);
+    const auto gone = raisedByRisk(order, bottomGraded(4), "2026-05-05", leadTime(120, false));
     ASSERT_TRUE(gone);
     EXPECT_THAT(say(gone->sentence), HasSubstr("this part is no longer made."));
 }
@@ -122,9 +123,9 @@ TEST(OrderSpareNow, WantsActionWhereThePartIsSpentAndSaysSoWhereNoneIsMade)
 TEST(OrderSpareNow, IsSilentWhereNoSpareIsEverMadeAndOnDirt)
 {
     const auto dirty = aUnit("HB-01").withPart("fins", {"face"}).visit("2026-05-04").graded("face", 5);
-    EXPECT_FALSE(raisedBy(order, dirty, "2026-05-05"));
+    EXPECT_FALSE(raisedByRisk(order, dirty, "2026-05-05"));
     const auto pan = aUnit("HB-01").withPart("base-pan", {"corners"}).visit("2026-05-04").graded("corners", 5);
-    EXPECT_FALSE(raisedBy(order, pan, "2026-05-05"));
+    EXPECT_FALSE(raisedByRisk(order, pan, "2026-05-05"));
 }
 
 TEST(OrderSpareNow, IsRaisedOncePerPartByItsMostPressingZone)

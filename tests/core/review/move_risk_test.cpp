@@ -71,8 +71,9 @@ TEST_F(MoveRisks, ALaterDayLiftsTheChanceThatTheWorstZoneIsSpentUnseen)
     EXPECT_GT(risk.anyAfter, risk.anyBefore);
     const auto sentences = riskSentences(risk, m_catalogue);
     ASSERT_EQ(sentences.size(), 2U);
-    EXPECT_THAT(say(sentences[0]),
-                testing::StartsWith("Suction accumulator, bottom (HB-01): the chance that it is spent unseen rises from "));
+    EXPECT_THAT(
+        say(sentences[0]),
+        testing::StartsWith("Suction accumulator, bottom (HB-01): the chance that it is spent unseen rises from "));
     EXPECT_THAT(say(sentences[0]), HasSubstr(", past the 2 % tolerated."));
     EXPECT_THAT(say(sentences[1]), testing::StartsWith("That something of this trip is found spent: "));
 }

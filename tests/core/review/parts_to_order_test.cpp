@@ -18,7 +18,7 @@ using test::RecordBuilder;
 using testing::HasSubstr;
 using testing::IsEmpty;
 
-const std::string today = "2026-05-05";
+const std::string orderingDay = "2026-05-05";
 
 std::string leadTime(int days, bool made = true)
 {
@@ -29,7 +29,7 @@ std::string leadTime(int days, bool made = true)
 std::shared_ptr<const ReviewedUnit> unitOf(const RecordBuilder& builder, const Catalogue& catalogue)
 {
     return std::make_shared<const ReviewedUnit>(
-        reviewedUnit(builder.build(), catalogue, OutlookModel(catalogue), day(today)));
+        reviewedUnit(builder.build(), catalogue, OutlookModel(catalogue), day(orderingDay)));
 }
 
 std::vector<PartToOrder> ordersOf(const RecordBuilder& builder, const std::string& own = {})
@@ -39,7 +39,7 @@ std::vector<PartToOrder> ordersOf(const RecordBuilder& builder, const std::strin
     return partsToOrder(units, catalogue);
 }
 
-RecordBuilder bottomSeen(int grade, const std::string& on = "2026-05-04")
+RecordBuilder bottomToOrder(int grade, const std::string& on = "2026-05-04")
 {
     return aUnit("HB-01").withPart("suction-accumulator", {"bottom"}).visit(on).graded("bottom", grade);
 }
@@ -48,27 +48,28 @@ RecordBuilder bottomSeen(int grade, const std::string& on = "2026-05-04")
 
 TEST(PartsToOrder, ASpareIsOrderedItsLeadTimeBeforeTheToleranceIsPassed)
 {
-    const auto orders = ordersOf(bottomSeen(3), leadTime(10));
+    const auto orders = ordersOf(bottomToOrder(3), leadTime(10));
     ASSERT_EQ(orders.size(), 1U);
     EXPECT_EQ(orders[0].orderBy, orders[0].needed - std::chrono::days(10));
-    EXPECT_GT(orders[0].orderBy, day(today));
-    EXPECT_THAT(say(orders[0].why), HasSubstr("the chance that it is spent passes 2 % (loss of refrigerant charge) on about "
-                                              + isoText(orders[0].needed) + "; a spare takes about 10 days."));
+    EXPECT_GT(orders[0].orderBy, day(orderingDay));
+    EXPECT_THAT(say(orders[0].why),
+                HasSubstr("the chance that it is spent passes 2 % (loss of refrigerant charge) on about "
+                          + isoText(orders[0].needed) + "; a spare takes about 10 days."));
 }
 
 TEST(PartsToOrder, OneThatCantBeThereInTimeIsOrderedToday)
 {
-    const auto orders = ordersOf(bottomSeen(4), leadTime(400));
+    const auto orders = ordersOf(bottomToOrder(4), leadTime(400));
     ASSERT_EQ(orders.size(), 1U);
-    EXPECT_EQ(orders[0].orderBy, day(today));
-    const auto spent = ordersOf(bottomSeen(5), leadTime(10));
+    EXPECT_EQ(orders[0].orderBy, day(orderingDay));
+    const auto spent = ordersOf(bottomToOrder(5), leadTime(10));
     ASSERT_EQ(spent.size(), 1U);
     EXPECT_THAT(say(spent[0].why), HasSubstr("is over 2 % (loss of refrigerant charge) already"));
 }
 
 TEST(PartsToOrder, OneNoLongerMadeSaysSo)
 {
-    const auto orders = ordersOf(bottomSeen(4), leadTime(10, false));
+    const auto orders = ordersOf(bottomToOrder(4), leadTime(10, false));
     ASSERT_EQ(orders.size(), 1U);
     EXPECT_FALSE(orders[0].made);
     EXPECT_THAT(say(orders[0].why), HasSubstr("No longer made"));
@@ -76,7 +77,7 @@ TEST(PartsToOrder, OneNoLongerMadeSaysSo)
 
 TEST(PartsToOrder, SoundPartsDirtAndWhatHasNoSpareNeedNone)
 {
-    EXPECT_THAT(ordersOf(bottomSeen(1)), IsEmpty());
+    EXPECT_THAT(ordersOf(bottomToOrder(1)), IsEmpty());
     EXPECT_THAT(ordersOf(aUnit("HB-01").withPart("fins", {"face"}).visit("2026-05-04").graded("face", 5)), IsEmpty());
     EXPECT_THAT(ordersOf(aUnit("HB-01").withPart("base-pan", {"corners"}).visit("2026-05-04").graded("corners", 5)),
                 IsEmpty());
@@ -98,7 +99,7 @@ TEST(PartsToOrder, ComeByTheDayToOrderBy)
 TEST(PartsToOrder, ATripBringsTheSparesThatAreAtRiskByItsDay)
 {
     const Catalogue catalogue = test::smallCatalogue();
-    const auto unit = unitOf(bottomSeen(3), catalogue);
+    const auto unit = unitOf(bottomToOrder(3), catalogue);
     const Date needed = *unit->review.risks.at(0).overOn;
     SeasonTrip trip;
     trip.checks = {SeasonCheck{unit, 0, 0}};
