@@ -107,6 +107,15 @@ double ZoneRisk::chanceOn(Date day) const
     return -std::expm1(-hazard);
 }
 
+Number ZoneRisk::tolerancePercent() const
+{
+    const double percent = 100 * tolerance;
+    int decimals = 0;
+    for (double scaled = percent; decimals < 2 && std::abs(scaled - std::round(scaled)) > 1e-9; scaled *= 10)
+        ++decimals;
+    return {percent, decimals};
+}
+
 ZoneRisk zoneRisk(const ZoneBelief& zone, const Catalogue& catalogue)
 {
     const ZoneTrail& trail = zone.trail;
