@@ -3495,7 +3495,7 @@
     </message>
     <message>
         <source>A worn zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
-        <translation>Una zona en grado gastado se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
+        <translation>Una zona en grado usado se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
     </message>
     <message>
         <source>A marked zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
@@ -3503,11 +3503,11 @@
     </message>
     <message>
         <source>A poor zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
-        <translation>Una zona en grado malo se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
+        <translation>Una zona en grado deficiente se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
     </message>
     <message>
         <source>A sound, worn or marked zone may wait this long for the season&apos;s visit if that is about to begin, but never past the date set by its outlook.</source>
-        <translation>Una zona en grado sano, gastado o marcado puede esperar este tiempo a la visita de temporada si está por empezar, pero nunca más allá de la fecha que fija su previsión.</translation>
+        <translation>Una zona en grado sano, usado o marcado puede esperar este tiempo a la visita de temporada si está por empezar, pero nunca más allá de la fecha que fija su previsión.</translation>
     </message>
     <message>
         <source>Where refrigerant charge is lost once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
@@ -3519,7 +3519,7 @@
     </message>
     <message>
         <source>Where it normally ends the unit once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
-        <translation>Donde normalmente supone el fin del equipo cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+        <translation>Donde normalmente acaba con la unidad cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
     </message>
     <message>
         <source>Where it can hurt someone once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
@@ -6837,7 +6837,7 @@
     </message>
     <message>
         <source>Usual for this unit</source>
-        <translation>Habitual en este equipo</translation>
+        <translation>Habitual en esta unidad</translation>
     </message>
     <message>
         <source>Why it may stand as it is</source>
