@@ -121,6 +121,7 @@ struct UnitKind
 
     std::string code;
     std::string name;
+    std::vector<std::string> alsoCalled; ///< other names lists of units use for it
     std::vector<Fitted> parts;
 };
 

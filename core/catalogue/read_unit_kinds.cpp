@@ -11,7 +11,9 @@ std::vector<UnitKind> readUnitKinds(JsonObject section)
 {
     std::vector<UnitKind> all;
     for (auto& [code, fields] : section.members()) {
-        UnitKind kind{.code = code, .name = fields.text("name"), .parts = {}};
+        UnitKind kind{.code = code, .name = fields.text("name"), .alsoCalled = {}, .parts = {}};
+        if (fields.has("also_called"))
+            kind.alsoCalled = fields.texts("also_called");
         for (auto& [partCode, fitted] : fields.object("parts").members()) {
             // Most parts stand once in a unit, at a place that needs no name.
             std::vector<std::string> positions{std::string()};

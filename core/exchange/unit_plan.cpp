@@ -117,17 +117,31 @@ private:
                      {plan.unit.tag, static_cast<std::int64_t>(before->second)});
     }
 
+    /// What `english` is called in the reader's language.
+    [[nodiscard]] std::string readersWord(std::string_view english) const
+    {
+        const auto word = m_basis.readersWords.find(std::string(english));
+        return word == m_basis.readersWords.end() ? std::string(english) : word->second;
+    }
+
+    [[nodiscard]] bool called(const std::string& text, std::string_view english) const
+    {
+        return same(text, english) || same(text, readersWord(english));
+    }
+
     void readKind(const CsvRow& row, PlannedUnit& plan) const
     {
         const std::string text = value(row, UnitField::kind);
         const auto& kinds = m_basis.catalogue.unitKinds();
-        const auto kind = std::ranges::find_if(
-            kinds, [&](const UnitKind& one) { return same(text, one.code) || same(text, one.name); });
+        const auto kind = std::ranges::find_if(kinds, [&](const UnitKind& one) {
+            return same(text, one.code) || called(text, one.name)
+                || std::ranges::any_of(one.alsoCalled, [&](const std::string& other) { return same(text, other); });
+        });
         if (kind != kinds.end()) {
             plan.unit.kind = kind->code;
             return;
         }
-        const std::string known = listed(kinds, [](const UnitKind& one) { return one.name; });
+        const std::string known = listed(kinds, [this](const UnitKind& one) { return readersWord(one.name); });
         if (text.empty())
             complain(plan, PADSIDE_SAY("Row {0}: there is no kind. Known are: {1}."), {known});
         else
@@ -141,12 +155,12 @@ private:
             return;
         const auto codes = codesOf(Metering{});
         const auto known = std::ranges::find_if(
-            codes, [&](const auto& one) { return same(text, one.code) || same(text, one.word); });
+            codes, [&](const auto& one) { return same(text, one.code) || called(text, one.word); });
         if (known != codes.end())
             plan.unit.metering = known->value;
         else
             complain(plan, PADSIDE_SAY("Row {0}: the metering “{1}” is not known. Known are: {2}."),
-                     {text, listed(codes, [](const auto& one) { return one.word; })});
+                     {text, listed(codes, [this](const auto& one) { return readersWord(one.word); })});
     }
 
     void readInstalled(const CsvRow& row, PlannedUnit& plan) const

@@ -9,6 +9,7 @@
 #include "core/record/site.h"
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <set>
 #include <vector>
@@ -23,6 +24,9 @@ struct UnitPlanBasis
     std::set<std::string> tags;
     std::string usualSite; ///< for rows that name none; may be empty
     Date today{};
+    /// Kinds and meterings in the reader's language by their English name; understood beside English and said in its
+    /// place.
+    std::map<std::string, std::string> readersWords{};
 };
 
 /// One row of the list and the unit that will be made of it.

@@ -16,6 +16,11 @@ namespace {
 /// An underlined key breaks the kerning beside it ("Te"): the text is then wider than its label reckons.
 constexpr int underlineSpread = 4;
 
+int widthOf(const QLabel& label)
+{
+    return label.sizeHint().width() + (label.text().contains(QLatin1Char('&')) ? underlineSpread : 0);
+}
+
 /// As high as the control beside it; the letters are in the middle.
 class Leveller final : public QObject
 {
@@ -26,7 +31,7 @@ public:
         , m_control(control)
     {
         if (label->text().contains(QLatin1Char('&')))
-            label->setMinimumWidth(label->sizeHint().width() + underlineSpread);
+            label->setMinimumWidth(widthOf(*label));
         control->installEventFilter(this);
         level();
     }
@@ -49,6 +54,43 @@ private:
 
     QLabel* m_label;
     QWidget* m_control; // its events end with it
+};
+
+/// Keeps the labels before the fields of an area at one width.
+class SharedWidth final : public QObject
+{
+public:
+    explicit SharedWidth(QWidget* area)
+        : QObject(area)
+        , m_area(area)
+    {
+        area->installEventFilter(this);
+        share();
+    }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override
+    {
+        const bool letters = event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange;
+        const bool handled = QObject::eventFilter(watched, event);
+        if (letters || event->type() == QEvent::Show)
+            share();
+        return handled;
+    }
+
+private:
+    void share()
+    {
+        QList<QLabel*> labels = m_area->findChildren<QLabel*>();
+        labels.removeIf([](const QLabel* label) { return label->buddy() == nullptr; });
+        int widest = 0;
+        for (const QLabel* label : labels)
+            widest = std::max(widest, widthOf(*label));
+        for (QLabel* label : labels)
+            label->setMinimumWidth(widest);
+    }
+
+    QWidget* m_area;
 };
 
 /// What is typed into or chosen from: the field itself, or the first such within it.
@@ -79,6 +121,11 @@ void levelLabels(QFormLayout& form)
         if (label && fieldItem && fieldItem->widget())
             levelLabel(*label, *fieldItem->widget());
     }
+}
+
+void shareLabelWidth(QWidget& area)
+{
+    new SharedWidth(&area); // the area's own
 }
 
 } // namespace padside

@@ -16,4 +16,8 @@ void levelLabel(QLabel& label, QWidget& field);
 /// The same for all labels of `form`; call it with all rows in the form.
 void levelLabels(QFormLayout& form);
 
+/// Makes all labels within `area` that stand before a field as wide as the widest of them, now and whenever the size of
+/// letters changes: the fields of a form within a form begin where its own do.
+void shareLabelWidth(QWidget& area);
+
 } // namespace padside

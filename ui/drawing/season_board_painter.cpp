@@ -3,6 +3,7 @@
 
 #include "ui/drawing/season_board_painter.h"
 
+#include "ui/drawing/season_board_months.h"
 #include "ui/drawing/theme.h"
 
 #include <QCoreApplication>
@@ -27,57 +28,12 @@ void setText(QPainter& painter, double share, bool bold)
     painter.setFont(font);
 }
 
-Date dayOfWeek(const BoardGeometry& geometry, int week)
-{
-    return geometry.firstMonday + std::chrono::days(7 * week);
-}
-
-std::chrono::year_month_day calendarDay(Date day)
-{
-    return {day};
-}
-
-bool beginsMonth(const BoardGeometry& geometry, int week)
-{
-    return week > 0
-        && calendarDay(dayOfWeek(geometry, week)).month() != calendarDay(dayOfWeek(geometry, week - 1)).month();
-}
-
-int weeksToNextMonth(const BoardGeometry& geometry, int week)
-{
-    int next = week + 1;
-    while (next < geometry.weeks && !beginsMonth(geometry, next))
-        ++next;
-    return next - week;
-}
-
 QRectF spanOf(const BoardPicture& picture, const Window& window, double top, double height)
 {
     const BoardGeometry& geometry = picture.geometry;
     const double left = std::max(geometry.names, geometry.xOf(window.earliest));
     const double right = std::min(geometry.width(), geometry.xOf(window.latest + std::chrono::days(1)));
     return {left, top, std::max(0.0, right - left), height};
-}
-
-struct MonthName
-{
-    QString text;
-    bool withYear = false;
-};
-
-/// What fits above a month's weeks: the year too where it is a new one, in two figures rather than not at all (a year
-/// told only at March would leave it open which January this is).
-MonthName monthName(const QString& month, std::chrono::year year, bool newYear, const QFontMetricsF& metrics,
-                    double room)
-{
-    const auto fits = [&](const QString& text) { return metrics.horizontalAdvance(text) + 6 < room; };
-    const QString whole = QStringLiteral("%1 %2").arg(month).arg(int(year));
-    const QString brief = QStringLiteral("%1 \u2019%2").arg(month).arg(int(year) % 100, 2, 10, QLatin1Char('0'));
-    if (newYear && fits(whole))
-        return {whole, true};
-    if (newYear && fits(brief))
-        return {brief, true};
-    return {fits(month) ? month : QString(), false};
 }
 
 void paintToday(QPainter& painter, const BoardPicture& picture, double top, double bottom)
@@ -234,26 +190,21 @@ void paintBoardHeader(QPainter& painter, const BoardPicture& picture)
     QFont countFont = dayFont;
     countFont.setBold(true);
     const int everyWeeks = QFontMetricsF(dayFont).horizontalAdvance(QStringLiteral("288")) < geometry.week ? 1 : 2;
-    std::chrono::year lastYear{};
+    const std::vector<MonthHead> heads = monthHeads(geometry, picture.months, QFontMetricsF(countFont));
+    for (const MonthHead& head : heads) {
+        painter.setFont(countFont);
+        painter.setPen(theme.ink);
+        painter.drawText(QRectF(geometry.names + head.week * geometry.week + 2, 0, head.room, third),
+                         Qt::AlignLeft | Qt::AlignVCenter, head.text);
+    }
     for (int week = 0; week < geometry.weeks; ++week) {
         const double left = geometry.names + week * geometry.week;
-        const auto date = calendarDay(dayOfWeek(geometry, week));
-        if (week == 0 || beginsMonth(geometry, week)) {
-            const QString month = picture.months.value(static_cast<int>(unsigned(date.month())) - 1);
-            const double room = weeksToNextMonth(geometry, week) * geometry.week;
-            const MonthName name
-                = monthName(month, date.year(), date.year() != lastYear, QFontMetricsF(countFont), room);
-            if (name.withYear)
-                lastYear = date.year();
-            painter.setFont(countFont);
-            painter.setPen(theme.ink);
-            painter.drawText(QRectF(left + 2, 0, room, third), Qt::AlignLeft | Qt::AlignVCenter, name.text);
-        }
         painter.setFont(dayFont);
         painter.setPen(theme.softInk);
         const QRectF cell(left, third, geometry.week, third);
         if (week % everyWeeks == thisWeek % everyWeeks)
-            painter.drawText(cell.adjusted(-6, 0, 6, 0), Qt::AlignCenter, QString::number(unsigned(date.day())));
+            painter.drawText(cell.adjusted(-6, 0, 6, 0), Qt::AlignCenter,
+                             QString::number(unsigned(std::chrono::year_month_day(dayOfWeek(geometry, week)).day())));
         paintCount(painter, picture, cell.translated(0, third), counts[static_cast<std::size_t>(week)], most,
                    countFont);
     }

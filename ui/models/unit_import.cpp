@@ -72,9 +72,16 @@ void UnitImport::begin(const QString& doing, LongWork::Work work, std::function<
 bool UnitImport::refreshBasis()
 {
     return m_book.attempt([this] {
-        m_basis = std::make_shared<const UnitPlanBasis>(
-            UnitPlanBasis{m_book.catalogue(), m_book.store().sites().sites(), m_book.store().sites().tags(),
-                          m_usualSite, m_book.today()});
+        UnitPlanBasis basis{m_book.catalogue(), m_book.store().sites().sites(), m_book.store().sites().tags(),
+                            m_usualSite, m_book.today()};
+        const auto translate = [&](std::string_view english) {
+            basis.readersWords[std::string(english)] = m_book.speaker().translate(std::string(english));
+        };
+        for (const UnitKind& kind : m_book.catalogue().unitKinds())
+            translate(kind.name);
+        for (const auto& metering : codesOf(Metering{}))
+            translate(metering.word);
+        m_basis = std::make_shared<const UnitPlanBasis>(std::move(basis));
     });
 }
 

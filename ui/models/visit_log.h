@@ -74,6 +74,7 @@ public:
     bool put(Treatment treatment);
     bool put(ChargeEntry charge);
     bool put(FollowUp followUp);
+    bool put(Photo photo); ///< one that was added before: another zone, phase or caption
     bool remove(const Reading& reading);
     bool remove(const Treatment& treatment);
     bool remove(const ChargeEntry& charge);

@@ -224,6 +224,22 @@ bool VisitLog::put(FollowUp followUp)
     });
 }
 
+bool VisitLog::put(Photo photo)
+{
+    return m_book.change(m_visit.unitId, [&] {
+        const QByteArray thumbnail = m_book.store().photos().thumbnail(photo.id);
+        const auto row = rowOf(m_book.record(m_visit.unitId).photos, photo);
+        std::optional<KeptPhoto> before;
+        if (row && m_visit.isOpen())
+            before = KeptPhoto{*row, thumbnail};
+        const Photo after = prepared(std::move(photo));
+        enter({RowChange<KeptPhoto>{std::move(before), KeptPhoto{after, thumbnail}}},
+              {stepName(QT_TRANSLATE_NOOP("Visit", "where a photo belongs")),
+               {VisitPlace::Part::zone, after.zoneId, after.phase, {}},
+               {}});
+    });
+}
+
 bool VisitLog::remove(const Reading& reading)
 {
     return removeRow(reading, nameOf(m_book, reading),

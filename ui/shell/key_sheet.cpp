@@ -31,6 +31,7 @@ std::vector<Group> allKeys()
           {KeySheet::tr("S"), KeySheet::tr("same grade as last time; it is shown on the button")},
           {KeySheet::tr("T, then Esc"), KeySheet::tr("write a note, back to the zone")},
           {KeySheet::tr("P  Ctrl+V"), KeySheet::tr("add a photo from a file, from the clipboard")},
+          {KeySheet::tr("B  Delete"), KeySheet::tr("say where the chosen photo belongs, remove it")},
           {KeySheet::tr("L"), KeySheet::tr("as found or as left, once there was work")},
           {KeySheet::tr("C"), KeySheet::tr("all the cautions")}}},
         {KeySheet::tr("From zone to zone"),

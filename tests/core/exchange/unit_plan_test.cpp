@@ -87,6 +87,26 @@ TEST_F(UnitPlanning, AGoodRowSaysEverythingAboutItsUnit)
     EXPECT_EQ(row.unit.note, "x");
 }
 
+TEST_F(UnitPlanning, AKindIsKnownByItsOtherNamesToo)
+{
+    const UnitPlan plan = planned("site,tag,kind\nQuay,A-1,Air conditioner\nQuay,A-2,a/c\nQuay,A-3,split heat pump\n");
+    ASSERT_EQ(plan.goodCount(), 3U);
+    EXPECT_EQ(plan.rows[0].unit.kind, "split-air-conditioner");
+    EXPECT_EQ(plan.rows[1].unit.kind, "split-air-conditioner");
+    EXPECT_EQ(plan.rows[2].unit.kind, "heat-pump");
+}
+
+TEST_F(UnitPlanning, KindsAreReadAndSaidInTheReadersLanguage)
+{
+    m_basis.readersWords = {{"heat pump", "bomba de calor"}, {"fixed orifice", "orificio fijo"}};
+    const UnitPlan plan = planned("site,tag,kind,metering\nQuay,A-1,Bomba de calor,orificio fijo\n");
+    ASSERT_EQ(plan.goodCount(), 1U);
+    EXPECT_EQ(plan.rows[0].unit.kind, "heat-pump");
+    EXPECT_EQ(plan.rows[0].unit.metering, Metering::fixedOrifice);
+    EXPECT_EQ(complaint("Harbour House,RT-1,foo,,"),
+              "Row 2: the kind “foo” is not known. Known are: split air conditioner, bomba de calor.");
+}
+
 TEST_F(UnitPlanning, BadRowsAreNamedWithWhatIsKnown)
 {
     EXPECT_EQ(complaint("Harbour House,RT-1,foo,,"),

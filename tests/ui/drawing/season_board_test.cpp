@@ -3,10 +3,12 @@
 
 #include "tests/support/record_builder.h"
 #include "ui/drawing/season_board.h"
+#include "ui/drawing/season_board_months.h"
 #include "ui/drawing/season_board_painter.h"
 #include "ui/drawing/theme.h"
 
 #include <QImage>
+#include <QLocale>
 #include <QPainter>
 
 #include <gtest/gtest.h>
@@ -73,6 +75,26 @@ TEST(SeasonBoard, TripsAreCountedByTheWeekOverAllSites)
     EXPECT_EQ(counts[1], 1) << "this week";
     const auto april = static_cast<std::size_t>((day("2027-04-12") - geometry.firstMonday).count() / 7);
     EXPECT_EQ(counts[april], 2);
+}
+
+TEST(SeasonBoard, TheYearStandsWhereItBeginsHoweverNarrowItsWeeksAre)
+{
+    QStringList months;
+    for (int month = 1; month <= 12; ++month)
+        months << QLocale(QLocale::English).standaloneMonthName(month, QLocale::ShortFormat);
+    QFont font;
+    font.setPixelSize(11);
+    const auto yearTold = [&](double width) {
+        const BoardGeometry geometry = boardGeometry(smallBoard(), 13, 150, width);
+        for (const MonthHead& head : monthHeads(geometry, months, QFontMetricsF(font))) {
+            EXPECT_LT(QFontMetricsF(font).horizontalAdvance(head.text), head.room) << head.text.toStdString();
+            if (head.text.startsWith(QStringLiteral("Jan")))
+                return head.text;
+        }
+        return QString();
+    };
+    EXPECT_EQ(yearTold(3000), QStringLiteral("Jan 2027"));
+    EXPECT_TRUE(yearTold(0).contains(QStringLiteral("27"))) << yearTold(0).toStdString();
 }
 
 TEST(SeasonBoardPainter, WhatPressesIsFilledWithInkAndTheChosenTripWithTheAccent)

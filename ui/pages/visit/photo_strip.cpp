@@ -10,12 +10,15 @@
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
 #include "ui/pages/visit/photo_frame.h"
+#include "ui/pages/visit/photo_place_dialog.h"
 #include "ui/pages/visit/visit_sheet.h"
 
 #include <QClipboard>
+#include <QContextMenuEvent>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QGuiApplication>
+#include <QMenu>
 #include <QMimeData>
 
 namespace padside {
@@ -41,6 +44,13 @@ PhotoStrip::PhotoStrip(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_book(book)
     , m_log(log)
     , m_chooser(askForFiles)
+    , m_placer([this](QWidget* above, const Photo& photo) -> std::optional<Photo> {
+        UnitRecord record;
+        if (!m_book.attempt([&] { record = m_book.record(photo.unitId); }))
+            return std::nullopt;
+        PhotoPlaceDialog dialog(m_book, record, photo, above);
+        return dialog.exec() == QDialog::Accepted ? std::optional(dialog.photo()) : std::nullopt;
+    })
 {
     setObjectName(u"photoStrip"_s);
     setAccessibleName(tr("Today's photos of this zone"));
@@ -55,6 +65,7 @@ PhotoStrip::PhotoStrip(RecordBook& book, VisitLog& log, QWidget* parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    connect(this, &QListWidget::itemDoubleClicked, this, &PhotoStrip::placeCurrent);
 }
 
 QSize PhotoStrip::sizeHint() const
@@ -78,7 +89,7 @@ void PhotoStrip::showLine(const ZoneLine& line, Phase phase)
         });
         auto* item = new QListWidgetItem(QIcon(picture), QString(), this);
         const QString name = tr("%1, %2 photo")
-                                 .arg(shown(photo.originalName),
+                                 .arg(shown(photo.caption.empty() ? photo.originalName : photo.caption),
                                       m_book.speaker().said(Sentence{std::string(wordOf(photo.phase)), {}}));
         item->setData(Qt::AccessibleTextRole, name);
         item->setToolTip(name);
@@ -113,11 +124,34 @@ void PhotoStrip::take(const QMimeData& given)
     }
 }
 
-void PhotoStrip::removeCurrent()
+const Photo* PhotoStrip::currentPhoto() const
 {
     const int row = currentRow();
-    if (row >= 0 && row < static_cast<int>(m_photos.size()))
-        m_log.remove(Photo(m_photos[static_cast<std::size_t>(row)]));
+    return row >= 0 && row < static_cast<int>(m_photos.size()) ? &m_photos[static_cast<std::size_t>(row)] : nullptr;
+}
+
+void PhotoStrip::removeCurrent()
+{
+    if (const Photo* photo = currentPhoto())
+        m_log.remove(Photo(*photo));
+}
+
+void PhotoStrip::placeCurrent()
+{
+    const Photo* photo = currentPhoto();
+    if (!photo && !m_photos.empty())
+        photo = &m_photos.back(); // none is chosen: the newest
+    if (!photo) {
+        Q_EMIT refused(tr("There is no photo of this zone today. Add one first."));
+        return;
+    }
+    if (!m_log.mayWrite()) {
+        Q_EMIT refused(tr("This visit is closed. To say where this photo belongs, press F6 and say why first."));
+        return;
+    }
+    const auto placed = m_placer(this, Photo(*photo));
+    if (placed && *placed != *photo)
+        m_log.put(*placed);
 }
 
 void PhotoStrip::dragEnterEvent(QDragEnterEvent* event)
@@ -148,6 +182,18 @@ void PhotoStrip::keyPressEvent(QKeyEvent* event)
         QListWidget::keyPressEvent(event);
     else
         event->ignore(); // letters and digits are the page's keys, not a search
+}
+
+void PhotoStrip::contextMenuEvent(QContextMenuEvent* event)
+{
+    if (!currentPhoto())
+        return;
+    QMenu menu;
+    menu.addAction(tr("&Where it belongs…"), QKeySequence(tr("B", "key: where the photo belongs")), this,
+                   &PhotoStrip::placeCurrent);
+    QAction* remove = menu.addAction(tr("&Remove"), QKeySequence(Qt::Key_Delete), this, &PhotoStrip::removeCurrent);
+    remove->setEnabled(m_log.visit().isOpen());
+    menu.exec(event->globalPos());
 }
 
 } // namespace padside

@@ -24,16 +24,23 @@ class PhotoStrip : public QListWidget
 public:
     /// Asks which files to add; tests give their own.
     using Chooser = std::function<QStringList(QWidget*)>;
+    /// Asks where a photo belongs; empty: left as it is.
+    using Placer = std::function<std::optional<Photo>(QWidget*, const Photo&)>;
 
     PhotoStrip(RecordBook& book, VisitLog& log, QWidget* parent = nullptr);
 
     void showLine(const ZoneLine& line, Phase phase);
     void setChooser(Chooser chooser) { m_chooser = std::move(chooser); }
 
+    void setPlacer(Placer placer) { m_placer = std::move(placer); }
+
     void chooseFiles();
     void paste(); ///< from the clipboard
     void take(const QMimeData& given);
     void removeCurrent();
+    /// Asks where the chosen photo (the newest, if none is) belongs and enters the answer, at a closed visit as a
+    /// correction.
+    void placeCurrent();
 
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -45,11 +52,15 @@ protected:
     void dragMoveEvent(QDragMoveEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
 
 private:
+    [[nodiscard]] const Photo* currentPhoto() const; ///< or nullptr
+
     RecordBook& m_book;
     VisitLog& m_log;
     Chooser m_chooser;
+    Placer m_placer;
     std::vector<Photo> m_photos;
     std::optional<ZoneId> m_zone;
     Phase m_phase = Phase::asFound;

@@ -85,6 +85,7 @@ TreatmentPanel::TreatmentPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     form->addRow(tr("Cost"), m_cost);
     form->addRow(QString(), m_enter);
     levelLabels(*form);
+    shareLabelWidth(*m_form);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_where);
     layout->addLayout(kinds);

@@ -47,6 +47,8 @@ void VisitPage::makeKeys()
     onKey(QKeySequence(tr("S", "key: same as last time")), m_zoneArea,
           whenWritable([this] { m_zone->sameAsLastTime(); }));
     onKey(QKeySequence(tr("P", "key: photo")), m_zoneArea, whenWritable([this] { m_zone->photos().chooseFiles(); }));
+    onKey(QKeySequence(tr("B", "key: where the photo belongs")), m_zoneArea,
+          [this] { m_zone->photos().placeCurrent(); });
     onKey(QKeySequence(QKeySequence::Paste), m_zoneArea, whenWritable([this] { m_zone->photos().paste(); }));
     onKey(QKeySequence(tr("T", "key: note")), m_zoneArea, [this] { m_zone->writeNote(); });
     onKey(QKeySequence(tr("C", "key: cautions")), m_zoneArea, [this] { m_zone->toggleCautions(); });

@@ -49,6 +49,16 @@ TEST_F(CoatPanelTest, SaysWhatIsMissingAndIsOnlyThereForCoating)
     EXPECT_TRUE(find("coatPanel")->isHidden());
 }
 
+TEST_F(CoatPanelTest, ItsFieldsBeginWhereThoseAroundItDo)
+{
+    chooseCoating();
+    m_page->resize(1280, 800);
+    m_page->show();
+    const auto leftOf = [this](const char* name) { return find(name)->mapTo(m_page.get(), QPoint()).x(); };
+    EXPECT_EQ(leftOf("coatKind"), leftOf("workNote"));
+    EXPECT_EQ(leftOf("coatSurface"), leftOf("workNote"));
+}
+
 TEST_F(CoatPanelTest, JudgesWhileTyping)
 {
     chooseCoating();

@@ -3,14 +3,17 @@
 
 #include "core/store/photo_files.h"
 #include "tests/ui/pages/visit/visit_fixture.h"
+#include "ui/pages/visit/photo_place_dialog.h"
 #include "ui/pages/visit/photo_strip.h"
 
 #include <QBuffer>
 #include <QClipboard>
+#include <QComboBox>
 #include <QDropEvent>
 #include <QFile>
 #include <QGuiApplication>
 #include <QImage>
+#include <QLineEdit>
 #include <QMimeData>
 #include <QTest>
 #include <QUrl>
@@ -124,6 +127,80 @@ TEST_F(VisitPageTest, ATakenBackPhotoKeepsItsFile)
     QTest::keyClick(strip, Qt::Key_Delete);
     EXPECT_TRUE(record().photos.empty());
     EXPECT_TRUE(QFile::exists(path));
+}
+
+TEST_F(VisitPageTest, APhotoOfTheWrongZoneIsMovedAndTheMoveTakenBack)
+{
+    open();
+    start();
+    goTo("bottom");
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(writeFile(m_folder, QStringLiteral("a.jpg"), jpeg()))});
+    drop(*m_page, data);
+    const Photo before = record().photos.at(0);
+    auto* strip = find<PhotoStrip>("photoStrip");
+    strip->setPlacer([&](QWidget*, const Photo& photo) {
+        Photo moved = photo;
+        moved.zoneId = zoneId("crown");
+        moved.caption = "pits at the seam";
+        return std::optional(moved);
+    });
+    strip->setCurrentRow(0);
+    find("zonePanel")->setFocus();
+    key(Qt::Key_B);
+    ASSERT_EQ(record().photos.size(), 1U);
+    const Photo moved = record().photos.front();
+    EXPECT_EQ(moved.zoneId, zoneId("crown"));
+    EXPECT_EQ(moved.caption, "pits at the seam");
+    EXPECT_EQ(moved.sha256, before.sha256);
+    EXPECT_FALSE(m_store->photos().thumbnail(moved.id).isEmpty());
+    m_page->undo();
+    EXPECT_EQ(record().photos.at(0).zoneId, zoneId("bottom"));
+    EXPECT_EQ(record().photos.at(0).caption, "");
+}
+
+TEST_F(VisitPageTest, TheFormOfAPhotoOffersTheZonesOfItsUnit)
+{
+    open();
+    start();
+    goTo("bottom");
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(writeFile(m_folder, QStringLiteral("a.jpg"), jpeg()))});
+    drop(*m_page, data);
+    const Photo before = record().photos.at(0);
+    PhotoPlaceDialog form(*m_book, record(), before);
+    EXPECT_EQ(form.photo(), before) << "nothing chosen, nothing changed";
+    auto* zones = form.findChild<QComboBox*>(QStringLiteral("photoZone"));
+    zones->setCurrentIndex(0);
+    form.findChild<QComboBox*>(QStringLiteral("photoPhase"))->setCurrentIndex(1);
+    form.findChild<QLineEdit*>(QStringLiteral("photoCaption"))->setText(QStringLiteral(" from the gate "));
+    EXPECT_EQ(form.photo().zoneId, std::nullopt);
+    EXPECT_EQ(form.photo().phase, Phase::asLeft);
+    EXPECT_EQ(form.photo().caption, "from the gate");
+}
+
+TEST_F(VisitPageTest, AtAClosedVisitAPhotoIsCorrectedWithAReasonAndBothStay)
+{
+    open();
+    start();
+    goTo("bottom");
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(writeFile(m_folder, QStringLiteral("a.jpg"), jpeg()))});
+    drop(*m_page, data);
+    const Photo before = record().photos.at(0);
+    VisitLog log(*m_book);
+    ASSERT_TRUE(log.turnTo(m_visit) && log.close());
+    Photo moved = before;
+    moved.zoneId = zoneId("crown");
+    EXPECT_FALSE(log.put(moved)) << "no reason yet";
+    log.correctBecause("wrong zone chosen");
+    ASSERT_TRUE(log.put(moved));
+    ASSERT_EQ(record().photos.size(), 2U);
+    const std::vector<Photo> standing = padside::standing(record().photos);
+    ASSERT_EQ(standing.size(), 1U);
+    EXPECT_EQ(standing[0].zoneId, zoneId("crown"));
+    EXPECT_EQ(standing[0].correction->reason, "wrong zone chosen");
+    EXPECT_EQ(m_store->photos().thumbnail(standing[0].id), m_store->photos().thumbnail(before.id));
 }
 
 } // namespace padside::test
