@@ -41,8 +41,12 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
     catalogue.m_coatings = readCoatings(root.object("coatings"));
     catalogue.m_outlook = readOutlook(root.object("outlook"));
+    CostFigures costs; // kept apart: see costFigures()
+    if (root.has("money"))
+        costs = readCosts(root);
     root.nothingElse();
     checkReferences(catalogue, trouble);
+    checkCosts(costs, catalogue, trouble);
     if (const auto ours = mergedCatalogueText(shipped, {}))
         checkNothingNeededIsMissing(*ours, *text, trouble);
     if (trouble.first())
