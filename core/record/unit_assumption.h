@@ -6,7 +6,8 @@
 
 namespace padside {
 
-/// A figure a person assumes of one unit when weighing what it is worth ("price-new"), in the person's own money or in SI.
+/// A figure a person assumes of one unit when weighing what it is worth ("price-new"), in the person's own money or in
+/// SI.
 struct UnitAssumption
 {
     std::string code;

@@ -30,9 +30,9 @@ void JudgementBook::acknowledge(const Acknowledgement& acknowledgement)
 
 void JudgementBook::takeBack(AcknowledgementId id, const Instant& at)
 {
-    const int changed = m_connection.write(
-        u"UPDATE acknowledgement SET taken_back_at = ? WHERE id = ? AND taken_back_at IS NULL"_s,
-        {bound(at), bound(id)});
+    const int changed
+        = m_connection.write(u"UPDATE acknowledgement SET taken_back_at = ? WHERE id = ? AND taken_back_at IS NULL"_s,
+                             {bound(at), bound(id)});
     if (changed == 0)
         throw storeError(ProblemKind::refused,
                          PADSIDE_SAY("This acknowledgement is not in the file, or was taken back already."));

@@ -1,9 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/store/forecast_book.h"
-
 #include "core/store/connection.h"
+#include "core/store/forecast_book.h"
 #include "core/store/verify.h"
 #include "core/store/visit_book.h"
 #include "tests/core/store/store_fixture.h"
@@ -74,8 +73,9 @@ TEST_F(ForecastBookTest, NobodyCanForetellAfterwardsOrChangeWhatWasForetold)
     (void)refusalOf([&] { file.run("UPDATE forecast SET one_year = 0"); });
     (void)refusalOf([&] { file.run("DELETE FROM forecast"); });
     (void)refusalOf([&] {
-        file.run("INSERT INTO forecast SELECT unit_id, visited_on, visit_id, (SELECT id FROM zone WHERE kind = 'coil'), "
-                 "grade, half_year, one_year, two_years, five_years, early, middle, late FROM forecast");
+        file.run(
+            "INSERT INTO forecast SELECT unit_id, visited_on, visit_id, (SELECT id FROM zone WHERE kind = 'coil'), "
+            "grade, half_year, one_year, two_years, five_years, early, middle, late FROM forecast");
     });
     EXPECT_EQ(m_store->forecasts().of(m_record.unit.id), std::vector{foretold(0)});
 }

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/store/judgement_book.h"
-
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 #include "tests/core/store/store_fixture.h"

@@ -38,7 +38,8 @@ protected:
     Migration m_addColumn{m_latest + 1, [](Connection& connection) {
                               connection.run("ALTER TABLE site ADD COLUMN parking TEXT NOT NULL DEFAULT ''");
                           }};
-    Migration m_addTable{m_latest + 2, [](Connection& connection) { connection.run("CREATE TABLE tool (name TEXT) STRICT"); }};
+    Migration m_addTable{m_latest + 2,
+                         [](Connection& connection) { connection.run("CREATE TABLE tool (name TEXT) STRICT"); }};
     std::vector<Migration> m_steps = [this] {
         std::vector<Migration> steps(migrations().begin(), migrations().end());
         steps.insert(steps.end(), {m_addColumn, m_addTable});
