@@ -160,8 +160,8 @@ int printWorth(const AskedOfFile& words, const CommandSurroundings& surroundings
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
     const UnitRecord record = store->records().unitRecord(unitsFor(*store, words.unit).front().id);
-    const UnitWorth worth = unitWorth(record, catalogue, costsIn(*store), OutlookModel(catalogue),
-                                      figuresOf(*store, record.unit), dayFor(words.on, surroundings.now()));
+    const UnitWorth worth
+        = unitWorth(record, catalogue, costsIn(*store), OutlookModel(catalogue), dayFor(words.on, surroundings.now()));
     if (words.form == AnswerForm::json)
         surroundings.out << unitJson(worth, record, catalogue).dump(2) << '\n';
     else

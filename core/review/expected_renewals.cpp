@@ -9,7 +9,6 @@ namespace padside {
 
 namespace {
 
-constexpr int monthsAYear = 12;
 constexpr int longAfterAnyCoat = 50; // years; a coat's life is at most 30
 
 std::vector<double> spentByOfNew(const DecayingPart& part, const OutlookModel& model, int years)

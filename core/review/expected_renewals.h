@@ -9,6 +9,8 @@
 
 namespace padside {
 
+constexpr int monthsAYear = 12;
+
 /// One part and the beliefs of its zones that decay; dirt is no reason for a new part.
 struct DecayingPart
 {

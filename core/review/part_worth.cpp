@@ -13,9 +13,6 @@ namespace padside {
 
 namespace {
 
-constexpr int monthsAYear = 12;
-constexpr double daysAYear = 365.25;
-
 const ZoneBelief& worstZone(const DecayingPart& part, Date inAYear)
 {
     return **std::ranges::max_element(part.zones, {},
@@ -49,8 +46,7 @@ PartDecay decayOf(const ZoneBelief& zone, const std::optional<TreatmentKind>& tr
         decay.treatmentEffect = protection.effect;
         decay.treatmentYears = protection.years;
         if (zone.trail.coat)
-            decay.treatedYears
-                = std::max(0.0, static_cast<double>((zone.trail.coat->until - basis.today).count()) / daysAYear);
+            decay.treatedYears = std::max(0.0, yearsBetween(basis.today, zone.trail.coat->until));
     }
     return decay;
 }

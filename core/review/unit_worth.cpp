@@ -8,17 +8,31 @@
 #include "core/worth/energy_use.h"
 
 #include <algorithm>
+#include <array>
 #include <numeric>
 
 namespace padside {
 
 namespace {
 
-constexpr double daysAYear = 365.25;
+constexpr double mostMoney = 1e9;
 
-NeededFigure neededOfUnit(std::string field, Sentence what)
+constexpr std::array figureFields{
+    UnitFigureField{"price-new", PADSIDE_SAY("Price of a new unit, fitted"), UnitFigureField::Unit::money,
+                    &UnitFigures::priceNew, 0, mostMoney},
+    UnitFigureField{"seer-old", PADSIDE_SAY("SEER of this unit, as on its label"), UnitFigureField::Unit::seer,
+                    &UnitFigures::seerOld, 1, 60, "seer"},
+    UnitFigureField{"seer-new", PADSIDE_SAY("SEER of a new unit"), UnitFigureField::Unit::seer, &UnitFigures::seerNew,
+                    1, 60},
+    UnitFigureField{"rated-cooling", PADSIDE_SAY("Rated cooling"), UnitFigureField::Unit::power,
+                    &UnitFigures::capacityW, 100, 1e7, "rated-cooling"},
+    UnitFigureField{"full-load-hours", PADSIDE_SAY("Hours of cooling at full load, a year"),
+                    UnitFigureField::Unit::hours, &UnitFigures::fullLoadHours, 1, 8784}};
+
+NeededFigure neededOfUnit(std::string_view code)
 {
-    return {NeededFigure::Place::unit, {}, std::move(field), std::move(what)};
+    const auto field = std::ranges::find(figureFields, code, &UnitFigureField::code);
+    return {NeededFigure::Place::unit, {}, std::string(code), Sentence{field->label, {}}};
 }
 
 /// Puts together what carrying on is held against replacing from.
@@ -58,7 +72,7 @@ public:
         std::ranges::stable_sort(m_into.shares, std::greater{}, &RepairShare::cost);
         nameUncosted();
         if (!m_figures.priceNew)
-            m_into.needed.push_back(neededOfUnit("price-new", {PADSIDE_SAY("Price of a new unit, fitted"), {}}));
+            m_into.needed.push_back(neededOfUnit("price-new"));
         if (m_into.shares.empty())
             m_into.notes.push_back(
                 {PADSIDE_SAY("No repair can be reckoned yet: give the costs of at least one part."), {}});
@@ -107,13 +121,10 @@ private:
         const auto price = std::ranges::find(moneyFields(), "energy_price_per_kwh", &MoneyField::code);
         bool missing = miss(m_basis.costs.energyPrice,
                             {NeededFigure::Place::money, {}, std::string(price->code), {price->label, {}}});
-        missing |= miss(m_figures.capacityW,
-                        neededOfUnit("rated-cooling", {PADSIDE_SAY("Rated cooling, on the nameplate"), {}}));
-        missing |= miss(m_figures.fullLoadHours,
-                        neededOfUnit("full-load-hours", {PADSIDE_SAY("Hours of cooling at full load, a year"), {}}));
-        missing |= miss(m_figures.seerOld,
-                        neededOfUnit("seer-old", {PADSIDE_SAY("SEER of this unit, as on its label"), {}}));
-        missing |= miss(m_figures.seerNew, neededOfUnit("seer-new", {PADSIDE_SAY("SEER of a new unit"), {}}));
+        missing |= miss(m_figures.capacityW, neededOfUnit("rated-cooling"));
+        missing |= miss(m_figures.fullLoadHours, neededOfUnit("full-load-hours"));
+        missing |= miss(m_figures.seerOld, neededOfUnit("seer-old"));
+        missing |= miss(m_figures.seerNew, neededOfUnit("seer-new"));
         if (missing) {
             m_into.notes.push_back(
                 {PADSIDE_SAY("Electricity is left out on both sides: not everything it takes is given."), {}});
@@ -137,7 +148,7 @@ private:
             m_into.notes.push_back({PADSIDE_SAY("Its age is not known: its efficiency is taken as on the label."), {}});
             return 1;
         }
-        const double age = std::max(0.0, static_cast<double>((m_basis.today - *installed).count()) / daysAYear);
+        const double age = std::max(0.0, yearsBetween(*installed, m_basis.today));
         return efficiencyLeft(m_basis.costs.yearlyLossOld, age).value_or(1);
     }
 
@@ -156,23 +167,30 @@ bool matters(const PartWorth& part, const DecayingPart& of)
 
 } // namespace
 
-UnitFigures withNameplate(UnitFigures figures, const Unit& unit)
+std::span<const UnitFigureField> unitFigureFields()
 {
-    const auto read = [&](std::string_view item) -> std::optional<double> {
-        const auto found = std::ranges::find(unit.nameplate, item, &NameplateValue::item);
-        return found != unit.nameplate.end() ? std::optional(found->value.si) : std::nullopt;
-    };
-    if (!figures.capacityW)
-        figures.capacityW = read("rated-cooling");
-    if (!figures.seerOld)
-        figures.seerOld = read("seer");
+    return figureFields;
+}
+
+UnitFigures unitFigures(const UnitRecord& record)
+{
+    UnitFigures figures;
+    for (const UnitFigureField& field : figureFields) {
+        const auto assumed = std::ranges::find(record.assumptions, field.code, &UnitAssumption::code);
+        const auto printed = std::ranges::find(record.unit.nameplate, field.nameplateItem, &NameplateValue::item);
+        if (assumed != record.assumptions.end())
+            figures.*field.value = assumed->value;
+        else if (printed != record.unit.nameplate.end())
+            figures.*field.value = printed->value.si;
+    }
     return figures;
 }
 
 UnitWorth unitWorth(const UnitRecord& record, const Catalogue& catalogue, const CostFigures& costs,
-                    const OutlookModel& model, const UnitFigures& figures, Date today)
+                    const OutlookModel& model, Date today)
 {
     UnitWorth worth;
+    const UnitFigures figures = unitFigures(record);
     worth.today = today;
     UnitRecord known = recordAt(record, today);
     if (known.unit.retiredOn && *known.unit.retiredOn <= today)

@@ -6,22 +6,25 @@
 #include "core/worth/carry_on.h"
 
 #include <optional>
+#include <span>
+#include <string_view>
 #include <vector>
 
 namespace padside {
 
-/// What is known of one unit and the one that would take its place; empty where nobody said.
+/// What is known of one unit and the one that would take its place; empty where nobody said. Each has a code among the
+/// unit's assumptions in the record.
 struct UnitFigures
 {
-    std::optional<double> priceNew; ///< of a new unit, fitted with what it needs; the person's own money
-    std::optional<double> capacityW; ///< of cooling
-    std::optional<double> fullLoadHours; ///< of cooling, a year
-    std::optional<double> seerOld; ///< of this unit as on its label, when it was new; Btu/Wh
-    std::optional<double> seerNew; ///< of the new one; the same scale
+    std::optional<double> priceNew; ///< "price-new": of a new unit, fitted with what it needs; the person's own money
+    std::optional<double> capacityW; ///< "rated-cooling"
+    std::optional<double> fullLoadHours; ///< "full-load-hours": of cooling, a year
+    std::optional<double> seerOld; ///< "seer-old": of this unit as on its label, when it was new; Btu/Wh
+    std::optional<double> seerNew; ///< "seer-new": of the new one; the same scale
 };
 
-/// What the nameplate says where the figures don't.
-[[nodiscard]] UnitFigures withNameplate(UnitFigures figures, const Unit& unit);
+/// What the person assumes of the unit, and its nameplate where they assume nothing.
+[[nodiscard]] UnitFigures unitFigures(const UnitRecord& record);
 
 /// What one part adds to the repairs to be expected.
 struct RepairShare
@@ -46,9 +49,24 @@ struct UnitWorth
     std::vector<Sentence> notes; ///< what the comparison takes for granted
 };
 
+/// The figures a person may give of a unit, in the order they are asked for.
+struct UnitFigureField
+{
+    enum class Unit { money, power, hours, seer };
+
+    std::string_view code; ///< of the assumption
+    const char* label;
+    Unit unit;
+    std::optional<double> UnitFigures::*value;
+    double lowest; ///< in SI; above what it begins at
+    double highest;
+    std::string_view nameplateItem = {}; ///< where the nameplate may say it
+};
+[[nodiscard]] std::span<const UnitFigureField> unitFigureFields();
+
 /// The choices for each part that decays, and carrying on against replacing as of `today`: the same record, figures and
 /// rates give the same answer. What is entered later than `today` counts for nothing. A retired unit has none.
 [[nodiscard]] UnitWorth unitWorth(const UnitRecord& record, const Catalogue& catalogue, const CostFigures& costs,
-                                  const OutlookModel& model, const UnitFigures& figures, Date today);
+                                  const OutlookModel& model, Date today);
 
 } // namespace padside

@@ -17,10 +17,4 @@ CostFigures costsIn(Store& store)
     return costFigures(shipped).value(); // ours is built in and tested
 }
 
-UnitFigures figuresOf(Store& store, const Unit& unit)
-{
-    UnitFigures figures;
-    return withNameplate(figures, unit);
-}
-
 } // namespace padside

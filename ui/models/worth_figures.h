@@ -4,7 +4,6 @@
 #pragma once
 
 #include "core/catalogue/cost_figures.h"
-#include "core/review/unit_worth.h"
 
 namespace padside {
 
@@ -13,8 +12,5 @@ class Store;
 /// What the file keeps of costs and general figures, laid over ours; ours alone where it does not fit (which is said
 /// where the catalogue is read). Throws StoreError.
 [[nodiscard]] CostFigures costsIn(Store& store);
-
-/// What the file keeps of one unit, and its nameplate where it says nothing. Throws StoreError.
-[[nodiscard]] UnitFigures figuresOf(Store& store, const Unit& unit);
 
 } // namespace padside

@@ -60,17 +60,18 @@ CostFigures withCosts()
     return costs;
 }
 
-UnitWorth worthOf(const UnitRecord& record, const CostFigures& costs, const UnitFigures& known = {})
+using Assumed = std::vector<UnitAssumption>;
+
+UnitWorth worthOf(UnitRecord record, const CostFigures& costs, const Assumed& assumed = {})
 {
     const Catalogue catalogue = smallCatalogue();
-    return unitWorth(record, catalogue, costs, OutlookModel(catalogue), known, day(today));
+    record.assumptions = assumed;
+    return unitWorth(record, catalogue, costs, OutlookModel(catalogue), day(today));
 }
 
-UnitFigures priced(double price)
+Assumed priced(double price)
 {
-    UnitFigures known;
-    known.priceNew = price;
-    return known;
+    return {{"price-new", price}};
 }
 
 const PartWorth& vesselOf(const UnitWorth& worth)
@@ -155,10 +156,10 @@ TEST(UnitWorth, LostRefrigerantIsCountedByTheKilogramOrNamedAsLeftOut)
     UnitRecord record = twoParts().build();
     record.unit.refrigerant = "R-410A";
     const OutlookModel model(catalogue);
-    const auto without = unitWorth(record, catalogue, costs, model, {}, day(today));
+    const auto without = unitWorth(record, catalogue, costs, model, day(today));
     EXPECT_THAT(vesselOf(without).leftOut, Contains(Field(&NeededFigure::key, "r-410a")));
     costs.refrigerantPerKg["r-410a"] = 50;
-    const auto with = unitWorth(record, catalogue, costs, model, {}, day(today));
+    const auto with = unitWorth(record, catalogue, costs, model, day(today));
     EXPECT_NEAR(*vesselOf(with).costOfFailure - *vesselOf(without).costOfFailure, 3 * 50, 1e-9);
 }
 
@@ -188,8 +189,7 @@ TEST(UnitWorth, CarryingOnIsHeldAgainstReplacingByTheSameArithmeticAsByHand)
 
 TEST(UnitWorth, TheAnswerTurnsWhereItSaysItDoes)
 {
-    const UnitRecord record = twoParts().build();
-    const UnitWorth worth = worthOf(record, withCosts(), priced(1500));
+    const UnitWorth worth = worthOf(twoParts().build(), withCosts(), priced(1500));
     ASSERT_TRUE(worth.answer.has_value());
     const auto price = std::ranges::find(worth.answer->turning, "price of a new unit", &TurningPoint::assumption);
     ASSERT_NE(price, worth.answer->turning.end());
@@ -205,14 +205,11 @@ TEST(UnitWorth, ElectricityIsCountedOnlyWhereAllOfItIsKnown)
 {
     CostFigures costs = withCosts();
     costs.energyPrice = 0.2;
-    UnitFigures known = priced(6000);
-    known.capacityW = 10000;
-    known.fullLoadHours = 1000;
-    known.seerNew = 16;
+    Assumed known{{"full-load-hours", 1000}, {"price-new", 6000}, {"rated-cooling", 10000}, {"seer-new", 16}};
     const UnitWorth half = worthOf(twoParts().build(), costs, known);
     EXPECT_FALSE(half.energyCounted);
     EXPECT_THAT(half.leftOut, Contains(Field(&NeededFigure::field, "seer-old")));
-    known.seerOld = 10;
+    known.push_back({"seer-old", 10});
     const UnitWorth whole = worthOf(twoParts().build(), costs, known);
     EXPECT_TRUE(whole.energyCounted);
     EXPECT_GT(whole.answer->carryOnAYear, half.answer->carryOnAYear);
@@ -232,14 +229,14 @@ TEST(UnitWorth, ARetiredUnitHasNoneAndLaterEntriesCountForNothing)
 
 TEST(UnitWorth, TheNameplateSpeaksWhereNobodyElseDoes)
 {
-    Unit unit;
-    unit.nameplate = {{"rated-cooling", Measure{10500, QuantityKind::power, "W", "10500 W"}},
-                      {"seer", Measure{13, QuantityKind::count, "1", "13"}}};
-    UnitFigures own;
-    own.seerOld = 12;
-    const UnitFigures both = withNameplate(own, unit);
+    UnitRecord record;
+    record.unit.nameplate = {{"rated-cooling", Measure{10500, QuantityKind::power, "W", "10500 W"}},
+                             {"seer", Measure{13, QuantityKind::count, "1", "13"}}};
+    record.assumptions = {{"seer-old", 12}};
+    const UnitFigures both = unitFigures(record);
     EXPECT_EQ(both.capacityW, 10500);
     EXPECT_EQ(both.seerOld, 12);
+    EXPECT_FALSE(both.priceNew.has_value());
 }
 
 TEST(Renewals, OfAConstantHazardAreTheSameInEveryStep)

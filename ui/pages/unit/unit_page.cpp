@@ -18,6 +18,7 @@
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
 #include "ui/pages/unit/visit_actions.h"
+#include "ui/pages/unit/worth_panel.h"
 
 #include <QLabel>
 #include <QListView>
@@ -55,7 +56,7 @@ QVBoxLayout* columnIn(QWidget* panel)
 
 } // namespace
 
-UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
+UnitPage::UnitPage(RecordBook& book, QUndoStack& steps, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_theme(theme)
@@ -72,6 +73,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_history(new HistoryPanel(book, theme))
     , m_measured(new MeasuredPanel(book, theme))
     , m_ledger(new LedgerPanel(book))
+    , m_worth(new WorthPanel(book, steps, theme))
 {
     makeWidgets();
     connectWidgets();
@@ -92,6 +94,7 @@ void UnitPage::makeWidgets()
     m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
     m_tabs->addTab(m_measured, tr("Walls and r&ust"));
     m_tabs->addTab(m_ledger, tr("Refr&igerant"));
+    m_tabs->addTab(m_worth, tr("&Worth"));
     m_tabs->setAccessibleName(tr("What the record holds"));
     m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
     auto* whole = new QSplitter(Qt::Vertical);
@@ -259,6 +262,7 @@ void UnitPage::showSnapshot()
     m_history->setSnapshot(m_snapshot);
     m_measured->setSnapshot(m_snapshot);
     m_ledger->setSnapshot(*m_snapshot);
+    m_worth->setSnapshot(m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();
     if (reset || rowsBefore != m_findingModel->rowCount() || rowsBefore == 0
