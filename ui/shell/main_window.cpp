@@ -88,6 +88,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
             showSummary(*unit, visit);
     });
     connect(m_unitPage, &UnitPage::historyPaperRequested, this, &MainWindow::showHistoryPaper);
+    connect(m_unitPage, &UnitPage::ownerHistoryRequested, this, &MainWindow::showOwnerHistory);
     connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);
 
     connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
@@ -284,6 +285,14 @@ void MainWindow::showHistoryPaper(UnitId unit)
     m_units->hide();
     m_paperOfSeason = false;
     printPage().showHistory(unit);
+    m_pages->setCurrentWidget(m_printPage);
+}
+
+void MainWindow::showOwnerHistory(UnitId unit)
+{
+    m_units->hide();
+    m_paperOfSeason = false;
+    printPage().showOwnerHistory(unit);
     m_pages->setCurrentWidget(m_printPage);
 }
 

@@ -41,6 +41,7 @@ public:
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
     void showHistoryPaper(UnitId unit);
+    void showOwnerHistory(UnitId unit);
     void showSeason();
     void showFleet();
     void startVisit(UnitId unit, VisitReason reason);

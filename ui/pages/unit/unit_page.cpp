@@ -172,6 +172,7 @@ void UnitPage::connectWidgets()
     connect(m_actions, &VisitActions::summaryRequested, this, &UnitPage::summaryRequested);
     connect(m_history, &HistoryPanel::visitRequested, this, &UnitPage::visitRequested);
     connect(m_history, &HistoryPanel::printRequested, this, [this] { Q_EMIT historyPaperRequested(m_unit); });
+    connect(m_history, &HistoryPanel::ownerHistoryRequested, this, [this] { Q_EMIT ownerHistoryRequested(m_unit); });
     connect(m_next, &QListView::activated, this, [this](const QModelIndex& index) {
         if (const auto zone = m_nextModel->zoneAt(index))
             goToZone(*zone);

@@ -49,6 +49,7 @@ Q_SIGNALS:
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
     void summaryRequested(padside::VisitId visit);
     void historyPaperRequested(padside::UnitId unit);
+    void ownerHistoryRequested(padside::UnitId unit);
 
 private:
     void makeWidgets();

@@ -21,7 +21,7 @@ namespace {
 
 constexpr std::size_t mostTurns = 4; ///< the nearest; those further off decide nothing
 
-QLabel* wrapped(const QString& name)
+QLabel* sentenceLabel(const QString& name)
 {
     auto* label = new QLabel;
     label->setObjectName(name);
@@ -31,7 +31,7 @@ QLabel* wrapped(const QString& name)
     return label;
 }
 
-void say(QLabel& label, const QString& text)
+void tell(QLabel& label, const QString& text)
 {
     label.setText(text);
     label.setVisible(!text.isEmpty());
@@ -43,9 +43,9 @@ WorthComparison::WorthComparison(const RecordBook& book, const Theme& theme, QWi
     : QWidget(parent)
     , m_book(book)
     , m_bars(new WorthBarsView(theme))
-    , m_answer(wrapped(u"worthAnswer"_s))
-    , m_turning(wrapped(u"worthTurning"_s))
-    , m_missing(wrapped(u"worthMissing"_s))
+    , m_answer(sentenceLabel(u"worthAnswer"_s))
+    , m_turning(sentenceLabel(u"worthTurning"_s))
+    , m_missing(sentenceLabel(u"worthMissing"_s))
 {
     QFont bold = m_answer->font();
     bold.setBold(true);
@@ -118,9 +118,9 @@ void WorthComparison::show(const UnitRecord& record, const UnitWorth& worth)
     m_bars->setAccessibleName(read.join(u"; "_s));
     m_bars->setVisible(!bars.empty());
     m_bars->setBars(std::move(bars));
-    say(*m_answer, answerOf(record, worth));
-    say(*m_turning, turningOf(worth));
-    say(*m_missing, missingOf(worth));
+    tell(*m_answer, answerOf(record, worth));
+    tell(*m_turning, turningOf(worth));
+    tell(*m_missing, missingOf(worth));
 }
 
 } // namespace padside

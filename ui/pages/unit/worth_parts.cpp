@@ -23,14 +23,12 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-enum Column { what, chance, cost, gained, why, columns };
+constexpr int partKindRole = Qt::UserRole; ///< code of the part kind
+constexpr int partNameRole = Qt::UserRole + 1; ///< what the part is called
+constexpr int aboutLineRole = Qt::UserRole + 2; ///< all that is said about the line
+constexpr std::size_t unfoldedAtFirst = 3; ///< parts whose choices are shown at first
 
-constexpr int kindRole = Qt::UserRole; ///< code of the part kind
-constexpr int nameRole = Qt::UserRole + 1; ///< what the part is called
-constexpr int aboutRole = Qt::UserRole + 2; ///< all that is said about the line
-constexpr std::size_t opened = 3; ///< parts whose choices are shown at first
-
-QString list(const std::vector<NeededFigure>& figures, const LocalSpeaker& speaker)
+QString figureList(const std::vector<NeededFigure>& figures, const LocalSpeaker& speaker)
 {
     QStringList words;
     for (const NeededFigure& figure : figures)
@@ -73,7 +71,7 @@ WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
     connect(m_tree, &QTreeWidget::currentItemChanged, this, &WorthParts::showChosen);
     connect(m_costs, &QPushButton::clicked, this, [this] {
         if (const QTreeWidgetItem* part = chosenPart())
-            Q_EMIT costsRequested(part->data(what, kindRole).toString(), part->data(what, nameRole).toString());
+            Q_EMIT costsRequested(part->data(what, partKindRole).toString(), part->data(what, partNameRole).toString());
     });
 }
 
@@ -92,9 +90,9 @@ QString WorthParts::aboutPart(const PartWorth& part) const
     if (part.costOfFailure)
         said << tr("One failure comes to about %1.").arg(shownMoney(m_book, *part.costOfFailure));
     if (!part.needed.empty())
-        said << tr("Needed: %1.").arg(list(part.needed, speaker));
+        said << tr("Needed: %1.").arg(figureList(part.needed, speaker));
     if (!part.leftOut.empty())
-        said << tr("Not given, and counted as nothing: %1.").arg(list(part.leftOut, speaker));
+        said << tr("Not given, and counted as nothing: %1.").arg(figureList(part.leftOut, speaker));
     for (const Sentence& note : part.notes)
         said << speaker.said(note);
     return said.join(u' ');
@@ -115,7 +113,7 @@ void WorthParts::addChoice(QTreeWidgetItem* parent, const PartWorth& part, const
     item->setText(why, reason);
     item->setToolTip(why, reason);
     item->setToolTip(what, name);
-    item->setData(what, aboutRole, name + u": "_s + reason + u' ' + aboutPart(part));
+    item->setData(what, aboutLineRole, name + u": "_s + reason + u' ' + aboutPart(part));
     for (const int number : {cost, gained})
         item->setTextAlignment(number, Qt::AlignRight | Qt::AlignVCenter);
 }
@@ -135,9 +133,9 @@ void WorthParts::addPart(const UnitRecord& record, const PartWorth& part)
                                              .arg(worst, speaker.said(part.choices.front().reason)));
     item->setToolTip(why, item->text(why));
     item->setToolTip(what, name);
-    item->setData(what, kindRole, shown(of.kind));
-    item->setData(what, nameRole, name);
-    item->setData(what, aboutRole, worst + u". "_s + aboutPart(part));
+    item->setData(what, partKindRole, shown(of.kind));
+    item->setData(what, partNameRole, name);
+    item->setData(what, aboutLineRole, worst + u". "_s + aboutPart(part));
     item->setTextAlignment(chance, Qt::AlignRight | Qt::AlignVCenter);
     QFont bold = m_tree->font();
     bold.setBold(true);
@@ -150,20 +148,21 @@ void WorthParts::show(const UnitRecord& record, const UnitWorth& worth, bool may
 {
     m_mayWrite = mayWrite;
     const QTreeWidgetItem* before = chosenPart();
-    const QString chosen = before != nullptr ? before->data(what, nameRole).toString() : QString();
+    const QString chosen = before != nullptr ? before->data(what, partNameRole).toString() : QString();
     const int at = before != nullptr ? m_tree->indexOfTopLevelItem(chosenPart()) : -1;
     QStringList unfolded;
     for (int row = 0; row < m_tree->topLevelItemCount(); ++row) {
         if (m_tree->topLevelItem(row)->isExpanded())
-            unfolded << m_tree->topLevelItem(row)->data(what, nameRole).toString();
+            unfolded << m_tree->topLevelItem(row)->data(what, partNameRole).toString();
     }
     const bool first = at < 0;
     m_tree->clear();
     for (const PartWorth& part : worth.parts) {
         addPart(record, part);
         QTreeWidgetItem* item = m_tree->topLevelItem(m_tree->topLevelItemCount() - 1);
-        const QString name = item->data(what, nameRole).toString();
-        item->setExpanded(first ? m_tree->topLevelItemCount() <= static_cast<int>(opened) : unfolded.contains(name));
+        const QString name = item->data(what, partNameRole).toString();
+        item->setExpanded(first ? m_tree->topLevelItemCount() <= static_cast<int>(unfoldedAtFirst)
+                                : unfolded.contains(name));
         if (name == chosen)
             m_tree->setCurrentItem(item);
     }
@@ -177,7 +176,8 @@ void WorthParts::show(const UnitRecord& record, const UnitWorth& worth, bool may
 void WorthParts::showChosen()
 {
     const QTreeWidgetItem* item = m_tree->currentItem();
-    m_about->setText(item != nullptr ? item->data(what, aboutRole).toString() : tr("Nothing is fitted that decays."));
+    m_about->setText(item != nullptr ? item->data(what, aboutLineRole).toString()
+                                     : tr("Nothing is fitted that decays."));
     m_costs->setEnabled(item != nullptr && m_mayWrite);
 }
 

@@ -36,6 +36,8 @@ Q_SIGNALS:
     void costsRequested(const QString& partKind, const QString& name);
 
 private:
+    enum Column { what, chance, cost, gained, why, columns };
+
     void addPart(const UnitRecord& record, const PartWorth& part);
     void addChoice(QTreeWidgetItem* parent, const PartWorth& part, const PartChoice& choice);
     [[nodiscard]] QString aboutPart(const PartWorth& part) const;
