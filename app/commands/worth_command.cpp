@@ -4,7 +4,7 @@
 #include "app/answer.h"
 #include "app/commands/commands.h"
 #include "app/commands/of_file.h"
-#include "core/quantity/number_text.h"
+#include "core/quantity/measure.h"
 #include "core/review/unit_worth.h"
 #include "core/store/record_reader.h"
 #include "core/store/store.h"
@@ -105,11 +105,6 @@ Json unitJson(const UnitWorth& worth, const UnitRecord& record, const Catalogue&
             {"parts", parts}};
 }
 
-std::string percentText(double chance)
-{
-    return chance > 0 && chance < 0.005 ? "<1 %" : showNumber(chance * 100, 0) + " %";
-}
-
 /// The choices as rows, then what they come to for the unit.
 void writeTable(const UnitWorth& worth, const UnitRecord& record, const Catalogue& catalogue, std::ostream& out)
 {
@@ -126,7 +121,7 @@ void writeTable(const UnitWorth& worth, const UnitRecord& record, const Catalogu
         bool first = true;
         for (const PartChoice& choice : part.choices) {
             answer.rows.push_back({{"part", first ? partName(record, catalogue, part.partId, part.zoneId) : ""},
-                                   {"within_a_year", first ? percentText(part.chanceInAYear) : ""},
+                                   {"within_a_year", first ? chanceText(part.chanceInAYear) : ""},
                                    {"choice", wordOf(choice.choice)},
                                    {"cost", choice.presentCost ? showNumber(*choice.presentCost, 0) : "?"},
                                    {"gained", showNumber(choice.yearsGained, 1)},

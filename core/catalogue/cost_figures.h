@@ -57,6 +57,9 @@ struct CostFigures
 /// named with its path in the Problem.
 [[nodiscard]] Result<CostFigures> costFigures(std::span<const std::string> shipped, const std::string& ownChanges = {});
 
+/// The code of a refrigerant in the catalogue's text, by which its price is kept: "R-410A" -> "r-410a".
+[[nodiscard]] std::string priceCode(std::string designation);
+
 /// One figure of a part kind's costs: its field in the catalogue's text and what it is called.
 struct CostField
 {

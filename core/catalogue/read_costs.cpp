@@ -6,6 +6,7 @@
 #include "core/catalogue/cost_figures.h"
 #include "core/catalogue/sections.h"
 
+#include <algorithm>
 #include <array>
 
 namespace padside {
@@ -128,6 +129,13 @@ PartSupply CostFigures::supplyOf(std::string_view partKind) const
 {
     const auto found = supply.find(partKind);
     return found != supply.end() ? found->second : PartSupply{};
+}
+
+std::string priceCode(std::string designation)
+{
+    std::ranges::transform(designation, designation.begin(),
+                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return designation;
 }
 
 std::span<const CostField> costFields()

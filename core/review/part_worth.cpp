@@ -161,11 +161,8 @@ private:
                 return;
             }
         }
-        std::string code = refrigerant->code;
-        std::ranges::transform(code, code.begin(),
-                               [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
         m_into.leftOut.push_back({NeededFigure::Place::refrigerant,
-                                  std::move(code),
+                                  priceCode(refrigerant->code),
                                   "per_kg",
                                   {PADSIDE_SAY("Price of {0} per kg"), {refrigerant->code}}});
     }

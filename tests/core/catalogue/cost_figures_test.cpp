@@ -21,7 +21,7 @@ CostFigures figures(const std::string& own = {})
     return read.value_or(CostFigures{});
 }
 
-std::string complaint(const std::string& own)
+std::string complaintAboutOwn(const std::string& own)
 {
     const auto loaded = Catalogue::load(shippedCatalogue(), own);
     return loaded ? std::string() : say(loaded.error().what);
@@ -59,19 +59,22 @@ TEST(CostFigures, APersonsOwnCostsAreLaidOverThem)
     EXPECT_EQ(own.refrigerantPerKg.at("r-410a"), 48.5);
     EXPECT_EQ(own.energyPrice, 0.21);
     EXPECT_DOUBLE_EQ(own.interest, 0.03);
-    EXPECT_EQ(complaint(R"({"costs": {"run-capacitor": {"part": 25}}})"), "");
+    EXPECT_EQ(complaintAboutOwn(R"({"costs": {"run-capacitor": {"part": 25}}})"), "");
 }
 
 TEST(CostFigures, WhatCanNotBeIsNamedWithItsPlace)
 {
-    EXPECT_THAT(complaint(R"({"costs": {"run-capacitor": {"part": -1}}})"), HasSubstr("costs/run-capacitor/part"));
-    EXPECT_THAT(complaint(R"({"costs": {"run-capacitor": {"prise": 1}}})"), HasSubstr("costs/run-capacitor/prise"));
-    EXPECT_THAT(complaint(R"({"costs": {"no-such-part": {"part": 1}}})"), HasSubstr("costs/no-such-part"));
-    EXPECT_THAT(complaint(R"({"costs": {"fins": {"damage_chance_percent": 101}}})"),
+    EXPECT_THAT(complaintAboutOwn(R"({"costs": {"run-capacitor": {"part": -1}}})"),
+                HasSubstr("costs/run-capacitor/part"));
+    EXPECT_THAT(complaintAboutOwn(R"({"costs": {"run-capacitor": {"prise": 1}}})"),
+                HasSubstr("costs/run-capacitor/prise"));
+    EXPECT_THAT(complaintAboutOwn(R"({"costs": {"no-such-part": {"part": 1}}})"), HasSubstr("costs/no-such-part"));
+    EXPECT_THAT(complaintAboutOwn(R"({"costs": {"fins": {"damage_chance_percent": 101}}})"),
                 HasSubstr("damage_chance_percent"));
-    EXPECT_THAT(complaint(R"({"refrigerant_prices": {"r-0": {"per_kg": 1}}})"), HasSubstr("refrigerant_prices/r-0"));
-    EXPECT_THAT(complaint(R"({"money": {"years_compared": 0}})"), HasSubstr("money/years_compared"));
-    EXPECT_THAT(complaint(R"({"money": {"interest_percent": null}})"), HasSubstr("money/interest_percent"));
+    EXPECT_THAT(complaintAboutOwn(R"({"refrigerant_prices": {"r-0": {"per_kg": 1}}})"),
+                HasSubstr("refrigerant_prices/r-0"));
+    EXPECT_THAT(complaintAboutOwn(R"({"money": {"years_compared": 0}})"), HasSubstr("money/years_compared"));
+    EXPECT_THAT(complaintAboutOwn(R"({"money": {"interest_percent": null}})"), HasSubstr("money/interest_percent"));
 }
 
 TEST(CostFigures, CostsAreEditedAsOtherOwnChanges)

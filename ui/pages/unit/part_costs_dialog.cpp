@@ -3,6 +3,7 @@
 
 #include "ui/pages/unit/part_costs_dialog.h"
 
+#include "core/catalogue/cost_figures.h"
 #include "core/quantity/measure.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -11,8 +12,6 @@
 #include "ui/pages/setup/checked_form.h"
 
 #include <QLineEdit>
-
-#include <algorithm>
 
 namespace padside {
 
@@ -24,10 +23,7 @@ namespace {
 std::string refrigerantCode(const RecordBook& book, const std::string& written)
 {
     const Refrigerant* known = book.catalogue().refrigerant(written);
-    std::string code = known != nullptr ? known->code : std::string();
-    std::ranges::transform(code, code.begin(),
-                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
-    return code;
+    return known != nullptr ? priceCode(known->code) : std::string();
 }
 
 } // namespace
