@@ -110,6 +110,14 @@ std::string labelOf(const OwnChanges& changes, const std::vector<std::string>& p
     return found != fields.end() ? say(found->label, speaker) : path.back();
 }
 
+void put(OwnChanges& changes, const WorthLog::Figure& figure)
+{
+    if (figure.second)
+        changes.set(figure.first, *figure.second);
+    else
+        changes.putBack(figure.first);
+}
+
 } // namespace
 
 WorthLog::WorthLog(RecordBook& book, QUndoStack& stack, QObject* parent)
@@ -127,39 +135,45 @@ OwnChanges WorthLog::ownChanges() const
     return OwnChanges::read(shipped, {}).value(); // ours is built in and tested
 }
 
-QString WorthLog::problemWith(const std::vector<std::string>& path, double value) const
+std::optional<WorthLog::Refusal> WorthLog::setFigures(const std::vector<Figure>& figures)
 {
-    OwnChanges only = OwnChanges::read(shippedCatalogue(), {}).value();
-    only.set(path, value);
-    const auto costs = costFigures(shippedCatalogue(), only.patch());
-    return costs ? QString() : m_book.speaker().said(named(costs.error().what, labelOf(only, path, m_book.speaker())));
-}
-
-QString WorthLog::setFigures(const std::vector<std::pair<std::vector<std::string>, std::optional<double>>>& figures)
-{
-    QString why;
-    m_book.attempt([&] {
+    std::optional<Refusal> refusal;
+    const bool read = m_book.attempt([&] {
+        const auto shipped = shippedCatalogue();
         const std::string before = m_book.store().ownCatalogue().changes();
-        auto changes = OwnChanges::read(shippedCatalogue(), before);
-        if (!changes) { // never overwritten: it may be of use again
-            why = m_book.speaker().said(changes.error().what);
+        const auto kept = OwnChanges::read(shipped, before);
+        if (!kept) { // never overwritten: it may be of use again
+            refusal = Refusal{0, m_book.speaker().said(kept.error().what)};
             return;
         }
-        const OwnChanges kept = *changes;
-        for (const auto& [path, value] : figures) {
-            if (value)
-                changes->set(path, *value);
-            else
-                changes->putBack(path);
-            if (const auto costs = costFigures(shippedCatalogue(), changes->patch()); !costs) {
-                why = m_book.speaker().said(named(costs.error().what, labelOf(kept, path, m_book.speaker())));
-                return;
+        OwnChanges changes = *kept;
+        for (const Figure& figure : figures)
+            put(changes, figure);
+        if (costFigures(shipped, changes.patch())) {
+            if (changes.patch() != kept->patch()) {
+                const int steps = m_stack.index();
+                m_stack.push(new ChangeFiguresCommand(m_book, *this, before, changes.patch()));
+                if (m_stack.index() == steps)
+                    refusal = Refusal{};
             }
+            return;
         }
-        if (changes->patch() != kept.patch())
-            m_stack.push(new ChangeFiguresCommand(m_book, *this, before, changes->patch()));
+        refusal = firstRefused(shipped, *kept, figures);
     });
-    return why;
+    return read ? refusal : Refusal{};
+}
+
+std::optional<WorthLog::Refusal> WorthLog::firstRefused(const std::vector<std::string>& shipped, OwnChanges changes,
+                                                        const std::vector<Figure>& figures) const
+{
+    for (std::size_t i = 0; i < figures.size(); ++i) {
+        put(changes, figures[i]);
+        if (const auto costs = costFigures(shipped, changes.patch()); !costs) {
+            const std::string label = labelOf(changes, figures[i].first, m_book.speaker());
+            return Refusal{i, m_book.speaker().said(named(costs.error().what, label))};
+        }
+    }
+    return std::nullopt;
 }
 
 QString WorthLog::assume(UnitId unit, const std::string& code, std::optional<double> value)

@@ -32,14 +32,19 @@ public:
     /// The person's own catalogue as the file keeps it; ours alone where it can't be read. Throws StoreError.
     [[nodiscard]] OwnChanges ownChanges() const;
 
-    /// Puts these figures in place of what stands at their paths; an empty one puts ours back. Answers why not, empty
-    /// if it was kept. A store that refuses is said by RecordBook::failed.
-    QString setFigures(const std::vector<std::pair<std::vector<std::string>, std::optional<double>>>& figures);
+    /// One figure at its path in the catalogue's text; empty: ours, or none.
+    using Figure = std::pair<std::vector<std::string>, std::optional<double>>;
+    /// Which figure can't stand, and why.
+    struct Refusal
+    {
+        std::size_t figure = 0;
+        QString why; ///< empty: the store refused it, and RecordBook::failed has said why
+    };
 
-    /// Why a figure can't stand at this path; empty if it can. Throws nothing.
-    [[nodiscard]] QString problemWith(const std::vector<std::string>& path, double value) const;
+    /// Puts these figures in place of what stands at their paths, all in one step or none. Empty: it is done.
+    std::optional<Refusal> setFigures(const std::vector<Figure>& figures);
 
-    /// Assumes a figure of a unit, or nothing any more. Answers as setFigures.
+    /// Assumes a figure of a unit, or nothing any more. Answers why not, empty if it was kept.
     QString assume(UnitId unit, const std::string& code, std::optional<double> value);
 
 Q_SIGNALS:
@@ -47,6 +52,9 @@ Q_SIGNALS:
     void unitAssumed(const padside::UnitId& unit);
 
 private:
+    [[nodiscard]] std::optional<Refusal> firstRefused(const std::vector<std::string>& shipped, OwnChanges changes,
+                                                      const std::vector<Figure>& figures) const;
+
     RecordBook& m_book;
     QUndoStack& m_stack;
 };

@@ -59,40 +59,41 @@ const std::vector<std::string> capacitorPart{"costs", "run-capacitor", "part"};
 TEST_F(WorthLogTest, ACostIsKeptInTheFileAndCanBeTakenBack)
 {
     QSignalSpy changed(&m_log, &WorthLog::costsChanged);
-    EXPECT_EQ(m_log.setFigures({{capacitorPart, 24.5}}), QString());
+    EXPECT_FALSE(m_log.setFigures({{capacitorPart, 24.5}}));
     EXPECT_EQ(costsIn(*m_store).of("run-capacitor").part, 24.5);
     EXPECT_EQ(m_stack.count(), 1);
     m_stack.undo();
     EXPECT_EQ(patch(), "");
     m_stack.redo();
     EXPECT_EQ(costsIn(*m_store).of("run-capacitor").part, 24.5);
-    EXPECT_EQ(m_log.setFigures({{capacitorPart, std::nullopt}}), QString());
+    EXPECT_FALSE(m_log.setFigures({{capacitorPart, std::nullopt}}));
     EXPECT_EQ(patch(), "");
     EXPECT_EQ(changed.count(), 4);
 }
 
 TEST_F(WorthLogTest, WhatCanNotBeIsSaidByItsNameAndChangesNothing)
 {
-    const QString why = m_log.setFigures({{capacitorPart, -5}});
-    EXPECT_TRUE(why.startsWith(u"Cost of a new one: "_s)) << why.toStdString();
+    const auto refusal = m_log.setFigures({{{"costs", "run-capacitor", "labour"}, 60}, {capacitorPart, -5}});
+    ASSERT_TRUE(refusal);
+    EXPECT_EQ(refusal->figure, 1U);
+    EXPECT_TRUE(refusal->why.startsWith(u"Cost of a new one: "_s)) << refusal->why.toStdString();
     EXPECT_EQ(patch(), "");
     EXPECT_EQ(m_stack.count(), 0);
-    EXPECT_FALSE(m_log.problemWith({"money", "years_compared"}, 90).isEmpty());
-    EXPECT_TRUE(m_log.problemWith({"money", "years_compared"}, 12).isEmpty());
+    EXPECT_TRUE(m_log.setFigures({{{"money", "years_compared"}, 90}}));
 }
 
 TEST_F(WorthLogTest, TheSameFigureAgainIsNoStep)
 {
-    EXPECT_EQ(m_log.setFigures({{{"money", "interest_percent"}, 5}}), QString()); // as ours
-    EXPECT_EQ(m_log.setFigures({{capacitorPart, 24}}), QString());
-    EXPECT_EQ(m_log.setFigures({{capacitorPart, 24}}), QString());
+    EXPECT_FALSE(m_log.setFigures({{{"money", "interest_percent"}, 5}})); // as ours
+    EXPECT_FALSE(m_log.setFigures({{capacitorPart, 24}}));
+    EXPECT_FALSE(m_log.setFigures({{capacitorPart, 24}}));
     EXPECT_EQ(m_stack.count(), 1);
 }
 
 TEST_F(WorthLogTest, OwnChangesOfOtherThingsStayAsTheyAre)
 {
     m_store->ownCatalogue().setChanges(R"({"part_kinds":{"pad":{"name":"Slab"}}})");
-    EXPECT_EQ(m_log.setFigures({{capacitorPart, 24}}), QString());
+    EXPECT_FALSE(m_log.setFigures({{capacitorPart, 24}}));
     EXPECT_NE(patch().find("Slab"), std::string::npos);
     m_stack.undo();
     EXPECT_EQ(patch(), R"({"part_kinds":{"pad":{"name":"Slab"}}})");

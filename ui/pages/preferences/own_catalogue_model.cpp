@@ -7,6 +7,7 @@
 #include "core/quantity/measure.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
+#include "ui/models/worth_words.h"
 
 #include <QFont>
 
@@ -15,8 +16,6 @@
 namespace padside {
 
 namespace {
-
-constexpr int yearDecimals = 1;
 
 /// The sentence about a path, said about the label a person knows it by.
 Sentence named(Sentence problem, const QString& label)
@@ -122,10 +121,8 @@ int OwnCatalogueModel::columnCount(const QModelIndex& parent) const
 
 QString OwnCatalogueModel::shownValue(const CatalogueValue& value, bool translate) const
 {
-    if (const auto* number = std::get_if<double>(&value)) {
-        const bool whole = *number == static_cast<double>(static_cast<long>(*number));
-        return QString::fromStdString(showNumber(*number, whole ? 0 : yearDecimals, m_book.numberStyle()));
-    }
+    if (const auto* number = std::get_if<double>(&value))
+        return writtenNumber(m_book, *number);
     const auto& text = std::get<std::string>(value);
     return QString::fromStdString(translate ? m_book.speaker().translate(text) : text);
 }

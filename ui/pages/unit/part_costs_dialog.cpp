@@ -56,7 +56,7 @@ PartCostsDialog::PartCostsDialog(RecordBook& book, WorthLog& log, const std::str
 
 bool PartCostsDialog::keep()
 {
-    std::vector<std::pair<std::vector<std::string>, std::optional<double>>> figures;
+    std::vector<WorthLog::Figure> figures;
     std::map<int, QString> problems;
     for (std::size_t i = 0; i < m_fields.size(); ++i) {
         const QString text = m_form->text(static_cast<int>(i)).trimmed();
@@ -67,13 +67,18 @@ bool PartCostsDialog::keep()
         const auto number = parseNumber(text.toStdString(), m_book.numberStyle());
         if (!number)
             problems.emplace(static_cast<int>(i), m_book.speaker().said(number.error().what));
-        else if (const QString why = m_log.problemWith(m_fields[i].path, *number); !why.isEmpty())
-            problems.emplace(static_cast<int>(i), why);
         else
             figures.emplace_back(m_fields[i].path, *number);
     }
+    if (problems.empty()) { // then there is a figure for every field
+        const auto refusal = m_log.setFigures(figures);
+        if (!refusal)
+            return true;
+        if (!refusal->why.isEmpty())
+            problems.emplace(static_cast<int>(refusal->figure), refusal->why);
+    }
     m_form->setProblems(problems);
-    return problems.empty() && m_log.setFigures(figures).isEmpty();
+    return false;
 }
 
 } // namespace padside

@@ -103,8 +103,10 @@ void WorthFiguresForm::enter(int field)
     QString why;
     const std::optional<double> value = typed(field, why);
     const Place& place = m_places[static_cast<std::size_t>(field)];
-    if (why.isEmpty())
-        why = place.code.empty() ? m_log.setFigures({{place.path, value}}) : m_log.assume(m_unit, place.code, value);
+    if (why.isEmpty() && !place.code.empty())
+        why = m_log.assume(m_unit, place.code, value);
+    else if (why.isEmpty())
+        why = m_log.setFigures({{place.path, value}}).value_or(WorthLog::Refusal{}).why;
     m_form->setProblems(why.isEmpty() ? std::map<int, QString>{} : std::map<int, QString>{{field, why}});
 }
 
