@@ -21,6 +21,8 @@ constexpr const char* invented = R"({
  "refrigerant_prices": {"r-22": {"per_kg": 110}, "r-410a": {"per_kg": 46}, "r-32": {"per_kg": 38}, "r-454b": {"per_kg": 64},
                         "r-407c": {"per_kg": 52}},
  "costs": {
+  "fins": {"part": 890, "labour": 640, "treatment": 40, "outage_a_day": 25, "damage": 1900, "damage_chance_percent": 3},
+  "base-pan": {"part": 140, "labour": 380, "treatment": 45, "outage_a_day": 25},
   "fan-motor": {"part": 185, "labour": 120, "treatment": 12, "outage_a_day": 25, "damage": 1900, "damage_chance_percent": 4, "spare_a_year": 14},
   "fan-blade": {"part": 70, "labour": 60, "treatment": 10, "outage_a_day": 25},
   "cabinet": {"part": 340, "labour": 180, "treatment": 55, "outage_a_day": 0},

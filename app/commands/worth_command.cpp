@@ -95,14 +95,13 @@ Json unitJson(const UnitWorth& worth, const UnitRecord& record, const Catalogue&
     Json parts = Json::array();
     for (const PartWorth& part : worth.parts)
         parts.push_back(partJson(part, record, catalogue));
-    return {{"unit", record.unit.tag},
-            {"on", isoText(worth.today)},
-            {"carry_on_or_replace", carryOnJson(worth)},
-            {"repairs", worth.repairs},
-            {"needed", neededJson(worth.needed)},
-            {"left_out", neededJson(worth.leftOut)},
-            {"notes", saidJson(worth.notes)},
-            {"parts", parts}};
+    Json uncosted = Json::array();
+    for (const PartId part : worth.uncosted)
+        uncosted.push_back(partName(record, catalogue, part, std::nullopt));
+    return {
+        {"unit", record.unit.tag},  {"on", isoText(worth.today)},         {"carry_on_or_replace", carryOnJson(worth)},
+        {"repairs", worth.repairs}, {"needed", neededJson(worth.needed)}, {"left_out", neededJson(worth.leftOut)},
+        {"uncosted", uncosted},     {"notes", saidJson(worth.notes)},     {"parts", parts}};
 }
 
 /// The choices as rows, then what they come to for the unit.
@@ -146,6 +145,11 @@ void writeTable(const UnitWorth& worth, const UnitRecord& record, const Catalogu
     }
     list("Needed to hold carrying on against replacing:", worth.needed);
     list("Not given, and left out:", worth.leftOut);
+    if (worth.answer && !worth.uncosted.empty()) {
+        out << "\nFailures not counted, for want of their costs:\n";
+        for (const PartId part : worth.uncosted)
+            out << "  " << partName(record, catalogue, part, std::nullopt) << '\n';
+    }
     for (const Sentence& note : worth.notes)
         out << say(note) << '\n';
 }

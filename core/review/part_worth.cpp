@@ -66,7 +66,9 @@ public:
     PartCosts all()
     {
         const PartSupply supply = m_basis.costs.supplyOf(m_part.kind->code);
-        m_noSpare = m_part.kind->spare == Spare::none || !supply.made;
+        // A person who knows what a new one costs can get one, whatever is usual for its kind.
+        const bool known = m_given.part && m_given.labour;
+        m_noSpare = !supply.made || (m_part.kind->spare == Spare::none && !known);
         m_costs.leadDays = supply.leadDays;
         takeReplacement();
         if (m_into.treatment)
@@ -101,7 +103,7 @@ private:
 
     void takeReplacement()
     {
-        if (m_given.part && m_given.labour) {
+        if (m_given.part && m_given.labour && !m_noSpare) {
             m_costs.part = *m_given.part;
             m_costs.labour = *m_given.labour;
             m_replacementKnown = true;

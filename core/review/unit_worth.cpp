@@ -3,7 +3,6 @@
 
 #include "core/review/unit_worth.h"
 
-#include "core/catalogue/subject.h"
 #include "core/review/record_at.h"
 #include "core/worth/energy_use.h"
 
@@ -50,7 +49,7 @@ public:
     void addPart(const DecayingPart& part, const PartWorth& worth, const OutlookModel& model)
     {
         if (!worth.costOfFailure) {
-            m_uncosted.push_back(&part);
+            m_into.uncosted.push_back(part.part->id);
             return;
         }
         // A part that ends the unit costs no more than the unit.
@@ -70,7 +69,6 @@ public:
     void answer()
     {
         std::ranges::stable_sort(m_into.shares, std::greater{}, &RepairShare::cost);
-        nameUncosted();
         if (!m_figures.priceNew)
             m_into.needed.push_back(neededOfUnit("price-new"));
         if (m_into.shares.empty())
@@ -99,17 +97,6 @@ public:
     }
 
 private:
-    void nameUncosted()
-    {
-        if (m_uncosted.empty())
-            return;
-        for (const DecayingPart* part : m_uncosted) {
-            m_into.notes.push_back(
-                about(subjectOf(m_basis.record, m_basis.catalogue, *part->part),
-                      PADSIDE_SAY("{0}{1}: its failures are not counted, its costs are not given.")));
-        }
-    }
-
     /// Counted only where all of it is known: half of it would favour one side.
     void takeEnergy(CarryOnCase& given)
     {
@@ -157,7 +144,6 @@ private:
     UnitWorth& m_into;
     int m_years;
     double m_repairsNew = 0;
-    std::vector<const DecayingPart*> m_uncosted;
 };
 
 bool matters(const PartWorth& part, const DecayingPart& of)

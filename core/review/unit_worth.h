@@ -41,6 +41,7 @@ struct UnitWorth
     std::vector<PartWorth> parts; ///< those that stop the unit or hurt somebody first, likeliest to be spent first
     std::vector<double> repairs; ///< expected in each of the years compared, of parts whose costs are known
     std::vector<RepairShare> shares; ///< the largest first
+    std::vector<PartId> uncosted; ///< their failures are not counted: what they cost is not known
     std::optional<CarryOnCase> given; ///< what the comparison was reckoned from
     std::optional<CarryOnAnswer> answer; ///< empty: see needed
     bool energyCounted = false;

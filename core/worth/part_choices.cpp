@@ -204,6 +204,8 @@ Sentence reasonFor(const ChoiceWorth& worth, const ChoiceWorth& leaving)
         return {PADSIDE_SAY("{0} years are gained before it is spent, for {1} more than leaving it."),
                 {gained, money(worth.presentCost - leaving.presentCost)}};
     case Choice::replaceWhenSpent:
+        if (worth.presentCost - leaving.presentCost < 0.5)
+            return {PADSIDE_SAY("At no visit is there anything better to do."), {}};
         return {PADSIDE_SAY("Doing nothing until the end costs {0} more than the best choice at each visit."),
                 {money(std::max(0.0, worth.presentCost - leaving.presentCost))}};
     case Choice::spareAtHand:

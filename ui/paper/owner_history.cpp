@@ -66,7 +66,7 @@ TitleBlock ownerTitle(const OwnerView& view)
     addKnown(title.facts, OwnerText::tr("Address"), fromCore(site.address));
     addKnown(title.facts, OwnerText::tr("Place of the unit"), fromCore(unit.place));
     if (const auto spent = spentInAll(view.record))
-        addKnown(title.facts, OwnerText::tr("Spent on work"), moneyText(view, *spent));
+        addKnown(title.facts, OwnerText::tr("Paid for work"), moneyText(view, *spent));
     if (unit.retiredOn && *unit.retiredOn <= view.input.today)
         title.notice = OwnerText::tr("This unit was retired on %1.").arg(view.words.day(*unit.retiredOn));
     return title;

@@ -171,6 +171,14 @@ std::vector<PaperBlock> worthSections(const OwnerView& view)
     addText(table, turnsText(view));
     if (!worth.leftOut.empty())
         addText(table, OwnerText::tr("Not given, and left out: %1.").arg(listOf(view, worth.leftOut)));
+    if (!worth.uncosted.empty()) {
+        QStringList names;
+        for (const PartId part : worth.uncosted)
+            names << view.words.part(part);
+        addText(
+            table,
+            OwnerText::tr("Failures not counted, for want of their costs: %1.").arg(names.join(QStringLiteral("; "))));
+    }
     blocks.emplace_back(std::move(table));
     blocks.emplace_back(barsOf(view));
     return blocks;

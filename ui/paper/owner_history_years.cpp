@@ -115,7 +115,7 @@ TableBlock yearsSection(const OwnerView& view)
     table.columns = {{OwnerText::tr("Year"), 0.3, false},
                      {OwnerText::tr("What was done"), 2.4, false},
                      {OwnerText::tr("Got worse"), 1.6, false},
-                     {OwnerText::tr("Spent"), 0.45, false}};
+                     {OwnerText::tr("Paid"), 0.45, false}};
     double sum = 0;
     for (const auto& [number, year] : years) {
         PaperCell worse;
@@ -130,7 +130,7 @@ TableBlock yearsSection(const OwnerView& view)
     }
     if (sum > 0)
         table.closing
-            = OwnerText::tr("Spent on work in all: %1, in the owner's own money, where a cost was written down.")
+            = OwnerText::tr("Paid for work in all: %1, in the owner's own money, where a cost was written down.")
                   .arg(moneyText(view, sum));
     return table;
 }

@@ -98,6 +98,7 @@ TEST(UnitWorth, WithoutCostsItRanksByYearsGainedAndSaysWhichCostIsNeeded)
         EXPECT_FALSE(one.presentCost.has_value()) << codeOf(one.choice);
     EXPECT_TRUE(std::ranges::is_sorted(vessel.choices, std::greater{}, &PartChoice::yearsGained));
     EXPECT_FALSE(worth.answer.has_value());
+    EXPECT_EQ(worth.uncosted.size(), 2U) << "without a new unit's price even the accumulator has no cost";
     EXPECT_THAT(worth.needed, Contains(Field(&NeededFigure::field, "price-new")));
     // The capacitor is simply replaced, so its own costs are asked for.
     EXPECT_THAT(worth.parts.back().needed, Contains(Field(&NeededFigure::field, "part")));

@@ -85,7 +85,7 @@ QString WorthComparison::turningOf(const UnitWorth& worth) const
     return lines.join(u'\n');
 }
 
-QString WorthComparison::missingOf(const UnitWorth& worth) const
+QString WorthComparison::missingOf(const UnitRecord& record, const UnitWorth& worth) const
 {
     const auto list = [&](const std::vector<NeededFigure>& figures) {
         QStringList words;
@@ -98,6 +98,12 @@ QString WorthComparison::missingOf(const UnitWorth& worth) const
         lines << tr("Needed: %1.").arg(list(worth.needed));
     if (!worth.leftOut.empty())
         lines << tr("Not given: %1.").arg(list(worth.leftOut));
+    if (worth.answer && !worth.uncosted.empty()) {
+        QStringList names;
+        for (const PartId part : worth.uncosted)
+            names << partTitle(m_book, *findPart(record, part));
+        lines << tr("Failures not counted, for want of their costs: %1.").arg(names.join(u"; "_s));
+    }
     for (const Sentence& note : worth.notes)
         lines << m_book.speaker().said(note);
     return lines.join(u'\n');
@@ -120,7 +126,7 @@ void WorthComparison::show(const UnitRecord& record, const UnitWorth& worth)
     m_bars->setBars(std::move(bars));
     tell(*m_answer, answerOf(record, worth));
     tell(*m_turning, turningOf(worth));
-    tell(*m_missing, missingOf(worth));
+    tell(*m_missing, missingOf(record, worth));
 }
 
 } // namespace padside

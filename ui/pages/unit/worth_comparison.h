@@ -28,7 +28,7 @@ public:
 private:
     [[nodiscard]] QString answerOf(const UnitRecord& record, const UnitWorth& worth) const;
     [[nodiscard]] QString turningOf(const UnitWorth& worth) const;
-    [[nodiscard]] QString missingOf(const UnitWorth& worth) const;
+    [[nodiscard]] QString missingOf(const UnitRecord& record, const UnitWorth& worth) const;
 
     const RecordBook& m_book;
     WorthBarsView* m_bars;
