@@ -17,6 +17,7 @@
 #include <QUndoStack>
 
 #include <gtest/gtest.h>
+#include <tuple>
 
 namespace padside::test {
 
@@ -39,7 +40,8 @@ protected:
         , m_log(m_book, m_stack)
         , m_record(aUnit("HB-01").withPart("run-capacitor", {"case"}).build())
     {
-        m_store->sites().addAll({m_record.site}, {{m_record.unit, m_record.parts}}, [](double) { return true; });
+        std::ignore
+            = m_store->sites().addAll({m_record.site}, {{m_record.unit, m_record.parts}}, [](double) { return true; });
     }
 
     [[nodiscard]] std::string patch() const { return m_store->ownCatalogue().changes(); }

@@ -156,9 +156,8 @@ TEST_F(OwnerHistoryPaper, NothingReachesBeyondTheSheet)
         const PaperDocument document = layOwnerHistory(historyOf(twentyYears(), invented(), "2024-12-31", size));
         const QRectF sheet(QPointF(0, 0), sheetSize(document));
         for (const PaperPage& page : document.pages) {
-            for (const Run& run : page.runs)
-                EXPECT_TRUE(sheet.contains(boxOf(run).adjusted(0, 0, 0, 0)) || boxOf(run).height() == 0)
-                    << boxOf(run).bottom();
+            for (const padside::Run& run : page.runs)
+                EXPECT_TRUE(sheet.contains(boxOf(run)) || boxOf(run).height() == 0) << boxOf(run).bottom();
         }
     }
 }

@@ -67,7 +67,7 @@ QString WorthComparison::answerOf(const UnitRecord& record, const UnitWorth& wor
     if (!worth.shares.empty()) {
         const RepairShare& most = worth.shares.front();
         said += u' '
-            + tr("Of the repairs to be expected, most is for the %1.")
+            + tr("Of the repairs to be expected, most is for this part: %1.")
                   .arg(partTitle(m_book, *findPart(record, most.partId)));
     }
     return said;

@@ -36,6 +36,12 @@ QString figureList(const std::vector<NeededFigure>& figures, const LocalSpeaker&
     return words.join(u"; "_s);
 }
 
+QString chanceText(const LocalSpeaker& speaker, double chance)
+{
+    constexpr double leastShown = 0.005;
+    return chance > 0 && chance < leastShown ? u"<1 %"_s : shown(speaker.number(chance * 100, 0)) + u" %"_s;
+}
+
 } // namespace
 
 WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
@@ -85,7 +91,7 @@ QString WorthParts::aboutPart(const PartWorth& part) const
 {
     const LocalSpeaker& speaker = m_book.speaker();
     QStringList said;
-    if (part.endsUnit)
+    if (part.endsUnit && !part.costOfFailure)
         said << tr("Once it is gone, the unit is normally given up.");
     if (part.costOfFailure)
         said << tr("One failure comes to about %1.").arg(shownMoney(m_book, *part.costOfFailure));
@@ -125,7 +131,7 @@ void WorthParts::addPart(const UnitRecord& record, const PartWorth& part)
     const QString name = partTitle(m_book, of);
     auto* item = new QTreeWidgetItem(m_tree);
     item->setText(what, name);
-    item->setText(chance, shown(speaker.amount(Amount{part.chanceInAYear, QuantityKind::ratio})));
+    item->setText(chance, chanceText(speaker, part.chanceInAYear));
     const QString worst = tr("Worst: %1").arg(placeTitle(m_book, record, part.zoneId));
     item->setText(why,
                   part.choices.empty() ? worst

@@ -158,7 +158,7 @@ TEST_F(WorthPanelTest, TheSmallerCostHasTheShorterBar)
         for (int y = 0; y < image.height(); ++y) {
             int count = 0;
             for (int x = 0; x < image.width(); ++x)
-                count += image.pixelColor(x, y) == colour ? 1 : 0;
+                count += image.pixel(x, y) == colour.rgb() ? 1 : 0;
             most = std::max(most, count);
         }
         return most;
