@@ -62,7 +62,7 @@ void writeAssumptions(Store& store, const Unit& unit, double yearsOld)
     const double kilowatts = cooling != unit.nameplate.end() ? cooling->value.si / 1000 : 10;
     store.judgements().assume(unit.id, {"price-new", roundedTo(50, 1600 + 360 * kilowatts)});
     store.judgements().assume(unit.id, {"full-load-hours", 700});
-    store.judgements().assume(unit.id, {"seer-old", std::clamp(15 - 0.25 * yearsOld, 9.0, 15.0)});
+    store.judgements().assume(unit.id, {"seer-old", roundedTo(0.5, std::clamp(15 - 0.25 * yearsOld, 9.0, 15.0))});
     store.judgements().assume(unit.id, {"seer-new", 16});
 }
 

@@ -85,6 +85,7 @@ public:
 
     [[nodiscard]] bool replacementKnown() const { return m_replacementKnown; }
     [[nodiscard]] bool noSpare() const { return m_noSpare; }
+    [[nodiscard]] bool unitInstead() const { return m_unitInstead; } ///< replacing means the whole unit
     [[nodiscard]] bool treatmentKnown() const { return m_given.treatment.has_value(); }
     [[nodiscard]] bool spareKnown() const
     {
@@ -109,31 +110,29 @@ private:
             m_replacementKnown = true;
             return;
         }
-        if (m_noSpare || (m_into.endsUnit && !m_given.part)) {
-            takeNewUnit();
-            return;
-        }
-        if (!m_given.part)
+        if (!m_noSpare && !m_given.part)
             m_into.needed.push_back(neededOfKind("part"));
-        if (!m_given.labour)
+        if (!m_noSpare && !m_given.labour)
             m_into.needed.push_back(neededOfKind("labour"));
+        if (m_noSpare || (m_into.endsUnit && !m_given.part))
+            takeNewUnit();
     }
 
     /// Once it is gone the unit is worth no more: a new unit stands in for it.
     void takeNewUnit()
     {
-        m_noSpare = true;
-        if (!m_basis.priceNew) {
+        if (m_basis.priceNew) {
+            m_costs.part = *m_basis.priceNew;
+            m_replacementKnown = true;
+            m_unitInstead = true;
+            m_into.notes.push_back(
+                {PADSIDE_SAY("Once it is spent, the unit is taken to be given up: the price of a new unit stands "
+                             "in for that of the part."),
+                 {}});
+        } else if (m_noSpare) {
             m_into.needed.push_back(
                 {NeededFigure::Place::unit, {}, "price-new", {PADSIDE_SAY("Price of a new unit, fitted"), {}}});
-            return;
         }
-        m_costs.part = *m_basis.priceNew;
-        m_replacementKnown = true;
-        m_into.notes.push_back(
-            {PADSIDE_SAY("Once it is spent, the unit is taken to be given up: the price of a new unit stands "
-                         "in for that of the part."),
-             {}});
     }
 
     void takeOptional(std::string_view field, double& cost, std::vector<NeededFigure>& missing)
@@ -182,6 +181,7 @@ private:
     PartCosts m_costs;
     bool m_replacementKnown = false;
     bool m_noSpare = false;
+    bool m_unitInstead = false;
 };
 
 double failureOf(const PartCosts& costs)
@@ -237,7 +237,8 @@ PartWorth partWorth(const DecayingPart& part, const PartCostBasis& basis)
             continue;
         PartChoice choice{one.choice, std::nullopt, one.yearsUntilSpent, one.yearsGained, reasonWithoutMoney(one)};
         const auto money = std::ranges::find(*priced, one.choice, &ChoiceWorth::choice);
-        if (figures.replacementKnown() && money != priced->end()) {
+        const bool unpriced = one.choice == Choice::replaceNow && figures.unitInstead();
+        if (figures.replacementKnown() && money != priced->end() && !unpriced) {
             choice.presentCost = money->presentCost;
             choice.reason = money->reason;
         }

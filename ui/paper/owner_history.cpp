@@ -11,6 +11,7 @@
 #include "ui/paper/unit_line.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace padside {
 
@@ -40,7 +41,7 @@ QString installedText(const OwnerView& view)
         return {};
     const double age = yearsBetween(*installed, view.input.today);
     return OwnerText::tr("%1, %2 years ago")
-        .arg(view.words.day(*installed), fromCore(view.input.speaker.number(age, 0)));
+        .arg(view.words.day(*installed), fromCore(view.input.speaker.number(std::floor(age), 0)));
 }
 
 QString visitsText(const OwnerView& view)

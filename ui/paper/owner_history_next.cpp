@@ -32,9 +32,14 @@ Mark knownMark(const OwnerView& view, ZoneId zone)
     return history->notSeenSince ? Mark(NotSeenMark{}) : Mark(NoMark{});
 }
 
-QString chanceText(const OwnerView& view, const ZoneForecast& zone, Horizon horizon)
+/// In whole per cent: an owner has no use for more.
+QString chanceText(const OwnerView& view, double chance)
 {
-    return view.words.amount(zone.spent[static_cast<std::size_t>(horizon)].chance, QuantityKind::ratio);
+    if (chance > 0 && chance < noNews)
+        return QStringLiteral("<1 %");
+    if (chance < 1 && chance > 1 - noNews)
+        return QStringLiteral(">99 %");
+    return fromCore(view.input.speaker.number(chance * 100, 0)) + QStringLiteral(" %");
 }
 
 /// "2027-03-01 to 2031-10-12"; the later end may lie beyond what is told.
@@ -52,9 +57,8 @@ QString stopsText(const OwnerView& view)
     const UnitOutlook& unit = view.input.forecast.unit;
     if (unit.stops.size() <= static_cast<std::size_t>(Horizon::fiveYears))
         return {};
-    const auto chance = [&](Horizon horizon) {
-        return view.words.amount(unit.stops[static_cast<std::size_t>(horizon)].chance, QuantityKind::ratio);
-    };
+    const auto chance
+        = [&](Horizon horizon) { return chanceText(view, unit.stops[static_cast<std::size_t>(horizon)].chance); };
     return OwnerText::tr("That it stops for want of a part: %1 within a year, %2 within five, if nothing is done. ")
                .arg(chance(Horizon::oneYear), chance(Horizon::fiveYears))
         + view.words.said(unit.because);
@@ -96,7 +100,7 @@ QString turnsText(const OwnerView& view)
             return point.assumption == "price of electricity" ? fromCore(view.input.speaker.number(value, 2))
                                                               : number(value);
         };
-        turns << OwnerText::tr("%1 %2 instead of %3", "assumption, where it turns, today")
+        turns << OwnerText::tr("%1: %2 instead of %3", "assumption, where it turns, today")
                      .arg(view.words.word(point.assumption), shownValue(point.turnsAt), shownValue(point.today));
     }
     if (turns.isEmpty())
@@ -139,8 +143,10 @@ TableBlock comesNextSection(const OwnerView& view)
             break;
         PaperCell mark;
         mark.marks = {knownMark(view, zone.zoneId)};
-        table.rows.push_back({PaperCell{view.words.zone(zone.zoneId), view.words.said(zone.because)}, mark,
-                              PaperCell{chanceText(view, zone, Horizon::oneYear)}, PaperCell{rangeText(view, zone)}});
+        table.rows.push_back(
+            {PaperCell{view.words.zone(zone.zoneId), view.words.said(zone.because)}, mark,
+             PaperCell{chanceText(view, zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance)},
+             PaperCell{rangeText(view, zone)}});
     }
     table.closing
         = table.rows.empty() ? OwnerText::tr("Nothing is likely to be spent within five years.") : stopsText(view);

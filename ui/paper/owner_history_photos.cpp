@@ -50,26 +50,36 @@ Mark gradeAt(const std::vector<Finding>& findings, const Photo& photo)
     return mark;
 }
 
+/// The zones likeliest to be spent that were photographed at least so often.
+std::vector<PhotoRow> rowsOf(const OwnerView& view, std::size_t fewest)
+{
+    std::vector<PhotoRow> rows;
+    const std::vector<Photo> photos = standing(view.record.photos);
+    const std::vector<Finding> findings = standing(view.record.findings);
+    for (const ZoneForecast& zone : view.input.forecast.zones) {
+        if (rows.size() == mostRows)
+            break;
+        const std::vector<const Photo*> of = photosOf(photos, zone.zoneId);
+        if (of.size() < fewest)
+            continue;
+        PhotoRow row;
+        row.zone = view.words.zone(zone.zoneId);
+        for (const Photo* photo : spread(of))
+            row.photos.push_back({photo->id, view.words.day(photo->on), gradeAt(findings, *photo)});
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
 } // namespace
 
 PhotoRowsBlock photoYearsSection(const OwnerView& view)
 {
     PhotoRowsBlock block;
     block.heading = OwnerText::tr("The places likeliest to be spent, through the years");
-    const std::vector<Photo> photos = standing(view.record.photos);
-    const std::vector<Finding> findings = standing(view.record.findings);
-    for (const ZoneForecast& zone : view.input.forecast.zones) {
-        if (block.rows.size() == mostRows)
-            break;
-        const std::vector<const Photo*> of = photosOf(photos, zone.zoneId);
-        if (of.empty())
-            continue;
-        PhotoRow row;
-        row.zone = view.words.zone(zone.zoneId);
-        for (const Photo* photo : spread(of))
-            row.photos.push_back({photo->id, view.words.day(photo->on), gradeAt(findings, *photo)});
-        block.rows.push_back(std::move(row));
-    }
+    block.rows = rowsOf(view, 2);
+    if (block.rows.empty()) // a single photograph shows no years, but better that than none
+        block.rows = rowsOf(view, 1);
     return block;
 }
 

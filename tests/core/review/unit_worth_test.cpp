@@ -175,6 +175,17 @@ TEST(UnitWorth, APartThatIsNoLongerMadeIsNotReplacedAloneAndCostsTheUnit)
     EXPECT_TRUE(vessel.endsUnit);
 }
 
+TEST(UnitWorth, APartThatEndsItsUnitCostsTheUnitUntilItsOwnCostIsGiven)
+{
+    const UnitWorth worth = worthOf(twoParts().build(), figures(), priced(4000));
+    const PartWorth& vessel = vesselOf(worth);
+    EXPECT_DOUBLE_EQ(*vessel.costOfFailure, 4000);
+    ASSERT_NE(choice(vessel, Choice::replaceNow), nullptr) << "a spare can be had";
+    EXPECT_FALSE(choice(vessel, Choice::replaceNow)->presentCost.has_value()) << "but what it costs is not known";
+    EXPECT_THAT(vessel.needed, Contains(Field(&NeededFigure::field, "part")));
+    EXPECT_DOUBLE_EQ(*vesselOf(worthOf(twoParts().build(), withCosts(), priced(4000))).costOfFailure, 260 + 640);
+}
+
 TEST(UnitWorth, CarryingOnIsHeldAgainstReplacingByTheSameArithmeticAsByHand)
 {
     const UnitWorth worth = worthOf(twoParts().build(), withCosts(), priced(6000));

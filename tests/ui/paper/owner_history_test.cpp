@@ -88,7 +88,7 @@ TEST_F(OwnerHistoryPaper, WithoutCostsItNamesWhatIsNeededInsteadOfAnAnswer)
     const QString text = textOf(historyOf(ordinaryRecord(), none, "2026-05-05"));
     EXPECT_TRUE(text.contains(u"Not reckoned: costs are not given. Needed: Price of a new unit, fitted"_s))
         << text.toStdString();
-    EXPECT_FALSE(text.contains(u"What each comes to"_s));
+    EXPECT_FALSE(text.contains(u"Replace, a year"_s));
 }
 
 TEST_F(OwnerHistoryPaper, WithCostsItSaysCarryOnOrReplaceAndWhatWouldTurnIt)
@@ -99,7 +99,7 @@ TEST_F(OwnerHistoryPaper, WithCostsItSaysCarryOnOrReplaceAndWhatWouldTurnIt)
     ASSERT_TRUE(input.worth.answer.has_value());
     const QString text = textOf(input);
     EXPECT_TRUE(text.contains(QString::fromStdString(say(input.worth.answer->said)).left(30))) << text.toStdString();
-    EXPECT_TRUE(text.contains(u"What each comes to"_s));
+    EXPECT_TRUE(text.contains(u"Replace, a year"_s));
     EXPECT_TRUE(text.contains(u"would turn"_s));
 }
 
