@@ -35,6 +35,9 @@ struct Answer
     std::string whenEmpty; ///< what the table says without rows
 };
 
+/// A chance in a table: "7 %", "<1 %"; numbers in JSON and CSV stand beside it.
+[[nodiscard]] std::string chanceText(double chance);
+
 /// Writes the answer as table, JSON (an array) or CSV (RFC 4180).
 void write(const Answer& answer, AnswerForm form, std::ostream& out);
 

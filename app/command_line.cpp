@@ -80,6 +80,8 @@ CommandOutcome runCommandLine(const std::vector<std::string>& arguments, const C
     addVerifyCommand(app, chosen);
     addBackupCommand(app, chosen);
     addImportCommand(app, chosen);
+    addHistoryCommand(app, chosen);
+    addWorthCommand(app, chosen);
     addCalcCommand(app, chosen);
 
     try {

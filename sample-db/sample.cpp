@@ -7,6 +7,7 @@
 #include "core/store/site_book.h"
 #include "core/store/store.h"
 #include "core/store/transaction.h"
+#include "sample-db/sample_costs.h"
 #include "sample-db/unit_life.h"
 #include "sample-db/write_life.h"
 
@@ -44,6 +45,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
     const Date before = mondayOfWeek(yearOf(options.lastDay) - std::max(1, options.years) + 1, 1);
     const std::int64_t millisecond
         = std::chrono::duration_cast<std::chrono::milliseconds>(before.time_since_epoch()).count();
+    writeCosts(store);
     IdMaker siteIds([millisecond] { return millisecond; }, mixed(options.seed ^ 0x5173U));
 
     for (std::size_t block = 0; block * perBlock < units; ++block) {
@@ -63,6 +65,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
                 life.orders.clear();
             }
             writeLife(store, life);
+            writeAssumptions(store, life.record.unit, scenarioUnits()[index % perBlock].yearsOld);
             if (progress && !progress(static_cast<double>(index + 1) / static_cast<double>(units))) {
                 transaction.commit();
                 return;

@@ -26,6 +26,8 @@ void addLedgerCommand(CLI::App& app, Command& chosen);
 void addVerifyCommand(CLI::App& app, Command& chosen);
 void addBackupCommand(CLI::App& app, Command& chosen);
 void addImportCommand(CLI::App& app, Command& chosen);
+void addHistoryCommand(CLI::App& app, Command& chosen);
+void addWorthCommand(CLI::App& app, Command& chosen);
 void addCalcCommand(CLI::App& app, Command& chosen);
 
 } // namespace padside

@@ -20,22 +20,14 @@ nlohmann::ordered_json dayOrNull(const std::optional<Date>& day)
     return day ? nlohmann::ordered_json(isoText(*day)) : nlohmann::ordered_json(nullptr);
 }
 
-/// A chance in a table: "7 %", "<1 %"; numbers in JSON and CSV stand beside it.
-std::string percentText(double chance)
-{
-    if (chance > 0 && chance < 0.005)
-        return "<1 %";
-    return showNumber(chance * 100, 0) + " %";
-}
-
 nlohmann::ordered_json rowOf(const ZoneForecast& zone, const UnitRecord& record, const Catalogue& catalogue)
 {
     const auto chance = [&](Horizon horizon) { return zone.spent[static_cast<std::size_t>(horizon)].chance; };
     return {{"unit", record.unit.tag},
             {"part", partName(record, catalogue, zone.partId, zone.zoneId)},
             {"zone", zoneName(record, zone.zoneId)},
-            {"within_a_year", percentText(chance(Horizon::oneYear))},
-            {"within_five_years", percentText(chance(Horizon::fiveYears))},
+            {"within_a_year", chanceText(chance(Horizon::oneYear))},
+            {"within_five_years", chanceText(chance(Horizon::fiveYears))},
             {"sentence", say(zone.when)},
             {"because", say(zone.because)},
             {"chance_today", zone.chanceToday},

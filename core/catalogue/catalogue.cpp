@@ -43,8 +43,12 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_outlook = readOutlook(root.object("outlook"));
     if (root.has("supply")) // what is not said has its usual
         catalogue.m_supply = readSupply(root.object("supply"));
+    CostFigures costs; // kept apart: see costFigures()
+    if (root.has("money"))
+        costs = readCosts(root);
     root.nothingElse();
     checkReferences(catalogue, trouble);
+    checkCosts(costs, catalogue, trouble);
     if (const auto ours = mergedCatalogueText(shipped, {}))
         checkNothingNeededIsMissing(*ours, *text, trouble);
     if (trouble.first())

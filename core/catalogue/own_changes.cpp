@@ -4,6 +4,7 @@
 #include "core/catalogue/own_changes.h"
 
 #include "core/catalogue/catalogue_text.h"
+#include "core/catalogue/cost_figures.h"
 
 #include <cstdint>
 #include <utility>
@@ -16,6 +17,7 @@ using Json = nlohmann::ordered_json;
 using Path = std::vector<std::string>;
 
 const std::string partKindsSection = "part_kinds";
+const std::string costsSection = "costs";
 
 const Json* find(const Json& top, const Path& path)
 {
@@ -176,12 +178,44 @@ std::vector<std::string> OwnChanges::partKinds() const
 
 bool OwnChanges::differs(const std::string& partKind) const
 {
-    return find(m_own, {partKindsSection, partKind}) != nullptr;
+    return find(m_own, {partKindsSection, partKind}) != nullptr || find(m_own, {costsSection, partKind}) != nullptr;
 }
 
 std::vector<OwnField> OwnChanges::fieldsOf(const std::string& partKind) const
 {
     return Fields(m_ours, m_own, partKind).all();
+}
+
+OwnField OwnChanges::numberField(Path path, Sentence label) const
+{
+    auto ours = valueAt(m_ours, path);
+    auto own = valueAt(m_own, path);
+    return {std::move(path), std::move(label), true, std::move(ours), std::move(own)};
+}
+
+std::vector<OwnField> OwnChanges::costFieldsOf(const std::string& partKind) const
+{
+    std::vector<OwnField> fields;
+    for (const CostField& field : costFields())
+        fields.push_back(numberField({costsSection, partKind, std::string(field.code)}, {field.label, {}}));
+    return fields;
+}
+
+std::vector<OwnField>
+OwnChanges::moneyFields(const std::vector<std::pair<std::string, std::string>>& refrigerants) const
+{
+    std::vector<OwnField> fields;
+    for (const auto& [code, written] : refrigerants) {
+        fields.push_back(
+            numberField({"refrigerant_prices", code, "per_kg"}, {PADSIDE_SAY("Price of {0} per kg"), {written}}));
+    }
+    for (const MoneyField& field : padside::moneyFields()) {
+        Sentence label{field.label, {}};
+        if (field.unit == MoneyField::Unit::percent)
+            label = {PADSIDE_SAY("{0}, in %"), {Word{field.label}}};
+        fields.push_back(numberField({"money", std::string(field.code)}, std::move(label)));
+    }
+    return fields;
 }
 
 std::set<Consequence> OwnChanges::ourConsequences(const std::string& partKind) const
@@ -237,6 +271,7 @@ void OwnChanges::putBack(const Path& path)
 void OwnChanges::putBackPartKind(const std::string& partKind)
 {
     putBack({partKindsSection, partKind});
+    putBack({costsSection, partKind});
 }
 
 std::string OwnChanges::patch() const

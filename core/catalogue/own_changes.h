@@ -10,6 +10,7 @@
 #include <set>
 #include <span>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -40,6 +41,10 @@ public:
     [[nodiscard]] std::vector<std::string> partKinds() const;
     [[nodiscard]] bool differs(const std::string& partKind) const;
     [[nodiscard]] std::vector<OwnField> fieldsOf(const std::string& partKind) const;
+    [[nodiscard]] std::vector<OwnField> costFieldsOf(const std::string& partKind) const; ///< ours say nothing there
+    /// General figures and prices; that of each of these refrigerants (codes and how they are written) by the kilogram.
+    [[nodiscard]] std::vector<OwnField> moneyFields(const std::vector<std::pair<std::string, std::string>>& refrigerants
+                                                    = {}) const;
     [[nodiscard]] std::set<Consequence> ourConsequences(const std::string& partKind) const;
     [[nodiscard]] std::set<Consequence> consequences(const std::string& partKind) const; ///< the person's, else ours
 
@@ -58,6 +63,7 @@ public:
 private:
     OwnChanges(std::vector<std::string> shipped, nlohmann::ordered_json ours, nlohmann::ordered_json own);
     void put(const std::vector<std::string>& path, const nlohmann::ordered_json& value);
+    [[nodiscard]] OwnField numberField(std::vector<std::string> path, Sentence label) const;
 
     std::vector<std::string> m_shipped;
     nlohmann::ordered_json m_ours;

@@ -91,6 +91,19 @@ void checkReferences(const Catalogue& catalogue, Trouble& trouble)
     }
 }
 
+void checkCosts(const CostFigures& costs, const Catalogue& catalogue, Trouble& trouble)
+{
+    for (const auto& [kind, known] : costs.kinds) {
+        if (catalogue.partKind(kind) == nullptr)
+            trouble.report("costs/" + kind, PADSIDE_SAY("{0}: there is no part kind with this code."));
+    }
+    for (const auto& [refrigerant, price] : costs.refrigerantPerKg) {
+        if (catalogue.refrigerant(refrigerant) == nullptr)
+            trouble.report("refrigerant_prices/" + refrigerant,
+                           PADSIDE_SAY("{0}: there is no refrigerant with this code."));
+    }
+}
+
 void checkNothingNeededIsMissing(const nlohmann::ordered_json& ours, const nlohmann::ordered_json& merged,
                                  Trouble& trouble)
 {

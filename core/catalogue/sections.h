@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/catalogue/cost_figures.h"
 #include "core/catalogue/json_object.h"
 
 #include <functional>
@@ -25,9 +26,13 @@ namespace padside {
 [[nodiscard]] std::vector<Coating> readCoatings(JsonObject section);
 [[nodiscard]] OutlookFigures readOutlook(JsonObject section);
 [[nodiscard]] std::map<std::string, Supply, std::less<>> readSupply(JsonObject section);
+[[nodiscard]] CostFigures readCosts(JsonObject& root); ///< the sections money, costs and refrigerant_prices
 
 /// Reports every code that points at nothing, and task codes used twice.
 void checkReferences(const Catalogue& catalogue, Trouble& trouble);
+
+/// The same for what the costs are about.
+void checkCosts(const CostFigures& costs, const Catalogue& catalogue, Trouble& trouble);
 
 /// Reports a figure the program works with (an assumption, a reading limit) that own changes have taken away.
 void checkNothingNeededIsMissing(const nlohmann::ordered_json& ours, const nlohmann::ordered_json& merged,

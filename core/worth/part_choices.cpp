@@ -29,6 +29,8 @@ public:
         , m_treatedSteps(decay.treats && !decay.treatmentResets
                              ? static_cast<std::size_t>(std::lround(decay.treatmentYears / stepYears))
                              : 0)
+        , m_treatedAtFirst(std::min(
+              m_treatedSteps, static_cast<std::size_t>(std::lround(std::max(0.0, decay.treatedYears) / stepYears))))
         , m_discount(std::pow(1 + horizon.rate, -stepYears))
         , m_bare(transitionAfter(decay.rates, stepYears))
         , m_treated(transitionAfter(slowed(decay), stepYears))
@@ -43,7 +45,8 @@ public:
     }
     [[nodiscard]] double plannedCost() const { return m_costs.part + m_costs.labour + m_costs.outageADay; }
     [[nodiscard]] std::size_t treatedSteps() const { return m_treatedSteps; }
-    [[nodiscard]] int steps() const { return m_steps; }
+    /// Half-years an earlier treatment still lasts.
+    [[nodiscard]] std::size_t treatedAtFirst() const { return m_treatedAtFirst; }
 
     /// Cost from here on when nothing is done in this step, with `after` to come.
     [[nodiscard]] double untouched(const Table& after, std::size_t grade, std::size_t treated, double spent) const
@@ -95,8 +98,10 @@ public:
         const double holding = spareAtHand ? m_costs.spareAYear * stepYears : 0;
         for (int step = 0; step < m_steps; ++step) {
             Table now = nothing();
-            for (std::size_t grade = 0; grade < working; ++grade)
-                now[0][grade] = holding + untouched(after, grade, 0, spent);
+            for (std::size_t treated = 0; treated < now.size(); ++treated) {
+                for (std::size_t grade = 0; grade < working; ++grade)
+                    now[treated][grade] = holding + untouched(after, grade, treated, spent);
+            }
             after = std::move(now);
         }
         return after;
@@ -137,6 +142,7 @@ private:
     const PartCosts& m_costs;
     int m_steps;
     std::size_t m_treatedSteps;
+    std::size_t m_treatedAtFirst;
     double m_discount;
     Transition m_bare;
     Transition m_treated;
@@ -160,7 +166,7 @@ std::optional<Problem> whatCantBe(const PartDecay& decay, const PartCosts& costs
             return Problem{ProblemKind::badInput, {PADSIDE_SAY("Rates are numbers of 0 or more a year."), {}}};
     }
     if (!(horizon.years >= stepYears && horizon.years <= longestHorizon) || !(horizon.rate >= 0 && horizon.rate <= 1)
-        || !(decay.treatmentYears >= 0 && decay.treatmentYears <= longestHorizon)) {
+        || !(decay.treatmentYears >= 0 && decay.treatmentYears <= longestHorizon) || !(decay.treatedYears >= 0)) {
         return Problem{ProblemKind::badInput,
                        {PADSIDE_SAY("Money is reckoned over half a year to {0} years, at an interest of 0 to 100 %."),
                         {static_cast<std::int64_t>(longestHorizon)}}};
@@ -198,6 +204,8 @@ Sentence reasonFor(const ChoiceWorth& worth, const ChoiceWorth& leaving)
         return {PADSIDE_SAY("{0} years are gained before it is spent, for {1} more than leaving it."),
                 {gained, money(worth.presentCost - leaving.presentCost)}};
     case Choice::replaceWhenSpent:
+        if (worth.presentCost - leaving.presentCost < 0.5)
+            return {PADSIDE_SAY("At no visit is there anything better to do."), {}};
         return {PADSIDE_SAY("Doing nothing until the end costs {0} more than the best choice at each visit."),
                 {money(std::max(0.0, worth.presentCost - leaving.presentCost))}};
     case Choice::spareAtHand:
@@ -235,8 +243,10 @@ Result<std::vector<ChoiceWorth>> partChoices(const GradeChances& belief, const P
         worth.yearsUntilSpent = yearsUntilSpent;
         all.push_back(std::move(worth));
     };
-    const double yearsLeaving = expected(belief, years[0], 0);
-    add(Choice::leave, costOf([&](std::size_t grade) { return process.untouched(later, grade, 0, spent); }, ifSpent),
+    const std::size_t treated = process.treatedAtFirst();
+    const double yearsLeaving = expected(belief, years[treated], 0);
+    add(Choice::leave,
+        costOf([&](std::size_t grade) { return process.untouched(later, grade, treated, spent); }, ifSpent),
         yearsLeaving);
     if (decay.treats) {
         const double yearsTreated = decay.treatmentResets ? (1 - belief[working]) * years[0][0]
@@ -248,8 +258,9 @@ Result<std::vector<ChoiceWorth>> partChoices(const GradeChances& belief, const P
         years[0][0]);
     const Table untouched = process.untouchedFromNow(false);
     const Table withSpare = process.untouchedFromNow(true);
-    add(Choice::replaceWhenSpent, expected(belief, untouched[0], spent + untouched[0][0]), yearsLeaving);
-    add(Choice::spareAtHand, expected(belief, withSpare[0], process.spentCost(true) + withSpare[0][0]), yearsLeaving);
+    add(Choice::replaceWhenSpent, expected(belief, untouched[treated], spent + untouched[0][0]), yearsLeaving);
+    add(Choice::spareAtHand, expected(belief, withSpare[treated], process.spentCost(true) + withSpare[0][0]),
+        yearsLeaving);
 
     const ChoiceWorth leaving = all.front();
     for (ChoiceWorth& worth : all) {

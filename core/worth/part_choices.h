@@ -44,6 +44,7 @@ struct PartDecay
     bool treatmentResets = false; ///< it takes the soiling away (grade 1 again) instead of slowing
     double treatmentEffect = 0; ///< share of the rates it takes off while it lasts; 0..1
     double treatmentYears = 0; ///< how long it lasts
+    double treatedYears = 0; ///< how long an earlier one of its kind still does; at most treatmentYears
 };
 
 /// Over which time money is reckoned.

@@ -111,6 +111,43 @@ struct BlockSetter
         return runs;
     }
 
+    /// Four photographs to a line, so that the years can be compared at a glance.
+    void operator()(const PhotoRowsBlock& photos) const
+    {
+        if (photos.rows.empty())
+            return;
+        std::vector<Run> head{RuleRun{QLineF(0, 0, width, 0), Ink::soft}};
+        append(head, setLines(photos.heading, Face::strong, Ink::full, width), 0, 10);
+        into.items.push_back(itemOf(std::move(head), spaceBeforeBlock, true));
+        constexpr std::size_t perLine = 4;
+        const double photoWidth = (width - (perLine - 1) * photoGap) / perLine;
+        bool first = true;
+        for (const PhotoRow& row : photos.rows) {
+            std::vector<Run> runs = setLines(row.zone, Face::smallStrong, Ink::full, width);
+            const double top = bottomOf(runs) + captionGap;
+            for (std::size_t i = 0; i < std::min(perLine, row.photos.size()); ++i)
+                append(runs, setPhoto(row.photos[i], photoWidth), static_cast<double>(i) * (photoWidth + photoGap),
+                       top);
+            into.items.push_back(itemOf(std::move(runs), first ? 8 : 24));
+            first = false;
+        }
+    }
+
+    void operator()(const DrawingBlock& drawing) const
+    {
+        std::vector<Run> runs{RuleRun{QLineF(0, 0, width, 0), Ink::soft}};
+        append(runs, setLines(drawing.heading, Face::strong, Ink::full, drawing.wide ? width : headingColumn - pairGap),
+               0, 10);
+        const double left = drawing.wide ? 0 : headingColumn;
+        const double top = drawing.wide ? bottomOf(runs) + captionGap : 12;
+        const QSizeF size(width - left, drawing.height(width - left));
+        runs.emplace_back(DrawingRun{QRectF(QPointF(left, top), size),
+                                     [paint = drawing.paint, size](QPainter& painter) { paint(painter, size); }});
+        append(runs, setLines(drawing.under, Face::small, Ink::soft, size.width()), left,
+               top + size.height() + captionGap);
+        into.items.push_back(itemOf(std::move(runs), spaceBeforeBlock));
+    }
+
     void operator()(const SignatureBlock& signatures) const
     {
         const auto count = static_cast<double>(std::max<std::size_t>(1, signatures.lines.size()));

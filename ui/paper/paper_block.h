@@ -5,11 +5,15 @@
 
 #include "core/record/entry.h"
 
+#include <QSizeF>
 #include <QString>
 
+#include <functional>
 #include <optional>
 #include <variant>
 #include <vector>
+
+class QPainter;
 
 namespace padside {
 
@@ -93,13 +97,37 @@ struct PhotoBlock
     QString closing;
 };
 
+/// One zone through the years.
+struct PhotoRow
+{
+    QString zone;
+    std::vector<PaperPhoto> photos; ///< side by side, oldest first
+};
+
+struct PhotoRowsBlock
+{
+    QString heading;
+    std::vector<PhotoRow> rows;
+};
+
+/// A drawing with painting code of its own, in tenths of a millimetre: beside its heading, or below it and as wide as
+/// the text.
+struct DrawingBlock
+{
+    QString heading;
+    bool wide = false;
+    std::function<double(double width)> height;
+    std::function<void(QPainter&, const QSizeF&)> paint;
+    QString under{}; ///< text of second rank below it; may be empty
+};
+
 /// Lines to sign on.
 struct SignatureBlock
 {
     std::vector<QString> lines;
 };
 
-using PaperBlock = std::variant<TitleBlock, TableBlock, PhotoBlock, SignatureBlock>;
+using PaperBlock = std::variant<TitleBlock, TableBlock, PhotoBlock, PhotoRowsBlock, DrawingBlock, SignatureBlock>;
 
 /// A whole document before it is set: blocks in order.
 struct PaperContent

@@ -45,11 +45,11 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     : QMainWindow(parent)
     , m_book(book)
     , m_theme(theme)
+    , m_undo(new QUndoStack(this))
     , m_units(new UnitListPanel(book, theme))
     , m_pages(new QStackedWidget)
-    , m_unitPage(new UnitPage(book, theme))
+    , m_unitPage(new UnitPage(book, *m_undo, theme))
     , m_fleet(new FleetReviewer(book, this))
-    , m_undo(new QUndoStack(this))
     , m_setup(new SetupMenu(
           book, *m_undo, [this] { return m_units->selected(); }, this))
     , m_message(new MessageLine(theme))
@@ -95,6 +95,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
         m_undo->push(new AcknowledgeCommand(m_book, AcknowledgeCommand::Way::takeBack, acknowledgement));
     });
     connect(m_unitPage, &UnitPage::historyPaperRequested, this, &MainWindow::showHistoryPaper);
+    connect(m_unitPage, &UnitPage::ownerHistoryRequested, this, &MainWindow::showOwnerHistory);
     connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);
 
     connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
@@ -291,6 +292,14 @@ void MainWindow::showHistoryPaper(UnitId unit)
     m_units->hide();
     m_paperOfSeason = false;
     printPage().showHistory(unit);
+    m_pages->setCurrentWidget(m_printPage);
+}
+
+void MainWindow::showOwnerHistory(UnitId unit)
+{
+    m_units->hide();
+    m_paperOfSeason = false;
+    printPage().showOwnerHistory(unit);
     m_pages->setCurrentWidget(m_printPage);
 }
 

@@ -41,6 +41,7 @@ public:
     void showVisit(VisitId visit);
     void showSummary(UnitId unit, VisitId visit);
     void showHistoryPaper(UnitId unit);
+    void showOwnerHistory(UnitId unit);
     void showSeason();
     void showFleet();
     void startVisit(UnitId unit, VisitReason reason);
@@ -78,13 +79,13 @@ private:
 
     RecordBook& m_book;
     const Theme& m_theme;
+    QUndoStack* m_undo; ///< of all that is no visit: setting up, moving trips, costs; a visit has its own
     UnitListPanel* m_units;
     QStackedWidget* m_pages;
     UnitPage* m_unitPage;
     VisitPage* m_visitPage = nullptr;
     PrintPage* m_printPage = nullptr;
     FleetReviewer* m_fleet;
-    QUndoStack* m_undo; ///< of all that is no visit: setting up, moving trips; a visit has its own
     EditMenu* m_edit = nullptr;
     SetupMenu* m_setup;
     SeasonPage* m_seasonPage = nullptr;

@@ -7,10 +7,12 @@
 #include "core/store/store.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
+#include "ui/models/worth_figures.h"
 #include "ui/pages/paper/page_preview.h"
 #include "ui/pages/paper/paper_choice.h"
 #include "ui/pages/paper/paper_work.h"
 #include "ui/paper/history_paper.h"
+#include "ui/paper/owner_history.h"
 #include "ui/paper/visit_summary.h"
 
 #include <QComboBox>
@@ -135,6 +137,14 @@ void PrintPage::showHistory(UnitId unit)
     show(isRead ? std::optional(historyOf(std::move(record))) : std::nullopt, tr("&Back to the unit"));
 }
 
+void PrintPage::showOwnerHistory(UnitId unit)
+{
+    std::optional<Sheet> sheet;
+    m_book.attempt([&] { sheet = ownerHistoryOf(m_book.record(unit)); });
+    m_visit = {};
+    show(std::move(sheet), tr("&Back to the unit"));
+}
+
 void PrintPage::showSheet(Sheet sheet, const QString& back)
 {
     m_visit = {};
@@ -154,20 +164,25 @@ void PrintPage::show(std::optional<Sheet> sheet, const QString& back)
     layPages();
 }
 
+/// Called in other threads too: of its own, without the store.
+PhotoSource PrintPage::photosOf(const UnitRecord& record) const
+{
+    std::map<PhotoId, QString> paths;
+    for (const Photo& photo : record.photos)
+        paths.emplace(photo.id, m_book.store().photos().path(photo));
+    return [paths = std::move(paths)](PhotoId id) {
+        const auto path = paths.find(id);
+        return path == paths.end() ? QImage() : readPhotoForPaper(path->second);
+    };
+}
+
 Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
 {
     const auto record = std::make_shared<const UnitRecord>(std::move(read));
     Sheet sheet;
     sheet.title = tr("Visit summary");
     sheet.fileName = suggestedFileName(*record, visit);
-    std::map<PhotoId, QString> paths;
-    for (const Photo& photo : record->photos)
-        paths.emplace(photo.id, m_book.store().photos().path(photo));
-    // Called in other threads too: of its own, without the store.
-    sheet.photos = [paths = std::move(paths)](PhotoId id) {
-        const auto path = paths.find(id);
-        return path == paths.end() ? QImage() : readPhotoForPaper(path->second);
-    };
+    sheet.photos = photosOf(*record);
     sheet.lay = [this, record, visit, outlook = m_book.outlookModel(), photos = sheet.photos](const QString& contractor,
                                                                                               PaperSize size) {
         // As of the visit's own day: a summary printed again later says the same.
@@ -188,6 +203,25 @@ Sheet PrintPage::historyOf(UnitRecord read) const
     sheet.named = false;
     sheet.lay = [this, record](const QString&, PaperSize size) {
         return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today()});
+    };
+    return sheet;
+}
+
+Sheet PrintPage::ownerHistoryOf(UnitRecord record) const
+{
+    const OutlookModel model(m_book.catalogue());
+    const Date today = m_book.today();
+    const UnitReview reviewed = m_book.review(record);
+    const UnitForecast forecast = m_book.forecast(record);
+    const UnitWorth worth = unitWorth(record, m_book.catalogue(), costsIn(m_book.store()), model, today);
+    Sheet sheet;
+    sheet.title = tr("Owner's history");
+    sheet.fileName = ownerHistoryFileName(record);
+    sheet.photos = photosOf(record);
+    sheet.lay = [this, record = std::move(record), reviewed, forecast, worth, today](const QString& contractor,
+                                                                                     PaperSize size) {
+        return layOwnerHistory(
+            {record, reviewed, forecast, worth, m_book.catalogue(), m_book.speaker(), contractor, size, today});
     };
     return sheet;
 }

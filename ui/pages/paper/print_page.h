@@ -45,6 +45,9 @@ public:
     /// Shows the unit's timeline as of today. A record that can't be read is said by the book.
     void showHistory(UnitId unit);
 
+    /// Shows the unit's history for its owner as of today. A record that can't be read is said by the book.
+    void showOwnerHistory(UnitId unit);
+
     /// Shows a sheet; `back` is what the way back is called.
     void showSheet(Sheet sheet, const QString& back);
 
@@ -66,6 +69,8 @@ private:
     void show(std::optional<Sheet> sheet, const QString& back);
     [[nodiscard]] Sheet sheetOf(UnitRecord record, VisitId visit) const;
     [[nodiscard]] Sheet historyOf(UnitRecord record) const;
+    [[nodiscard]] Sheet ownerHistoryOf(UnitRecord record) const; ///< throws StoreError
+    [[nodiscard]] PhotoSource photosOf(const UnitRecord& record) const;
     [[nodiscard]] PaperDocument document() const;
     [[nodiscard]] PaperSize chosenSize() const;
 

@@ -3,9 +3,11 @@
 
 #include "ui/pages/preferences/own_catalogue_model.h"
 
+#include "core/catalogue/cost_figures.h"
 #include "core/quantity/measure.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
+#include "ui/models/worth_words.h"
 
 #include <QFont>
 
@@ -15,8 +17,6 @@ namespace padside {
 
 namespace {
 
-constexpr int yearDecimals = 1;
-
 /// The sentence about a path, said about the label a person knows it by.
 Sentence named(Sentence problem, const QString& label)
 {
@@ -25,12 +25,22 @@ Sentence named(Sentence problem, const QString& label)
     return problem;
 }
 
+/// Codes as the catalogue's text has them, and how they are written.
+std::vector<std::pair<std::string, std::string>> refrigerantsOf(const Catalogue& catalogue)
+{
+    std::vector<std::pair<std::string, std::string>> all;
+    for (const Refrigerant& one : catalogue.refrigerants())
+        all.emplace_back(priceCode(one.code), one.code);
+    return all;
+}
+
 } // namespace
 
 OwnCatalogueModel::OwnCatalogueModel(const RecordBook& book, OwnChanges& changes, QObject* parent)
     : QAbstractTableModel(parent)
     , m_book(book)
     , m_changes(changes)
+    , m_refrigerants(refrigerantsOf(book.catalogue()))
 {
 }
 
@@ -38,13 +48,24 @@ void OwnCatalogueModel::showPartKind(const std::string& code)
 {
     beginResetModel();
     m_partKind = code;
-    m_fields = m_changes.fieldsOf(code);
+    readFields();
     endResetModel();
+}
+
+void OwnCatalogueModel::readFields()
+{
+    if (m_partKind == allUnits) {
+        m_fields = m_changes.moneyFields(m_refrigerants);
+        return;
+    }
+    m_fields = m_changes.fieldsOf(m_partKind);
+    const std::vector<OwnField> costs = m_changes.costFieldsOf(m_partKind);
+    m_fields.insert(m_fields.end(), costs.begin(), costs.end());
 }
 
 void OwnCatalogueModel::reload()
 {
-    m_fields = m_changes.fieldsOf(m_partKind);
+    readFields();
     if (!m_fields.empty())
         Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
     Q_EMIT edited();
@@ -60,7 +81,12 @@ void OwnCatalogueModel::putAllBack()
 {
     for (const OwnField& field : m_fields)
         m_refused.erase(field.path);
-    m_changes.putBackPartKind(m_partKind);
+    if (m_partKind == allUnits) {
+        for (const OwnField& field : m_fields)
+            m_changes.putBack(field.path);
+    } else {
+        m_changes.putBackPartKind(m_partKind);
+    }
     reload();
 }
 
@@ -71,7 +97,10 @@ QString OwnCatalogueModel::problem() const
 
 bool OwnCatalogueModel::hasProblem(const std::string& partKind) const
 {
-    return std::ranges::any_of(m_refused, [&](const auto& one) { return one.first.at(1) == partKind; });
+    return std::ranges::any_of(m_refused, [&](const auto& one) {
+        const bool general = one.first.front() == "money" || one.first.front() == "refrigerant_prices";
+        return general ? partKind == allUnits : one.first.at(1) == partKind;
+    });
 }
 
 const OwnCatalogueModel::Refused* OwnCatalogueModel::refused(const OwnField& field) const
@@ -92,10 +121,8 @@ int OwnCatalogueModel::columnCount(const QModelIndex& parent) const
 
 QString OwnCatalogueModel::shownValue(const CatalogueValue& value, bool translate) const
 {
-    if (const auto* number = std::get_if<double>(&value)) {
-        const bool whole = *number == static_cast<double>(static_cast<long>(*number));
-        return QString::fromStdString(showNumber(*number, whole ? 0 : yearDecimals, m_book.numberStyle()));
-    }
+    if (const auto* number = std::get_if<double>(&value))
+        return writtenNumber(m_book, *number);
     const auto& text = std::get<std::string>(value);
     return QString::fromStdString(translate ? m_book.speaker().translate(text) : text);
 }

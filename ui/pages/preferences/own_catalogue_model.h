@@ -10,13 +10,14 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace padside {
 
 class RecordBook;
 
-/// The texts and figures of one part kind: what each is, ours, the person's own (empty: ours holds), and what is wrong
+/// The texts, figures and costs of one part kind, or what money is reckoned from for all units: what each is, ours, the person's own (empty: ours holds), and what is wrong
 /// with it. An entry that can't be taken stays as it was typed, beside its sentence, also while another part kind is
 /// shown.
 class OwnCatalogueModel : public QAbstractTableModel
@@ -27,6 +28,8 @@ public:
 
     /// Both outlive it.
     OwnCatalogueModel(const RecordBook& book, OwnChanges& changes, QObject* parent = nullptr);
+
+    static constexpr const char* allUnits = ""; ///< in the place of a part kind: general figures and prices
 
     void showPartKind(const std::string& code);
     void putBack(int row);
@@ -61,10 +64,12 @@ private:
     [[nodiscard]] QString shownValue(const CatalogueValue& value, bool translate) const;
     [[nodiscard]] QString ownText(const OwnField& field) const;
     [[nodiscard]] const Refused* refused(const OwnField& field) const;
+    void readFields();
     void reload();
 
     const RecordBook& m_book;
     OwnChanges& m_changes;
+    std::vector<std::pair<std::string, std::string>> m_refrigerants;
     std::string m_partKind;
     std::vector<OwnField> m_fields;
     std::map<Path, Refused> m_refused;

@@ -107,6 +107,8 @@ void OwnCataloguePanel::makeList()
         auto* item = new QListWidgetItem(m_list);
         item->setData(codeRole, QString::fromStdString(code));
     }
+    auto* money = new QListWidgetItem(m_list);
+    money->setData(codeRole, QString::fromUtf8(OwnCatalogueModel::allUnits));
 }
 
 void OwnCataloguePanel::makeTable()
@@ -134,6 +136,7 @@ void OwnCataloguePanel::makeTable()
 QWidget* OwnCataloguePanel::makeConsequences()
 {
     auto* box = new QGroupBox(tr("Once spent, it means"));
+    m_consequencesBox = box;
     auto* grid = new QGridLayout(box);
     int count = 0;
     for (const auto& row : codesOf(Consequence{})) {
@@ -157,6 +160,7 @@ void OwnCataloguePanel::showPartKind()
 {
     const std::string code = shownPartKind();
     m_model->showPartKind(code);
+    m_consequencesBox->setVisible(code != OwnCatalogueModel::allUnits);
     const std::set<Consequence> meant = m_changes.consequences(code);
     for (const auto& [consequence, check] : m_consequences) {
         const QSignalBlocker blocked(check);
@@ -187,6 +191,10 @@ void OwnCataloguePanel::markList()
         const std::string code = item->data(codeRole).toString().toStdString();
         const PartKind* kind = m_book.catalogue().partKind(code);
         const QString name = shown(m_book.speaker().translate(kind ? kind->name : code));
+        if (code == OwnCatalogueModel::allUnits) {
+            item->setText(tr("Money and prices"));
+            continue;
+        }
         const bool own = m_changes.differs(code) || m_model->hasProblem(code);
         item->setText(own ? tr("%1 (yours)").arg(name) : name);
         item->setToolTip(item->text());

@@ -52,6 +52,7 @@ private:
     QListWidget* m_list;
     QTableView* m_table;
     QLabel* m_said;
+    QWidget* m_consequencesBox = nullptr;
     std::map<Consequence, QCheckBox*> m_consequences;
 };
 

@@ -57,6 +57,7 @@ HistoryPanel::HistoryPanel(RecordBook& book, const Theme& theme, QWidget* parent
     , m_legend(new TimelineLegend(book.speaker(), theme))
     , m_sentence(new QLabel)
     , m_print(new QPushButton(tr("Prin&t timeline")))
+    , m_owner(new QPushButton(tr("Ow&ner's history")))
     , m_photos(new PhotoYears(book, *m_loader, theme))
 {
     makeWidgets();
@@ -80,6 +81,7 @@ HistoryPanel::HistoryPanel(RecordBook& book, const Theme& theme, QWidget* parent
         m_timeline->setFocus();
     });
     connect(m_print, &QPushButton::clicked, this, &HistoryPanel::printRequested);
+    connect(m_owner, &QPushButton::clicked, this, &HistoryPanel::ownerHistoryRequested);
 }
 
 HistoryPanel::~HistoryPanel() = default;
@@ -89,6 +91,8 @@ void HistoryPanel::makeWidgets()
     m_timeline->setObjectName(u"timeline"_s);
     m_print->setObjectName(u"printTimeline"_s);
     m_print->setAccessibleDescription(tr("The timeline on paper, to be printed or exported as PDF"));
+    m_owner->setObjectName(u"ownerHistory"_s);
+    m_owner->setAccessibleDescription(tr("What the owner should know of this unit, to be printed or exported as PDF"));
     m_sentence->setObjectName(u"markSentence"_s);
     m_sentence->setTextFormat(Qt::PlainText);
     m_sentence->setWordWrap(true);
@@ -99,6 +103,7 @@ void HistoryPanel::makeWidgets()
     line->setSpacing(12);
     line->addWidget(m_sentence, 1);
     line->addWidget(m_print);
+    line->addWidget(m_owner);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);

@@ -40,6 +40,7 @@ public:
 Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void printRequested();
+    void ownerHistoryRequested();
 
 protected:
     void changeEvent(QEvent* event) override;
@@ -58,6 +59,7 @@ private:
     TimelineLegend* m_legend;
     QLabel* m_sentence;
     QPushButton* m_print;
+    QPushButton* m_owner;
     PhotoYears* m_photos;
     std::optional<ZoneId> m_zone; ///< whose photographs are shown
     bool m_closed = false; ///< the person closed the photographs

@@ -19,6 +19,7 @@
 #include "ui/pages/unit/next_model.h"
 #include "ui/pages/unit/unit_header.h"
 #include "ui/pages/unit/visit_actions.h"
+#include "ui/pages/unit/worth_panel.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -59,7 +60,7 @@ QVBoxLayout* columnIn(QWidget* panel)
 
 } // namespace
 
-UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
+UnitPage::UnitPage(RecordBook& book, QUndoStack& steps, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
     , m_theme(theme)
@@ -76,6 +77,7 @@ UnitPage::UnitPage(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_history(new HistoryPanel(book, theme))
     , m_measured(new MeasuredPanel(book, theme))
     , m_ledger(new LedgerPanel(book))
+    , m_worth(new WorthPanel(book, steps, theme))
 {
     makeWidgets();
     connectWidgets();
@@ -96,6 +98,7 @@ void UnitPage::makeWidgets()
     m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
     m_tabs->addTab(m_measured, tr("Walls and r&ust"));
     m_tabs->addTab(m_ledger, tr("Refr&igerant"));
+    m_tabs->addTab(m_worth, tr("&Worth"));
     m_tabs->setAccessibleName(tr("What the record holds"));
     m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
     auto* whole = new QSplitter(Qt::Vertical);
@@ -177,6 +180,7 @@ void UnitPage::connectWidgets()
     connect(m_actions, &VisitActions::summaryRequested, this, &UnitPage::summaryRequested);
     connect(m_history, &HistoryPanel::visitRequested, this, &UnitPage::visitRequested);
     connect(m_history, &HistoryPanel::printRequested, this, [this] { Q_EMIT historyPaperRequested(m_unit); });
+    connect(m_history, &HistoryPanel::ownerHistoryRequested, this, [this] { Q_EMIT ownerHistoryRequested(m_unit); });
     connect(m_next, &QListView::activated, this, [this](const QModelIndex& index) {
         if (const auto zone = m_nextModel->zoneAt(index))
             goToZone(*zone);
@@ -273,6 +277,7 @@ void UnitPage::showSnapshot()
     m_history->setSnapshot(m_snapshot);
     m_measured->setSnapshot(m_snapshot);
     m_ledger->setSnapshot(*m_snapshot);
+    m_worth->setSnapshot(m_snapshot);
     // A model that had to start again lost what was open and chosen.
     const bool reset = zone && !m_findings->currentIndex().isValid();
     if (reset || rowsBefore != m_findingModel->rowCount() || rowsBefore == 0

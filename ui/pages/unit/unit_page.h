@@ -13,6 +13,7 @@ class QListView;
 class QModelIndex;
 class QStackedLayout;
 class QTabWidget;
+class QUndoStack;
 
 namespace padside {
 
@@ -28,6 +29,7 @@ class NextModel;
 class RecordBook;
 class UnitHeader;
 class VisitActions;
+class WorthPanel;
 
 /// One unit: who it is, the opened unit with the condition of its parts, what goes next and why, what was found part by
 /// part, and its history.
@@ -35,7 +37,8 @@ class UnitPage : public QWidget
 {
     Q_OBJECT
 public:
-    UnitPage(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+    /// `steps` takes what is changed here, so that it can be undone.
+    UnitPage(RecordBook& book, QUndoStack& steps, const Theme& theme, QWidget* parent = nullptr);
 
     /// Reads the unit and shows it. If it can't be read, RecordBook::failed says why and the page says that it shows
     /// nothing.
@@ -49,6 +52,7 @@ Q_SIGNALS:
     void historyPaperRequested(padside::UnitId unit);
     void acknowledged(const padside::Acknowledgement& acknowledgement); ///< a flag, by this person, with a reason
     void acknowledgementTakenBack(const padside::Acknowledgement& acknowledgement);
+    void ownerHistoryRequested(padside::UnitId unit);
 
 private:
     void makeWidgets();
@@ -82,6 +86,7 @@ private:
     HistoryPanel* m_history;
     MeasuredPanel* m_measured;
     LedgerPanel* m_ledger;
+    WorthPanel* m_worth;
 };
 
 } // namespace padside

@@ -110,6 +110,28 @@ TEST_F(OwnCatalogueTest, FiguresAreReadInThePersonsNumberStyle)
     EXPECT_EQ(kept(), R"({"part_kinds":{"run-capacitor":{"median_life":{"years":7.5}}}})");
 }
 
+TEST_F(OwnCatalogueTest, CostsOfAPartKindAreThePersonsOwnAndStandBesideNothingOfOurs)
+{
+    openOn("run-capacitor");
+    EXPECT_EQ(cell(u"Cost of a new one"_s, OwnCatalogueModel::ours), u"(nothing)"_s);
+    write(u"Cost of a new one"_s, u"-1"_s);
+    EXPECT_TRUE(cell(u"Cost of a new one"_s, OwnCatalogueModel::remark).startsWith(u"Cost of a new one: "_s));
+    write(u"Cost of a new one"_s, u"24.5"_s);
+    m_dialog->accept();
+    EXPECT_EQ(kept(), R"({"costs":{"run-capacitor":{"part":24.5}}})");
+}
+
+TEST_F(OwnCatalogueTest, MoneyAndPricesOfAllUnitsHaveALineOfTheirOwn)
+{
+    openOn("");
+    EXPECT_EQ(cell(u"Interest of a year, in %"_s, OwnCatalogueModel::ours), u"5"_s);
+    write(u"Price of electricity per kWh"_s, u"0.24"_s);
+    EXPECT_EQ(cell(u"Price of electricity per kWh"_s, OwnCatalogueModel::own), u"0.24"_s);
+    write(u"Price of R-410A per kg"_s, u"46"_s);
+    m_dialog->accept();
+    EXPECT_EQ(kept(), R"({"money":{"energy_price_per_kwh":0.24},"refrigerant_prices":{"r-410a":{"per_kg":46.0}}})");
+}
+
 TEST_F(OwnCatalogueTest, EntriesThatNeedOneAnotherAreTakenTogether)
 {
     openOn("bonding"); // ours gives it no life of its own

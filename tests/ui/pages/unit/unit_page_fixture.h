@@ -11,6 +11,7 @@
 #include "ui/pages/unit/unit_snapshot.h"
 
 #include <QTemporaryDir>
+#include <QUndoStack>
 
 #include <gtest/gtest.h>
 #include <memory>
@@ -52,6 +53,7 @@ protected:
     IdMaker m_ids;
     std::unique_ptr<Store> m_store;
     std::unique_ptr<RecordBook> m_book;
+    QUndoStack m_undo;
     std::unique_ptr<UnitPage> m_page;
 };
 

@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "ui/pages/unit/worth_panel.h"
+
+#include "core/review/unit_worth.h"
+#include "core/store/store.h"
+#include "ui/drawing/theme.h"
+#include "ui/models/record_book.h"
+#include "ui/models/worth_figures.h"
+#include "ui/models/worth_log.h"
+#include "ui/pages/unit/part_costs_dialog.h"
+#include "ui/pages/unit/worth_comparison.h"
+#include "ui/pages/unit/worth_figures_form.h"
+#include "ui/pages/unit/worth_parts.h"
+
+#include <QScrollArea>
+#include <QSplitter>
+#include <QVBoxLayout>
+
+namespace padside {
+
+using namespace Qt::Literals::StringLiterals;
+
+WorthPanel::WorthPanel(RecordBook& book, QUndoStack& steps, const Theme& theme, QWidget* parent)
+    : QWidget(parent)
+    , m_book(book)
+    , m_log(new WorthLog(book, steps, this))
+    , m_parts(new WorthParts(book))
+    , m_comparison(new WorthComparison(book, theme))
+    , m_figures(new WorthFiguresForm(book, *m_log))
+{
+    auto* right = new QWidget;
+    auto* rightColumn = new QVBoxLayout(right);
+    rightColumn->setContentsMargins(8, 4, 8, 4);
+    rightColumn->addWidget(m_comparison);
+    rightColumn->addWidget(m_figures);
+    rightColumn->addStretch();
+    auto* scroll = new QScrollArea;
+    scroll->setObjectName(u"worthScroll"_s);
+    scroll->setAccessibleName(tr("Carry on or replace"));
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidgetResizable(true);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(right);
+    auto* both = new QSplitter(Qt::Horizontal);
+    both->setObjectName(u"worthSplitter"_s);
+    both->setChildrenCollapsible(false);
+    both->setHandleWidth(9);
+    both->addWidget(m_parts);
+    both->addWidget(scroll);
+    both->setStretchFactor(0, 3);
+    both->setStretchFactor(1, 2);
+    both->setSizes({600, 400});
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(both, 1);
+    connect(m_parts, &WorthParts::costsRequested, this, &WorthPanel::askForCosts);
+    connect(m_log, &WorthLog::costsChanged, this, &WorthPanel::readAgain);
+    connect(m_log, &WorthLog::unitAssumed, this, [this](const UnitId& unit) {
+        if (m_snapshot && m_snapshot->record.unit.id == unit)
+            readAgain();
+    });
+}
+
+void WorthPanel::setSnapshot(UnitSnapshotPtr snapshot)
+{
+    m_snapshot = std::move(snapshot);
+    m_reckoned = false;
+    if (isVisible())
+        reckon();
+}
+
+void WorthPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    if (m_snapshot && !m_reckoned)
+        reckon();
+}
+
+/// What is assumed may have changed; what was found has not.
+void WorthPanel::readAgain()
+{
+    if (!m_snapshot)
+        return;
+    m_book.attempt([&] {
+        UnitSnapshot again = *m_snapshot;
+        again.record = m_book.record(m_snapshot->record.unit.id);
+        m_snapshot = std::make_shared<const UnitSnapshot>(std::move(again));
+    });
+    m_reckoned = false;
+    if (isVisible())
+        reckon();
+}
+
+void WorthPanel::reckon()
+{
+    if (!m_model)
+        m_model = std::make_unique<const OutlookModel>(m_book.catalogue());
+    CostFigures costs;
+    if (!m_book.attempt([&] { costs = costsIn(m_book.store()); }))
+        return;
+    const UnitRecord& record = m_snapshot->record;
+    const UnitWorth worth = unitWorth(record, m_book.catalogue(), costs, *m_model, m_snapshot->review.today);
+    const bool mayWrite = !m_book.store().isReadOnly();
+    m_parts->show(record, worth, mayWrite);
+    m_comparison->show(record, worth);
+    m_figures->show(record, mayWrite);
+    m_reckoned = true;
+}
+
+void WorthPanel::askForCosts(const QString& partKind, const QString& name)
+{
+    auto* dialog = new PartCostsDialog(m_book, *m_log, partKind.toStdString(), name,
+                                       m_snapshot->record.unit.refrigerant, window());
+    dialog->open();
+}
+
+} // namespace padside

@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/outlook/outlook_model.h"
+#include "ui/pages/unit/unit_snapshot.h"
+
+#include <QWidget>
+
+#include <memory>
+
+class QUndoStack;
+
+namespace padside {
+
+struct Theme;
+class RecordBook;
+class WorthComparison;
+class WorthFiguresForm;
+class WorthLog;
+class WorthParts;
+
+/// What a unit and its parts are worth: the choices for each part at the left; carry on or replace, and the figures it
+/// rests on, at the right. A changed figure is reckoned with at once and can be undone.
+class WorthPanel : public QWidget
+{
+    Q_OBJECT
+public:
+    WorthPanel(RecordBook& book, QUndoStack& steps, const Theme& theme, QWidget* parent = nullptr);
+
+    /// Reckoned when the panel is first looked at.
+    void setSnapshot(UnitSnapshotPtr snapshot);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void reckon();
+    void askForCosts(const QString& partKind, const QString& name);
+    void readAgain();
+
+    RecordBook& m_book;
+    WorthLog* m_log;
+    WorthParts* m_parts;
+    WorthComparison* m_comparison;
+    WorthFiguresForm* m_figures;
+    std::unique_ptr<const OutlookModel> m_model; ///< made when first needed
+    UnitSnapshotPtr m_snapshot;
+    bool m_reckoned = false;
+};
+
+} // namespace padside

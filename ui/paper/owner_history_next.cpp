@@ -1,0 +1,193 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// What comes next, and whether it is worth carrying on.
+
+#include "core/trend/zone_history.h"
+#include "ui/drawing/theme.h"
+#include "ui/drawing/worth_bars.h"
+#include "ui/paper/owner_history_content.h"
+#include "ui/paper/type_setting.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace padside {
+
+namespace {
+
+constexpr std::size_t mostPlaces = 6; ///< those likeliest to be spent; the program has all of them
+constexpr std::size_t mostTurns = 3;
+constexpr double noNews = 0.005; ///< a chance below it is no news
+
+Mark knownMark(const OwnerView& view, ZoneId zone)
+{
+    const auto history = std::ranges::find(view.input.review.zones, zone, &ZoneHistory::zoneId);
+    if (history == view.input.review.zones.end())
+        return NoMark{};
+    if (history->known)
+        return history->known->grade;
+    return history->notSeenSince ? Mark(NotSeenMark{}) : Mark(NoMark{});
+}
+
+/// In whole per cent: an owner has no use for more.
+QString chanceText(const OwnerView& view, double chance)
+{
+    if (chance > 0 && chance < noNews)
+        return QStringLiteral("<1 %");
+    if (chance < 1 && chance > 1 - noNews)
+        return QStringLiteral(">99 %");
+    return fromCore(view.input.speaker.number(chance * 100, 0)) + QStringLiteral(" %");
+}
+
+/// "2027-03-01 to 2031-10-12"; the later end may lie beyond what is told.
+QString rangeText(const OwnerView& view, const ZoneForecast& zone)
+{
+    if (!zone.early)
+        return OwnerText::tr("not before %1").arg(view.words.day(zone.furthest));
+    if (!zone.late)
+        return OwnerText::tr("from %1 on").arg(view.words.day(*zone.early));
+    return OwnerText::tr("%1 to %2").arg(view.words.day(*zone.early), view.words.day(*zone.late));
+}
+
+QString stopsText(const OwnerView& view)
+{
+    const UnitOutlook& unit = view.input.forecast.unit;
+    if (unit.stops.size() <= static_cast<std::size_t>(Horizon::fiveYears))
+        return {};
+    const auto chance
+        = [&](Horizon horizon) { return chanceText(view, unit.stops[static_cast<std::size_t>(horizon)].chance); };
+    return OwnerText::tr("That it stops for want of a part: %1 within a year, %2 within five, if nothing is done. ")
+               .arg(chance(Horizon::oneYear), chance(Horizon::fiveYears))
+        + view.words.said(unit.because);
+}
+
+TableBlock textTable(const QString& heading)
+{
+    return TableBlock{heading, {PaperColumn{}}, {}, {}};
+}
+
+void addText(TableBlock& table, const QString& text, bool strong = false)
+{
+    PaperCell cell;
+    cell.text = text;
+    cell.strong = strong;
+    table.rows.push_back({std::move(cell)});
+}
+
+QString listOf(const OwnerView& view, const std::vector<NeededFigure>& figures)
+{
+    QStringList words;
+    for (const NeededFigure& figure : figures)
+        words << view.words.said(figure.what);
+    return words.join(QStringLiteral("; "));
+}
+
+QString turnsText(const OwnerView& view)
+{
+    QStringList turns;
+    for (const TurningPoint& point : view.input.worth.answer->turning) {
+        if (static_cast<std::size_t>(turns.size()) == mostTurns)
+            break;
+        const bool share = point.today < 1;
+        const auto number = [&](double value) {
+            return share ? view.words.amount(value, QuantityKind::ratio)
+                         : fromCore(view.input.speaker.number(value, value < 100 ? 1 : 0));
+        };
+        const auto shownValue = [&](double value) {
+            return point.assumption == "price of electricity" ? fromCore(view.input.speaker.number(value, 2))
+                                                              : number(value);
+        };
+        turns << OwnerText::tr("%1: %2 instead of %3", "assumption, where it turns, today")
+                     .arg(view.words.word(point.assumption), shownValue(point.turnsAt), shownValue(point.today));
+    }
+    if (turns.isEmpty())
+        return OwnerText::tr("No single assumption would turn this answer, even changed fourfold.");
+    return OwnerText::tr("The answer would turn with any one of these: %1.").arg(turns.join(QStringLiteral("; ")));
+}
+
+DrawingBlock barsOf(const OwnerView& view)
+{
+    const CarryOnAnswer& answer = *view.input.worth.answer;
+    const std::vector<WorthBar> bars{
+        {OwnerText::tr("Carry on, a year"), answer.carryOnAYear, moneyText(view, answer.carryOnAYear)},
+        {OwnerText::tr("Replace, a year"), answer.replaceAYear, moneyText(view, answer.replaceAYear)}};
+    DrawingBlock block;
+    block.heading = OwnerText::tr("What each comes to");
+    block.height = [count = bars.size()](double) {
+        return worthBarsHeight(count, QFontMetricsF(paperFont(Face::body)).height());
+    };
+    block.paint = [bars](QPainter& painter, const QSizeF& size) {
+        painter.setFont(paperFont(Face::body));
+        paintWorthBars(painter, QRectF(QPointF(0, 0), size), bars, Theme::print());
+    };
+    block.under = OwnerText::tr("Expected costs of a year in the owner's own money, over the years compared: repairs, "
+                                "and what else is given.");
+    return block;
+}
+
+} // namespace
+
+TableBlock comesNextSection(const OwnerView& view)
+{
+    TableBlock table;
+    table.heading = OwnerText::tr("What comes next");
+    table.columns = {{OwnerText::tr("Where and why"), 2.2, false},
+                     {OwnerText::tr("Grade"), 1, true},
+                     {OwnerText::tr("Spent within a year"), 0.8, false},
+                     {OwnerText::tr("Spent between (10 % and 90 %)"), 1.2, false}};
+    for (const ZoneForecast& zone : view.input.forecast.zones) {
+        if (table.rows.size() == mostPlaces || zone.spent[static_cast<std::size_t>(Horizon::fiveYears)].chance < noNews)
+            break;
+        PaperCell mark;
+        mark.marks = {knownMark(view, zone.zoneId)};
+        table.rows.push_back(
+            {PaperCell{view.words.zone(zone.zoneId), view.words.said(zone.because)}, mark,
+             PaperCell{chanceText(view, zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance)},
+             PaperCell{rangeText(view, zone)}});
+    }
+    table.closing
+        = table.rows.empty() ? OwnerText::tr("Nothing is likely to be spent within five years.") : stopsText(view);
+    return table;
+}
+
+std::vector<PaperBlock> worthSections(const OwnerView& view)
+{
+    const UnitWorth& worth = view.input.worth;
+    if (worth.parts.empty())
+        return {};
+    TableBlock table = textTable(OwnerText::tr("Carry on or replace"));
+    std::vector<PaperBlock> blocks;
+    if (!worth.answer) {
+        addText(table,
+                OwnerText::tr("Not reckoned: costs are not given. Needed: %1.")
+                    .arg(worth.needed.empty() ? OwnerText::tr("the costs of at least one part")
+                                              : listOf(view, worth.needed)));
+        blocks.emplace_back(std::move(table));
+        return blocks;
+    }
+    addText(table, view.words.said(worth.answer->said), true);
+    if (!worth.shares.empty()) {
+        addText(table,
+                OwnerText::tr("Of the repairs to be expected, most is for this part: %1.")
+                    .arg(view.words.part(worth.shares.front().partId)));
+    }
+    addText(table, turnsText(view));
+    if (!worth.leftOut.empty())
+        addText(table, OwnerText::tr("Not given, and left out: %1.").arg(listOf(view, worth.leftOut)));
+    if (!worth.uncosted.empty()) {
+        QStringList names;
+        for (const PartId part : worth.uncosted)
+            names << view.words.part(part);
+        addText(
+            table,
+            OwnerText::tr("Failures not counted, for want of their costs: %1.").arg(names.join(QStringLiteral("; "))));
+    }
+    blocks.emplace_back(std::move(table));
+    blocks.emplace_back(barsOf(view));
+    return blocks;
+}
+
+} // namespace padside

@@ -1,0 +1,109 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+// What is drawn: the opened unit, its timeline.
+
+#include "ui/drawing/cutaway_painter.h"
+#include "ui/drawing/theme.h"
+#include "ui/drawing/timeline_legend.h"
+#include "ui/drawing/timeline_measure.h"
+#include "ui/drawing/timeline_painter.h"
+#include "ui/paper/owner_history_content.h"
+#include "ui/paper/type_setting.h"
+
+#include <QImage>
+#include <QPainter>
+
+#include <cmath>
+#include <memory>
+
+namespace padside {
+
+namespace {
+
+constexpr double screenScale = 2.2; ///< drawings are made for a screen of about 115 dots to the inch
+constexpr double labelPixels = 11.5; ///< of that screen: 7 points
+constexpr double unitHeight = 780;
+constexpr double underTimeline = 16;
+
+QFont labelFont()
+{
+    QFont font = paperFont(Face::body);
+    font.setPixelSize(static_cast<int>(std::round(labelPixels)));
+    return font;
+}
+
+/// The timeline with a lane for each part, laid out for a width in tenths of a millimetre.
+struct LaidTimeline
+{
+    Timeline timeline;
+    TimelineGeometry geometry;
+    double legend = 0; ///< height, in the drawing's own units
+
+    [[nodiscard]] double height() const { return (geometry.height + underTimeline + legend) * screenScale; }
+};
+
+std::shared_ptr<const LaidTimeline> laidOut(const Timeline& timeline, const Speaker& speaker, double width)
+{
+    const double pixels = width / screenScale;
+    FoldedGroups folded;
+    for (std::size_t group = 0; group < timeline.groups.size(); ++group) {
+        if (timeline.groups[group].foldable())
+            folded.insert(group);
+    }
+    const TimelineSizes sizes = measured(timeline, TimelineWords(speaker), labelFont(), labelPixels, pixels);
+    QImage nothing(1, 1, QImage::Format_RGB32);
+    QPainter painter(&nothing);
+    painter.setFont(labelFont());
+    const double legend
+        = paintTimelineLegend(painter, QRectF(0, 0, pixels, 1000), timeline, speaker, Theme::print(), false);
+    return std::make_shared<const LaidTimeline>(
+        LaidTimeline{timeline, layOut(timeline, sizes, pixels, wholeSpan(timeline), folded), legend});
+}
+
+void paintLaid(QPainter& painter, const LaidTimeline& picture, const Speaker& speaker)
+{
+    painter.scale(screenScale, screenScale);
+    painter.setFont(labelFont());
+    const TimelineGeometry& geometry = picture.geometry;
+    paintTimeline(painter, QRectF(0, 0, geometry.width, geometry.height),
+                  TimelinePicture{picture.timeline, geometry, speaker, Theme::print(), std::nullopt, {}, false});
+    paintTimelineLegend(painter, QRectF(0, geometry.height + underTimeline, geometry.width, picture.legend),
+                        picture.timeline, speaker, Theme::print());
+}
+
+} // namespace
+
+DrawingBlock unitPicture(const OwnerView& view)
+{
+    const auto content = std::make_shared<const CutawayContent>(
+        cutawayOf(view.record, view.input.review, view.input.catalogue, view.input.speaker));
+    DrawingBlock block;
+    block.heading = OwnerText::tr("The unit, opened");
+    block.height = [](double) { return unitHeight; };
+    block.paint = [content](QPainter& painter, const QSizeF& size) {
+        painter.scale(screenScale, screenScale);
+        painter.setFont(labelFont());
+        paintCutaway(painter, QRectF(QPointF(0, 0), size / screenScale), *content, Theme::print());
+    };
+    block.under = OwnerText::tr("Each part with the worst grade last found on it: 1 sound, 2 worn, 3 marked, 4 poor, "
+                                "5 spent; hatched where it could not be seen.");
+    return block;
+}
+
+DrawingBlock timelinePicture(const OwnerView& view)
+{
+    const auto timeline
+        = std::make_shared<const Timeline>(timelineOf(view.record, view.input.catalogue, view.input.today));
+    const Speaker* speaker = &view.input.speaker;
+    DrawingBlock block;
+    block.heading = OwnerText::tr("Through the years");
+    block.wide = true;
+    block.height = [timeline, speaker](double width) { return laidOut(*timeline, *speaker, width)->height(); };
+    block.paint = [timeline, speaker](QPainter& painter, const QSizeF& size) {
+        paintLaid(painter, *laidOut(*timeline, *speaker, size.width()), *speaker);
+    };
+    return block;
+}
+
+} // namespace padside
