@@ -39,6 +39,17 @@ ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date to
     return reviewed;
 }
 
+ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model, Date today)
+{
+    const UnitForecast forecast = unitForecast(record, catalogue, model, today);
+    const LikelyLosses losses = likelyLosses(record, catalogue, forecast);
+    ReviewedUnit reviewed = reviewedUnit(std::move(record), catalogue, today);
+    reviewed.losses = losses;
+    for (std::size_t day = 0; day < forecast.unit.stops.size(); ++day)
+        reviewed.stops[day] = forecast.unit.stops[day].chance;
+    return reviewed;
+}
+
 void put(ReviewedFleet& fleet, std::vector<std::shared_ptr<const ReviewedUnit>> units,
          const std::vector<UnreadUnit>& unread)
 {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/record/unit_record.h"
+#include "core/review/likely_loss.h"
 #include "core/review/unit_review.h"
 
 #include <memory>
@@ -18,6 +19,8 @@ struct ReviewedUnit
     Unit unit;
     std::vector<Part> fitted; ///< parts fitted today, in the catalogue's order
     UnitReview review;
+    LikelyLosses losses{}; ///< what a failure would cost and how likely it is
+    std::array<double, horizonCount> stops{}; ///< chance that it stops by then
 
     friend bool operator==(const ReviewedUnit&, const ReviewedUnit&) = default;
 };
@@ -43,8 +46,12 @@ struct ReviewedFleet
     [[nodiscard]] bool isWhole() const { return units.size() + unread.size() >= count; }
 };
 
-/// The record's unit reviewed, ready for a fleet.
+/// The record's unit reviewed, ready for a fleet; without its outlook.
 [[nodiscard]] ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date today);
+
+/// The same with its likely losses and the chances that it stops.
+[[nodiscard]] ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model,
+                                        Date today);
 
 /// Puts units in their places and notes those that could not be read; earlier reviews of the same units go.
 void put(ReviewedFleet& fleet, std::vector<std::shared_ptr<const ReviewedUnit>> units,

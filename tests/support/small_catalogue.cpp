@@ -66,6 +66,8 @@ const std::string assumptions = R"({"assumptions": {
  "top-up-season-share": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
  "top-up-season-days": {"value": 183, "unit": "days", "sentence": "s", "source": "t"},
  "rust-growing-share": {"value": 0.01, "unit": "1", "sentence": "s", "source": "t"},
+ "likely-chance": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
+ "rust-spent-share": {"value": 0.4, "unit": "1", "sentence": "s", "source": "t"},
  "drift-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
  "window-open-share": {"value": 0.5, "unit": "1", "sentence": "s", "source": "t"}
 }})";

@@ -59,6 +59,8 @@ public:
     [[nodiscard]] UnitRecord record(UnitId unit) const; ///< throws StoreError
     [[nodiscard]] UnitReview review(const UnitRecord& record) const;
     [[nodiscard]] UnitForecast forecast(const UnitRecord& record) const;
+    /// What beliefs and outlooks rest on; made when first asked for.
+    [[nodiscard]] const OutlookModel& outlookModel() const;
 
 Q_SIGNALS:
     void unitChanged(const padside::UnitId& unit);

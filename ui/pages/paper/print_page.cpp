@@ -185,7 +185,7 @@ Sheet PrintPage::historyOf(UnitRecord read) const
     sheet.fileName = historyFileName(*record);
     sheet.named = false;
     sheet.lay = [this, record](const QString&, PaperSize size) {
-        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today()});
+        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(), &m_book.outlookModel()});
     };
     return sheet;
 }
