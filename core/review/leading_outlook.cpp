@@ -42,10 +42,10 @@ Sentence besideOf(OutlookBy by, const SpentDates& dates)
 {
     const Word what{std::string(wordOf(by))};
     if (!dates.early)
-        return {PADSIDE_SAY("By the {0} alone it would be spent much later."), {what}};
+        return {PADSIDE_SAY("By {0} alone it would be spent much later."), {what}};
     if (!dates.middle)
-        return {PADSIDE_SAY("By the {0} alone it would be spent from {1} on (10 %)."), {what, *dates.early}};
-    return {PADSIDE_SAY("By the {0} alone it would be spent from {1} on (10 %), in the middle by {2} (50 %)."),
+        return {PADSIDE_SAY("By {0} alone it would be spent from {1} on (10 %)."), {what, *dates.early}};
+    return {PADSIDE_SAY("By {0} alone it would be spent from {1} on (10 %), in the middle by {2} (50 %)."),
             {what, *dates.early, *dates.middle}};
 }
 

@@ -15,9 +15,9 @@ enum class OutlookBy { grades, wall, rust };
 
 [[nodiscard]] constexpr auto codesOf(OutlookBy)
 {
-    return std::array{Coded<OutlookBy>{OutlookBy::grades, "grades", "grades seen"},
-                      Coded<OutlookBy>{OutlookBy::wall, "wall", "wall measured"},
-                      Coded<OutlookBy>{OutlookBy::rust, "rust", "rusted share measured"}};
+    return std::array{Coded<OutlookBy>{OutlookBy::grades, "grades", "the grades seen"},
+                      Coded<OutlookBy>{OutlookBy::wall, "wall", "the wall measured"},
+                      Coded<OutlookBy>{OutlookBy::rust, "rust", "the rusted share measured"}};
 }
 
 /// When a measured wall is down to what must be left, or a rusted share up to where its zone counts as spent: from the

@@ -103,7 +103,7 @@ std::optional<Sentence> becauseOf(const Told& told, const Part& part, const Zone
         return one.reading.zoneId == zone.id;
     });
     if (measured && leading->by != OutlookBy::grades)
-        return Sentence{PADSIDE_SAY("The {0} at this visit says more than the grades."),
+        return Sentence{PADSIDE_SAY("What was measured at this visit leads: {0}."),
                         {Word{std::string(wordOf(leading->by))}}};
     if (change == told.changes.zones.end())
         return std::nullopt;

@@ -683,6 +683,46 @@
             <numerusform>%n lecturas más, como se pide.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>far ahead</source>
+        <translation>muy lejano</translation>
+    </message>
+    <message>
+        <source>%1 or later</source>
+        <comment>a year</comment>
+        <translation>%1 o después</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>a year</comment>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>years</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <translation>Qué cabe esperar</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>part, chance</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>No part is likely to give out within a year: for each the chance is below %1.</source>
+        <translation>No es probable que ninguna pieza falle en un año: para cada una la probabilidad es inferior al %1.</translation>
+    </message>
+    <message>
+        <source>Likeliest to give out within a year, with the chance of it: %1. The darker the strip, the likelier the part has given out by then; the line marks an even chance. Ranges, drawn from what was seen and measured: no promise, and sooner if nobody looks.</source>
+        <translation>Lo más probable que falle en un año, con su probabilidad: %1. Cuanto más oscura la franja, más probable es que la pieza ya haya fallado para entonces; la línea marca la mitad de las probabilidades. Son intervalos, deducidos de lo visto y medido: no una promesa, y antes si nadie mira.</translation>
+    </message>
 </context>
 <context>
     <name>catalogue</name>
@@ -3489,6 +3529,18 @@
     <message>
         <source>IEEE 43-2013, from memory</source>
         <translation>IEEE 43-2013, de memoria</translation>
+    </message>
+    <message>
+        <source>A part this likely to be spent within the time looked at speaks for its unit in the fleet&apos;s field, the gravest of them first.</source>
+        <translation>Una pieza con esta probabilidad de quedar agotada en el plazo mirado habla por su unidad en el campo del parque, la más grave primero.</translation>
+    </message>
+    <message>
+        <source>A zone of which this much is rusted counts as spent, whatever grade it was given.</source>
+        <translation>Una zona con tanta parte oxidada se considera agotada, sea cual sea el grado que se le dio.</translation>
+    </message>
+    <message>
+        <source>ours, at the lower bound of Ri5 in ISO 4628-3 (40 to 50 %)</source>
+        <translation>nuestro, en el límite inferior de Ri5 en ISO 4628-3 (40 a 50 %)</translation>
     </message>
 </context>
 <context>
@@ -6661,6 +6713,98 @@
         <source>An imbalance needs three values above zero.</source>
         <translation>Un desequilibrio necesita tres valores mayores que cero.</translation>
     </message>
+    <message>
+        <source>The wall measured leads: {0} on {1}, and {2} must be left.</source>
+        <translation>Manda la pared medida: {0} el {1}, y deben quedar {2}.</translation>
+    </message>
+    <message>
+        <source>The wall measured leads: {0} on {1}, {2} must be left, and it loses {3} ± {4} a year.</source>
+        <translation>Manda la pared medida: {0} el {1}, deben quedar {2} y pierde {3} ± {4} al año.</translation>
+    </message>
+    <message>
+        <source>The rusted share measured leads: {0} on {1}; from {2} on the zone counts as spent.</source>
+        <translation>Manda la parte oxidada medida: {0} el {1}; desde {2} la zona se considera agotada.</translation>
+    </message>
+    <message>
+        <source>The rusted share measured leads: {0} on {1}, {3} ± {4} more a year; from {2} on the zone counts as spent.</source>
+        <translation>Manda la parte oxidada medida: {0} el {1}, {3} ± {4} más al año; desde {2} la zona se considera agotada.</translation>
+    </message>
+    <message>
+        <source>A new part: its outlook begins afresh.</source>
+        <translation>Una pieza nueva: su previsión empieza de cero.</translation>
+    </message>
+    <message>
+        <source>Repaired at this visit.</source>
+        <translation>Reparada en esta visita.</translation>
+    </message>
+    <message>
+        <source>Cleaned: the dirt begins anew.</source>
+        <translation>Limpia: la suciedad empieza de cero.</translation>
+    </message>
+    <message>
+        <source>Protected: it gets worse more slowly now; what lies under it is not better for it.</source>
+        <translation>Protegida: ahora empeora más despacio; lo que hay debajo no está mejor por ello.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: more than was expected by now.</source>
+        <translation>Hallado {0} {1}: más de lo que se esperaba a estas alturas.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: less than might have been by now.</source>
+        <translation>Hallado {0} {1}: menos de lo que podía haber sido a estas alturas.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: it gets worse faster than its kind, at about {2} times the pace.</source>
+        <translation>Hallado {0} {1}: empeora más deprisa que su clase, a unas {2} veces el ritmo.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: it gets worse slower than its kind, at about {2} times the pace.</source>
+        <translation>Hallado {0} {1}: empeora más despacio que su clase, a unas {2} veces el ritmo.</translation>
+    </message>
+    <message>
+        <source>Not seen: less certain than when it was last told.</source>
+        <translation>No se vio: menos seguro que cuando se dijo por última vez.</translation>
+    </message>
+    <message>
+        <source>no cooling or heating</source>
+        <translation>sin frío ni calor</translation>
+    </message>
+    <message>
+        <source>charge or compressor lost</source>
+        <translation>carga o compresor perdidos</translation>
+    </message>
+    <message>
+        <source>the unit ends</source>
+        <translation>fin de la unidad</translation>
+    </message>
+    <message>
+        <source>By {0} alone it would be spent much later.</source>
+        <translation>Solo por {0} quedaría agotada mucho después.</translation>
+    </message>
+    <message>
+        <source>By {0} alone it would be spent from {1} on (10 %).</source>
+        <translation>Solo por {0} quedaría agotada desde el {1} (10 %).</translation>
+    </message>
+    <message>
+        <source>By {0} alone it would be spent from {1} on (10 %), in the middle by {2} (50 %).</source>
+        <translation>Solo por {0} quedaría agotada desde el {1} (10 %), a la mitad el {2} (50 %).</translation>
+    </message>
+    <message>
+        <source>the grades seen</source>
+        <translation>los grados vistos</translation>
+    </message>
+    <message>
+        <source>the wall measured</source>
+        <translation>la pared medida</translation>
+    </message>
+    <message>
+        <source>the rusted share measured</source>
+        <translation>la parte oxidada medida</translation>
+    </message>
+    <message>
+        <source>What was measured at this visit leads: {0}.</source>
+        <translation>Manda lo medido en esta visita: {0}.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -6833,6 +6977,10 @@
     <message>
         <source>Once closed, entries can no longer be undone, only corrected with a reason. Close it?</source>
         <translation>Una vez cerrada, las anotaciones ya no se pueden deshacer, solo corregir con un motivo. ¿Cerrarla?</translation>
+    </message>
+    <message>
+        <source>What that does to the outlook</source>
+        <translation>Qué cambia en la previsión</translation>
     </message>
 </context>
 <context>
@@ -7270,6 +7418,72 @@
     </message>
 </context>
 <context>
+    <name>padside::FleetField</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>part, position</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 is spent by %4 with a chance of %5.</source>
+        <comment>unit, site, part, date, chance</comment>
+        <translation>%1, %2: %3 estará agotado el %4 con una probabilidad del %5.</translation>
+    </message>
+    <message>
+        <source>Its worst grade is %1 %2.</source>
+        <comment>numeral, word</comment>
+        <translation>Su peor grado es %1 %2.</translation>
+    </message>
+    <message>
+        <source>It was never seen.</source>
+        <translation>Nunca se vio.</translation>
+    </message>
+    <message>
+        <source>At stake: %1.</source>
+        <translation>En juego: %1.</translation>
+    </message>
+    <message>
+        <source>By then the unit stops with a chance of %1.</source>
+        <translation>Para entonces la unidad se para con una probabilidad del %1.</translation>
+    </message>
+    <message>
+        <source>What leads is %1.</source>
+        <translation>Lo que manda es %1.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FleetFieldView</name>
+    <message>
+        <source>Field of units: worse to the right, likelier above</source>
+        <translation>Campo de unidades: peor a la derecha, más probable arriba</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units gathered</source>
+        <translation>
+            <numerusform>%n unidad reunida</numerusform>
+            <numerusform>%n unidades reunidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <comment>tags, count</comment>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>%1: %2. Space or a click steps through them.</source>
+        <comment>how many, tags</comment>
+        <translation>%1: %2. Espacio o un clic las recorre una a una.</translation>
+    </message>
+    <message>
+        <source>No unit shown has an outlook yet.</source>
+        <translation>Ninguna unidad mostrada tiene todavía previsión.</translation>
+    </message>
+    <message>
+        <source>Worse to the right, likelier above. Point at a unit, or walk there with the arrow keys, to read why.</source>
+        <translation>Peor a la derecha, más probable arriba. Señale una unidad, o vaya a ella con las flechas, para leer por qué.</translation>
+    </message>
+</context>
+<context>
     <name>padside::FleetModel</name>
     <message>
         <source>worst grade %1</source>
@@ -7414,6 +7628,30 @@
     <message>
         <source>&lt;h3&gt;No unit is like that.&lt;/h3&gt;&lt;p&gt;Ask for less, or choose &lt;i&gt;Show all&lt;/i&gt;. Retired units are shown when you ask for them.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Ninguna unidad es así.&lt;/h3&gt;&lt;p&gt;Pida menos o elija &lt;i&gt;Mostrar todas&lt;/i&gt;. Las unidades retiradas se muestran cuando las pide.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>The time looked at</source>
+        <translation>El plazo mirado</translation>
+    </message>
+    <message>
+        <source>before the next visit</source>
+        <translation>antes de la próxima visita</translation>
+    </message>
+    <message>
+        <source>within a year</source>
+        <translation>en un año</translation>
+    </message>
+    <message>
+        <source>within two years</source>
+        <translation>en dos años</translation>
+    </message>
+    <message>
+        <source>within five years</source>
+        <translation>en cinco años</translation>
+    </message>
+    <message>
+        <source>&amp;Chance of failing</source>
+        <translation>&amp;Probabilidad de fallo</translation>
     </message>
 </context>
 <context>
@@ -8213,6 +8451,40 @@
     <message>
         <source>Likeliest to be spent within a year</source>
         <translation>Lo que más probablemente se agote en un año</translation>
+    </message>
+</context>
+<context>
+    <name>padside::OutlookChanges</name>
+    <message>
+        <source>far ahead</source>
+        <translation>muy lejano</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>ya el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Spent within a year: %1 → %2</source>
+        <comment>chance before, chance now</comment>
+        <translation>Agotado en un año: %1 → %2</translation>
+    </message>
+    <message>
+        <source>Range of dates: %1 → %2</source>
+        <comment>before, now</comment>
+        <translation>Intervalo de fechas: %1 → %2</translation>
+    </message>
+    <message>
+        <source>Lesser changes: %1.</source>
+        <translation>Cambios menores: %1.</translation>
     </message>
 </context>
 <context>
@@ -9297,6 +9569,14 @@
         <source>recovered or lost</source>
         <translation>recuperado o perdido</translation>
     </message>
+    <message>
+        <source>what may come, 1 on top to 5: the deeper, the likelier</source>
+        <translation>lo que puede venir, 1 arriba a 5: más intenso, más probable</translation>
+    </message>
+    <message>
+        <source>spent: 10, 50, 90 %</source>
+        <translation>agotado: 10, 50, 90 %</translation>
+    </message>
 </context>
 <context>
     <name>padside::TimelineView</name>
@@ -9523,6 +9803,24 @@
     <message>
         <source> More flags of it: %1.</source>
         <translation> Más avisos suyos: %1.</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>%1, what comes: %2</source>
+        <comment>place, a sentence</comment>
+        <translation>%1, lo que viene: %2</translation>
+    </message>
+    <message>
+        <source>On %1 likeliest %2 (%3), spent %4.</source>
+        <comment>date, grade, chance, chance</comment>
+        <translation>El %1 lo más probable %2 (%3), agotado %4.</translation>
+    </message>
+    <message>
+        <source>What may come is told until %1. </source>
+        <translation>Lo que puede venir se cuenta hasta el %1. </translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 
 #include "ui/paper/block_setter.h"
 
+#include "ui/paper/outlook_setter.h"
 #include "ui/paper/table_setter.h"
 #include "ui/paper/type_setting.h"
 
@@ -109,6 +110,12 @@ struct BlockSetter
         const double left = marked ? markWidth * 0.85 + 12 : 0;
         append(runs, setLines(photo.when, Face::small, Ink::soft, photoWidth - left), left, below);
         return runs;
+    }
+
+    void operator()(const OutlookBlock& outlook) const
+    {
+        for (SetItem& item : setOutlook(outlook, width))
+            into.items.push_back(std::move(item));
     }
 
     void operator()(const SignatureBlock& signatures) const

@@ -61,6 +61,8 @@ PaperContent visitSummaryContent(const SummaryInput& input, const VisitChanges& 
     addTable(content, refrigerantSection(view));
     if (PhotoBlock photos = photoSection(view); !photos.pairs.empty() || !photos.closing.isEmpty())
         content.blocks.emplace_back(std::move(photos));
+    if (OutlookBlock outlook = outlookSection(view); !outlook.text.isEmpty())
+        content.blocks.emplace_back(std::move(outlook));
     addTable(content, nextChecksSection(view));
     addTable(content, cautionsSection(view));
     content.blocks.emplace_back(signatureSection());

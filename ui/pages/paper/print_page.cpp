@@ -171,8 +171,10 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
     sheet.lay = [this, record, visit, photos = sheet.photos](const QString& contractor, PaperSize size) {
         // As of the visit's own day: a summary printed again later says the same.
         const Date on = findVisit(*record, visit)->on;
-        return layVisitSummary(SummaryInput{*record, review(*record, m_book.catalogue(), on), visit, m_book.catalogue(),
-                                            m_book.speaker(), photos, contractor, size, m_book.today()});
+        const Catalogue& catalogue = m_book.catalogue();
+        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, on), visit, catalogue,
+                                            m_book.speaker(), photos, contractor, size, m_book.today(),
+                                            unitForecast(*record, catalogue, m_book.outlookModel(), on)});
     };
     return sheet;
 }
@@ -185,7 +187,8 @@ Sheet PrintPage::historyOf(UnitRecord read) const
     sheet.fileName = historyFileName(*record);
     sheet.named = false;
     sheet.lay = [this, record](const QString&, PaperSize size) {
-        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(), &m_book.outlookModel()});
+        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(),
+                                       &m_book.outlookModel()});
     };
     return sheet;
 }

@@ -51,7 +51,7 @@ private:
 
     [[nodiscard]] std::vector<Row> rowsOf(const UnitSnapshot& snapshot) const;
     [[nodiscard]] QString placeOf(const UnitRecord& record, ZoneId zone) const;
-    [[nodiscard]] Row outlookRow(const UnitSnapshot& snapshot, const ZoneForecast& zone) const;
+    [[nodiscard]] Row outlookRow(const UnitSnapshot& snapshot, const LeadingOutlook& zone) const;
     [[nodiscard]] std::vector<Row> outlookRows(const UnitSnapshot& snapshot) const;
     [[nodiscard]] Row flagRow(const Flag& flag) const;
     [[nodiscard]] Row checkRow(const Check& check, Date today) const;
