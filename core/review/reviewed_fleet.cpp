@@ -25,10 +25,14 @@ bool isBefore(const ReviewedUnit& one, const ReviewedUnit& other)
 
 } // namespace
 
-ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date today)
+ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model, Date today)
 {
     ReviewedUnit reviewed;
     reviewed.review = review(record, catalogue, today);
+    const UnitForecast forecast = unitForecast(record, catalogue, model, today);
+    reviewed.losses = likelyLosses(record, catalogue, forecast);
+    for (std::size_t day = 0; day < forecast.unit.stops.size(); ++day)
+        reviewed.stops[day] = forecast.unit.stops[day].chance;
     std::erase_if(record.parts, [today](const Part& part) {
         return (part.removedOn && *part.removedOn <= today) || (part.fittedOn && *part.fittedOn > today);
     });
@@ -36,17 +40,6 @@ ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date to
     reviewed.site = std::move(record.site);
     reviewed.unit = std::move(record.unit);
     reviewed.fitted = std::move(record.parts);
-    return reviewed;
-}
-
-ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model, Date today)
-{
-    const UnitForecast forecast = unitForecast(record, catalogue, model, today);
-    const LikelyLosses losses = likelyLosses(record, catalogue, forecast);
-    ReviewedUnit reviewed = reviewedUnit(std::move(record), catalogue, today);
-    reviewed.losses = losses;
-    for (std::size_t day = 0; day < forecast.unit.stops.size(); ++day)
-        reviewed.stops[day] = forecast.unit.stops[day].chance;
     return reviewed;
 }
 

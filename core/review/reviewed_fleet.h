@@ -46,10 +46,7 @@ struct ReviewedFleet
     [[nodiscard]] bool isWhole() const { return units.size() + unread.size() >= count; }
 };
 
-/// The record's unit reviewed, ready for a fleet; without its outlook.
-[[nodiscard]] ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, Date today);
-
-/// The same with its likely losses and the chances that it stops.
+/// The record's unit reviewed, ready for a fleet.
 [[nodiscard]] ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model,
                                         Date today);
 

@@ -27,12 +27,11 @@ ReviewBatch emptyBatch(const BackgroundReview& work, std::size_t count)
     return batch;
 }
 
-void reviewOne(Store& store, const BackgroundReview& work, const OutlookModel& model, const Unit& unit,
-               ReviewBatch& batch)
+void reviewOne(Store& store, const BackgroundReview& work, const Unit& unit, ReviewBatch& batch)
 {
     try {
         batch.units.push_back(std::make_shared<const ReviewedUnit>(
-            reviewedUnit(store.records().unitRecord(unit.id), work.catalogue, model, work.today)));
+            reviewedUnit(store.records().unitRecord(unit.id), work.catalogue, *work.outlook, work.today)));
     } catch (const StoreError& error) {
         batch.unread.push_back(UnreadUnit{unit.id, unit.tag, error.problem().what});
     }
@@ -47,7 +46,6 @@ void runInBackground(const BackgroundReview& work)
         const auto store = Store::open(work.path, Store::Access::readOnly);
         const std::vector<Unit> units = store->sites().units();
         batch.count = units.size();
-        const OutlookModel model(work.catalogue);
         QElapsedTimer sinceHandOver;
         sinceHandOver.start();
         for (const Unit& unit : units) {
@@ -55,7 +53,7 @@ void runInBackground(const BackgroundReview& work)
                 break;
             if (!work.only.empty() && !work.only.contains(unit.id))
                 continue;
-            reviewOne(*store, work, model, unit, batch);
+            reviewOne(*store, work, unit, batch);
             if (sinceHandOver.elapsed() >= handOverTime) {
                 work.handOver(std::exchange(batch, emptyBatch(work, units.size())));
                 sinceHandOver.restart();

@@ -9,6 +9,7 @@
 #include <QString>
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <set>
 #include <stop_token>
@@ -33,6 +34,7 @@ struct BackgroundReview
 {
     QString path;
     const Catalogue& catalogue;
+    std::shared_ptr<const OutlookModel> outlook; ///< never null
     Date today{};
     std::set<UnitId> only; ///< empty: all
     int round = 0;

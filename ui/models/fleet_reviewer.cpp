@@ -87,7 +87,14 @@ void FleetReviewer::reviewChanged()
 
 void FleetReviewer::run(std::set<UnitId> only)
 {
-    BackgroundReview work{m_book.store().path(), m_book.catalogue(), m_book.today(), std::move(only), m_round, {}, {}};
+    BackgroundReview work{m_book.store().path(),
+                          m_book.catalogue(),
+                          m_book.outlookModel(),
+                          m_book.today(),
+                          std::move(only),
+                          m_round,
+                          {},
+                          {}};
     if (work.only.empty())
         work.stop = m_stop.get_token();
     work.handOver = [this](ReviewBatch batch) {

@@ -63,16 +63,16 @@ UnitRecord RecordBook::record(UnitId unit) const
     return m_store.records().unitRecord(unit);
 }
 
-const OutlookModel& RecordBook::outlookModel() const
+std::shared_ptr<const OutlookModel> RecordBook::outlookModel() const
 {
     if (!m_outlook)
-        m_outlook = std::make_unique<const OutlookModel>(m_catalogue);
-    return *m_outlook;
+        m_outlook = std::make_shared<const OutlookModel>(m_catalogue);
+    return m_outlook;
 }
 
 UnitForecast RecordBook::forecast(const UnitRecord& record) const
 {
-    return unitForecast(record, m_catalogue, outlookModel(), today());
+    return unitForecast(record, m_catalogue, *outlookModel(), today());
 }
 
 UnitReview RecordBook::review(const UnitRecord& record) const

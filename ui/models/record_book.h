@@ -56,11 +56,13 @@ public:
     /// The same, and unitChanged(unit) if it went well.
     bool change(UnitId unit, const std::function<void()>& action);
 
+    /// What beliefs and outlooks rest on; made when first asked for, then the same one. It may be taken along into
+    /// another thread.
+    [[nodiscard]] std::shared_ptr<const OutlookModel> outlookModel() const;
+
     [[nodiscard]] UnitRecord record(UnitId unit) const; ///< throws StoreError
     [[nodiscard]] UnitReview review(const UnitRecord& record) const;
     [[nodiscard]] UnitForecast forecast(const UnitRecord& record) const;
-    /// What beliefs and outlooks rest on; made when first asked for.
-    [[nodiscard]] const OutlookModel& outlookModel() const;
 
 Q_SIGNALS:
     void unitChanged(const padside::UnitId& unit);
@@ -73,7 +75,7 @@ private:
     IdMaker& m_ids;
     Surroundings m_surroundings;
     std::unique_ptr<LocalSpeaker> m_speaker;
-    mutable std::unique_ptr<const OutlookModel> m_outlook; ///< made when first asked for
+    mutable std::shared_ptr<const OutlookModel> m_outlook; ///< made when first asked for
 };
 
 } // namespace padside

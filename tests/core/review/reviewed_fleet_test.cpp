@@ -82,8 +82,9 @@ TEST(ReviewedFleet, OfAUnitThePartsFittedTodayAreKept)
                                   .replacedPart("suction-accumulator", "2026-05-06")
                                   .build();
     const Catalogue catalogue = test::smallCatalogue();
-    EXPECT_EQ(reviewedUnit(record, catalogue, day("2026-04-01")).fitted.at(0).id, record.parts[0].id);
-    const ReviewedUnit after = reviewedUnit(record, catalogue, day("2026-06-01"));
+    const OutlookModel model(catalogue);
+    EXPECT_EQ(reviewedUnit(record, catalogue, model, day("2026-04-01")).fitted.at(0).id, record.parts[0].id);
+    const ReviewedUnit after = reviewedUnit(record, catalogue, model, day("2026-06-01"));
     ASSERT_EQ(after.fitted.size(), 1);
     EXPECT_EQ(after.fitted[0].id, record.parts[1].id);
     EXPECT_EQ(after.review, review(record, catalogue, day("2026-06-01")));

@@ -102,7 +102,8 @@ TEST(TripNeeds, AChecklistBringsWhatItsTasksAskForAndAMarkedPartWhatItTakesToLoo
                                   .graded("crown", 3)
                                   .graded("face", 1)
                                   .build();
-    const auto unit = std::make_shared<const ReviewedUnit>(reviewedUnit(record, catalogue, today));
+    const auto unit
+        = std::make_shared<const ReviewedUnit>(reviewedUnit(record, catalogue, OutlookModel(catalogue), today));
     SeasonTrip trip;
     for (std::size_t i = 0; i < unit->review.checks.size(); ++i) {
         const Check& one = unit->review.checks[i];
@@ -126,7 +127,8 @@ TEST(TripNeeds, ASpareIsForAPoorPartOfWhichOneIsMadeAndNeverForDirt)
                                   .graded("face", 5)
                                   .build();
     const Catalogue catalogue = test::smallCatalogue();
-    const auto unit = std::make_shared<const ReviewedUnit>(reviewedUnit(record, catalogue, today));
+    const auto unit
+        = std::make_shared<const ReviewedUnit>(reviewedUnit(record, catalogue, OutlookModel(catalogue), today));
     SeasonTrip trip;
     trip.checks = {SeasonCheck{unit, 0, 0}};
     const TripNeeds needs = tripNeeds(trip, catalogue);

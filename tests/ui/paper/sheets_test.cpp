@@ -49,7 +49,8 @@ DaySheetInput oneDay(UnitRecord record)
     record.site.access = "Gate at the back, beware of the dog";
     record.site.contact = "Ask at the desk";
     record.unit.place = "north wall";
-    const auto unit = std::make_shared<const ReviewedUnit>(reviewedUnit(record, shipped(), today));
+    const auto unit
+        = std::make_shared<const ReviewedUnit>(reviewedUnit(record, shipped(), OutlookModel(shipped()), today));
     SeasonTrip trip;
     trip.on = day("2026-06-01");
     for (std::size_t i = 0; i < unit->review.checks.size(); ++i)

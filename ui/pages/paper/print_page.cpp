@@ -174,7 +174,7 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
         const Catalogue& catalogue = m_book.catalogue();
         return layVisitSummary(SummaryInput{*record, review(*record, catalogue, on), visit, catalogue,
                                             m_book.speaker(), photos, contractor, size, m_book.today(),
-                                            unitForecast(*record, catalogue, m_book.outlookModel(), on)});
+                                            unitForecast(*record, catalogue, *m_book.outlookModel(), on)});
     };
     return sheet;
 }
@@ -188,7 +188,7 @@ Sheet PrintPage::historyOf(UnitRecord read) const
     sheet.named = false;
     sheet.lay = [this, record](const QString&, PaperSize size) {
         return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(),
-                                       &m_book.outlookModel()});
+                                       m_book.outlookModel()});
     };
     return sheet;
 }

@@ -130,7 +130,7 @@ void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
     const Date today = m_snapshot->review.today;
     Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), today);
     addOutlook(timeline, m_snapshot->forecast,
-               zoneCourses(m_snapshot->record, m_book.catalogue(), m_book.outlookModel(), today,
+               zoneCourses(m_snapshot->record, m_book.catalogue(), *m_book.outlookModel(), today,
                            yearsAhead(timeline.first, today)));
     m_timeline->setTimeline(timeline);
     m_legend->setTimeline(timeline);
