@@ -3,23 +3,14 @@
 #pragma once
 
 #include "core/quantity/sentence.h"
-#include "core/record/coded.h"
 #include "core/record/id.h"
+#include "core/record/severity.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace padside {
-
-/// How soon a flag wants something done.
-enum class Severity { look, plan, act };
-
-[[nodiscard]] constexpr auto codesOf(Severity)
-{
-    return std::array{Coded<Severity>{Severity::look, "look", "look"}, Coded<Severity>{Severity::plan, "plan", "plan"},
-                      Coded<Severity>{Severity::act, "act", "act"}};
-}
 
 /// A reason to worry, with its evidence, in one sentence.
 struct Flag

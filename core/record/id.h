@@ -56,6 +56,7 @@ using TreatmentId = Id<struct TreatmentTag>;
 using PhotoId = Id<struct PhotoTag>;
 using ChargeId = Id<struct ChargeTag>;
 using FollowUpId = Id<struct FollowUpTag>;
+using AcknowledgementId = Id<struct AcknowledgementTag>;
 
 /// Makes UUIDv7 keys: 48 bits of Unix milliseconds, then a 12-bit counter that keeps keys made within one millisecond
 /// in order, then random bits. Clock and seed come from outside, so that a demo or a test can be repeated exactly.

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/record/acknowledgement.h"
 #include "core/record/entry.h"
 #include "core/record/site.h"
 #include "core/record/unit.h"
+#include "core/record/unit_assumption.h"
 #include "core/record/visit.h"
 
 #include <vector>
@@ -25,6 +27,8 @@ struct UnitRecord
     std::vector<Photo> photos;
     std::vector<ChargeEntry> charges;
     std::vector<FollowUp> followUps;
+    std::vector<Acknowledgement> acknowledgements; ///< of flags, taken back ones too; by the time they were made
+    std::vector<UnitAssumption> assumptions; ///< by code
 
     friend bool operator==(const UnitRecord&, const UnitRecord&) = default;
 };

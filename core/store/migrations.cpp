@@ -6,6 +6,7 @@
 #include "core/store/connection.h"
 #include "core/store/copy_database.h"
 #include "core/store/schema_v1.h"
+#include "core/store/schema_v2.h"
 #include "core/store/transaction.h"
 
 #include <QFileInfo>
@@ -82,6 +83,7 @@ std::span<const Migration> migrations()
 {
     static const std::array steps{
         Migration{1, [](Connection& connection) { connection.run(schemaVersion1()); }},
+        Migration{2, [](Connection& connection) { connection.run(schemaVersion2()); }},
     };
     return steps;
 }

@@ -29,6 +29,9 @@ const std::string treatmentsOfUnit
 const std::string photosOfUnit = selectText(photoColumns, "photo WHERE unit_id = ? ORDER BY visited_on, id");
 const std::string chargesOfUnit = selectText(chargeColumns, "charge_entry WHERE unit_id = ? ORDER BY visited_on, id");
 const std::string followUpsOfUnit = selectText(followUpColumns, "follow_up WHERE unit_id = ? ORDER BY id");
+const std::string acknowledgementsOfUnit
+    = selectText(acknowledgementColumns, "acknowledgement WHERE unit_id = ? ORDER BY id");
+const std::string assumptionsOfUnit = selectText(assumptionColumns, "unit_assumption WHERE unit_id = ? ORDER BY code");
 
 template <typename Row>
 void readAll(Connection& connection, const std::string& sql, UnitId unit, std::vector<Row>& rows,
@@ -100,6 +103,8 @@ UnitRecord RecordReader::unitRecord(UnitId id) const
     readAll(m_connection, photosOfUnit, id, record.photos, readPhoto);
     readAll(m_connection, chargesOfUnit, id, record.charges, readCharge);
     readAll(m_connection, followUpsOfUnit, id, record.followUps, readFollowUp);
+    readAll(m_connection, acknowledgementsOfUnit, id, record.acknowledgements, readAcknowledgement);
+    readAll(m_connection, assumptionsOfUnit, id, record.assumptions, readAssumption);
     sortVisits(record.visits);
     sortByEntering(record.findings);
     sortByEntering(record.readings);

@@ -25,6 +25,19 @@ template <typename AnyEntry> AnyEntry readEntry(const Cursor& row)
     return entry;
 }
 
+Grade readGrade(const Cursor& row, int column)
+{
+    const auto grade = gradeFromNumeral(static_cast<int>(row.integer(column)));
+    if (!grade)
+        row.damaged(column);
+    return *grade;
+}
+
+std::optional<Grade> readOptionalGrade(const Cursor& row, int column)
+{
+    return row.isNull(column) ? std::nullopt : std::optional(readGrade(row, column));
+}
+
 /// Four columns: si, quantity, unit_code, typed.
 Measure readMeasure(const Cursor& row, int first)
 {
@@ -119,10 +132,7 @@ Finding readFinding(const Cursor& row)
     if (row.isNull(firstOwnColumn + 2)) {
         finding.sight = row.code<NotSeenReason>(firstOwnColumn + 3);
     } else {
-        const auto grade = gradeFromNumeral(static_cast<int>(row.integer(firstOwnColumn + 2)));
-        if (!grade)
-            row.damaged(firstOwnColumn + 2);
-        finding.sight = *grade;
+        finding.sight = readGrade(row, firstOwnColumn + 2);
     }
     if (!row.isNull(firstOwnColumn + 4))
         finding.wetness = row.code<Wetness>(firstOwnColumn + 4);
@@ -197,6 +207,34 @@ FollowUp readFollowUp(const Cursor& row)
     followUp.settledAt = row.optionalId<VisitId>(8);
     followUp.settledNote = row.text(9);
     return followUp;
+}
+
+KeptForecast readForecast(const Cursor& row)
+{
+    return {row.id<UnitId>(0),   row.id<VisitId>(2),        row.date(1),
+            row.id<ZoneId>(3),   readOptionalGrade(row, 4), {row.real(5), row.real(6), row.real(7), row.real(8)},
+            row.optionalDate(9), row.optionalDate(10),      row.optionalDate(11)};
+}
+
+Acknowledgement readAcknowledgement(const Cursor& row)
+{
+    return {row.id<AcknowledgementId>(0),
+            row.id<UnitId>(1),
+            row.text(2),
+            row.optionalId<PartId>(3),
+            row.optionalId<ZoneId>(4),
+            row.code<Severity>(5),
+            readOptionalGrade(row, 6),
+            row.optionalReal(7),
+            row.text(8),
+            row.text(9),
+            row.instant(10),
+            row.optionalInstant(11)};
+}
+
+UnitAssumption readAssumption(const Cursor& row)
+{
+    return {row.text(0), row.real(1)};
 }
 
 } // namespace padside

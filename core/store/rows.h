@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/record/kept_forecast.h"
 #include "core/record/unit_record.h"
 #include "core/store/cursor.h"
 
@@ -65,5 +66,17 @@ constexpr std::string_view chargeColumns
 constexpr std::string_view followUpColumns
     = "id, unit_id, zone_id, made_at, earliest, latest, conditions, why, settled_at, settled_note";
 [[nodiscard]] FollowUp readFollowUp(const Cursor& row);
+
+constexpr std::string_view forecastColumns = "unit_id, visited_on, visit_id, zone_id, grade, half_year, one_year, "
+                                             "two_years, five_years, early, middle, late";
+[[nodiscard]] KeptForecast readForecast(const Cursor& row);
+
+constexpr std::string_view acknowledgementColumns
+    = "id, unit_id, rule, part_id, zone_id, severity, grade, extent, reason, technician, acknowledged_at, "
+      "taken_back_at";
+[[nodiscard]] Acknowledgement readAcknowledgement(const Cursor& row);
+
+constexpr std::string_view assumptionColumns = "code, value";
+[[nodiscard]] UnitAssumption readAssumption(const Cursor& row);
 
 } // namespace padside

@@ -248,7 +248,10 @@ void SiteBook::undoReplacement(const Part& fresh)
         throw storeError(ProblemKind::badInput,
                          PADSIDE_SAY("This part replaced no other: there is no replacement to take back."));
     Transaction transaction(m_connection);
-    // The foreign keys refuse the zones and the part while an entry points at them.
+    // The foreign keys refuse the zones and the part while an entry points at them. A flag about the new part goes with
+    // it.
+    m_connection.write(u"DELETE FROM acknowledgement WHERE unit_id = ? AND part_id = ?"_s,
+                       {bound(fresh.unitId), bound(fresh.id)});
     m_connection.write(u"DELETE FROM zone WHERE unit_id = ? AND part_id = ?"_s, {bound(fresh.unitId), bound(fresh.id)});
     requireOneChanged(m_connection.write(u"DELETE FROM part WHERE unit_id = ? AND id = ? AND replaces = ?"_s,
                                          {bound(fresh.unitId), bound(fresh.id), bound(*fresh.replaces)}));

@@ -61,7 +61,8 @@ void SiteBook::removeUnit(UnitId id)
     if (finds(m_connection, "SELECT 1 FROM visit WHERE unit_id = ? LIMIT 1", id))
         throw storeError(ProblemKind::refused,
                          PADSIDE_SAY("This unit was visited, so it stays in the record: retire it instead."));
-    for (const QString& table : {u"nameplate_value"_s, u"zone"_s, u"part"_s})
+    for (const QString& table :
+         {u"acknowledgement"_s, u"unit_assumption"_s, u"nameplate_value"_s, u"zone"_s, u"part"_s})
         m_connection.write(u"DELETE FROM %1 WHERE unit_id = ?"_s.arg(table), {bound(id)});
     if (m_connection.write(u"DELETE FROM unit WHERE id = ?"_s, {bound(id)}) == 0)
         throw storeError(ProblemKind::refused, PADSIDE_SAY("This unit is not in the file any more."));

@@ -5,6 +5,8 @@
 
 #include "core/store/connection.h"
 #include "core/store/drafts.h"
+#include "core/store/forecast_book.h"
+#include "core/store/judgement_book.h"
 #include "core/store/opening.h"
 #include "core/store/own_catalogue.h"
 #include "core/store/photo_files.h"
@@ -24,6 +26,8 @@ struct Store::Private
         , sites(*file.connection)
         , visits(*file.connection)
         , records(*file.connection)
+        , forecasts(*file.connection)
+        , judgements(*file.connection)
         , photos(*file.connection, photoFolderOf(file.connection->path()))
         , ownCatalogue(*file.connection)
         , drafts(*file.connection)
@@ -34,6 +38,8 @@ struct Store::Private
     SiteBook sites;
     VisitBook visits;
     RecordReader records;
+    ForecastBook forecasts;
+    JudgementBook judgements;
     PhotoFiles photos;
     OwnCatalogue ownCatalogue;
     Drafts drafts;
@@ -91,6 +97,16 @@ VisitBook& Store::visits()
 RecordReader& Store::records()
 {
     return m_d->records;
+}
+
+ForecastBook& Store::forecasts()
+{
+    return m_d->forecasts;
+}
+
+JudgementBook& Store::judgements()
+{
+    return m_d->judgements;
 }
 
 PhotoFiles& Store::photos()

@@ -17,6 +17,8 @@ class RecordReader;
 class PhotoFiles;
 class OwnCatalogue;
 class Drafts;
+class ForecastBook;
+class JudgementBook;
 
 /// One open record file: a SQLite database and, beside it, the folder `<file>.photos` with the photographs.
 /// Everything written is on disk when the call returns. All functions throw StoreError. One thread only: another thread
@@ -46,6 +48,8 @@ public:
     [[nodiscard]] SiteBook& sites(); ///< sites, units, parts, zones
     [[nodiscard]] VisitBook& visits(); ///< visits and their entries
     [[nodiscard]] RecordReader& records(); ///< whole unit records; the fleet pass
+    [[nodiscard]] ForecastBook& forecasts(); ///< as they were made at each closing
+    [[nodiscard]] JudgementBook& judgements(); ///< flags acknowledged, figures assumed
     [[nodiscard]] PhotoFiles& photos();
     [[nodiscard]] OwnCatalogue& ownCatalogue();
     [[nodiscard]] Drafts& drafts();

@@ -27,6 +27,16 @@ void requireVisit(int changed)
         throw storeError(ProblemKind::refused, PADSIDE_SAY("The visit is not in the file: open it first."));
 }
 
+void keepForecast(Connection& connection, const KeptForecast& forecast)
+{
+    static const QString sql = insertText("forecast", forecastColumns);
+    connection.write(sql,
+                     {bound(forecast.unitId), bound(forecast.on), bound(forecast.visitId), bound(forecast.zoneId),
+                      forecast.grade ? bound(numeral(*forecast.grade)) : QVariant(), bound(forecast.chances[0]),
+                      bound(forecast.chances[1]), bound(forecast.chances[2]), bound(forecast.chances[3]),
+                      bound(forecast.early), bound(forecast.middle), bound(forecast.late)});
+}
+
 std::optional<Visit> firstVisit(Cursor& row)
 {
     return row.next() ? std::optional<Visit>(readVisit(row)) : std::nullopt;
@@ -86,11 +96,13 @@ void VisitBook::change(const Visit& visit)
     requireVisit(changed);
 }
 
-void VisitBook::close(VisitId id, const Instant& at)
+void VisitBook::close(VisitId id, const Instant& at, std::span<const KeptForecast> forecasts)
 {
     Transaction transaction(m_connection);
     const auto closing = visit(id);
     requireVisit(closing ? 1 : 0);
+    for (const KeptForecast& forecast : forecasts)
+        keepForecast(m_connection, forecast);
     const std::string seal = sealOf(m_connection, closing->unitId, id);
     m_connection.write(u"UPDATE visit SET closed_at = ?, seal = ? WHERE id = ?"_s, {bound(at), bound(seal), bound(id)});
     transaction.commit();

@@ -3,9 +3,11 @@
 #pragma once
 
 #include "core/record/entry.h"
+#include "core/record/kept_forecast.h"
 #include "core/record/visit.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace padside {
@@ -27,7 +29,8 @@ public:
     [[nodiscard]] std::optional<Visit> visit(VisitId id) const;
     /// Changes reason, technician, conditions and note of an open visit (not its unit or date).
     void change(const Visit& visit);
-    void close(VisitId id, const Instant& at);
+    /// Closes the visit; `forecasts` are those of its unit as of today, kept with it in the same write.
+    void close(VisitId id, const Instant& at, std::span<const KeptForecast> forecasts = {});
     /// Removes an open visit with everything entered at it.
     void discard(VisitId id);
 

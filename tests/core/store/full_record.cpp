@@ -171,6 +171,33 @@ private:
         followUp.conditions = "dry off";
         followUp.why = "bottom was wet, look again when dry";
         m_record.followUps = {followUp};
+
+        Acknowledgement acknowledgement{m_ids.make<AcknowledgementId>(),
+                                        m_record.unit.id,
+                                        "wet-and-bare",
+                                        m_record.parts[1].id,
+                                        zone,
+                                        Severity::plan,
+                                        Grade::marked,
+                                        0.125,
+                                        manyScripts,
+                                        "A. Tester",
+                                        treatment.enteredAt,
+                                        {}};
+        Acknowledgement takenBack{m_ids.make<AcknowledgementId>(),
+                                  m_record.unit.id,
+                                  "charge-added-again",
+                                  {},
+                                  {},
+                                  Severity::act,
+                                  {},
+                                  {},
+                                  "the leak is found",
+                                  "",
+                                  treatment.enteredAt,
+                                  treatment.dryBy};
+        m_record.acknowledgements = {acknowledgement, takenBack};
+        m_record.assumptions = {{"price-new", 7350.5}, {"seer-new", 5.2}};
     }
 
     UnitRecord m_record;

@@ -19,7 +19,7 @@ namespace padside::test {
 
 namespace {
 
-/// A file of version 1 with a record in it, and made-up later versions.
+/// A file of the latest version with a record in it, and two made-up later versions.
 class MigrationsTest : public StoreTest
 {
 protected:
@@ -34,12 +34,17 @@ protected:
 
     UnitRecord m_record
         = aUnit("HB-01").withPart("contactor", {"points"}).visit("2024-02-29").graded("points", 2).build();
-    Migration m_first = migrations().front();
-    Migration m_addColumn{2, [](Connection& connection) {
+    const int m_latest = latestVersion(migrations());
+    Migration m_addColumn{m_latest + 1, [](Connection& connection) {
                               connection.run("ALTER TABLE site ADD COLUMN parking TEXT NOT NULL DEFAULT ''");
                           }};
-    Migration m_addTable{3, [](Connection& connection) { connection.run("CREATE TABLE tool (name TEXT) STRICT"); }};
-    std::vector<Migration> m_steps{m_first, m_addColumn, m_addTable};
+    Migration m_addTable{m_latest + 2,
+                         [](Connection& connection) { connection.run("CREATE TABLE tool (name TEXT) STRICT"); }};
+    std::vector<Migration> m_steps = [this] {
+        std::vector<Migration> steps(migrations().begin(), migrations().end());
+        steps.insert(steps.end(), {m_addColumn, m_addTable});
+        return steps;
+    }();
 };
 
 } // namespace
@@ -48,35 +53,35 @@ TEST_F(MigrationsTest, StepsRunInOrderAfterOneBackup)
 {
     {
         const OpenedFile opened = open();
-        EXPECT_EQ(opened.connection->number("PRAGMA user_version"), 3);
+        EXPECT_EQ(opened.connection->number("PRAGMA user_version"), m_latest + 2);
         EXPECT_EQ(opened.connection->number("SELECT count(*) FROM site WHERE parking = ''"), 1);
         EXPECT_EQ(opened.connection->number("SELECT count(*) FROM tool"), 0);
         EXPECT_EQ(opened.connection->number("PRAGMA foreign_keys"), 1);
-        EXPECT_EQ(opened.backup, pathOf(u"record.version-1-copy-1.padside"_s));
+        EXPECT_EQ(opened.backup, pathOf(u"record.version-2-copy-1.padside"_s));
     }
     EXPECT_TRUE(open().backup.isEmpty()) << "nothing is left to do";
-    EXPECT_EQ(backups(), QStringList{u"record.version-1-copy-1.padside"_s});
-    m_store = Store::open(pathOf(u"record.version-1-copy-1.padside"_s));
+    EXPECT_EQ(backups(), QStringList{u"record.version-2-copy-1.padside"_s});
+    m_store = Store::open(pathOf(u"record.version-2-copy-1.padside"_s));
     EXPECT_EQ(m_store->records().unitRecord(m_record.unit.id), m_record) << "the backup is the file as it was";
     EXPECT_TRUE(verify(*m_store).clean());
 }
 
 TEST_F(MigrationsTest, AStepThatFailsIsUndoneAndTheFileStaysAtTheVersionBefore)
 {
-    m_steps[2].apply = [](Connection& connection) {
+    m_steps.back().apply = [](Connection& connection) {
         connection.run("CREATE TABLE tool (name TEXT) STRICT; DELETE FROM draft");
         connection.run("INSERT INTO no_such_table VALUES (1)");
     };
     (void)refusalOf([&] { (void)open(); });
     Connection left(m_path, Connection::Mode::readOnly);
-    EXPECT_EQ(left.number("PRAGMA user_version"), 2);
+    EXPECT_EQ(left.number("PRAGMA user_version"), m_latest + 1);
     EXPECT_EQ(left.number("SELECT count(*) FROM sqlite_schema WHERE name = 'tool'"), 0);
     EXPECT_EQ(backups().size(), 1);
 }
 
 TEST_F(MigrationsTest, AStepThatLeavesRecordsPointingAtNothingIsUndone)
 {
-    m_steps[1].apply = [](Connection& connection) { connection.run("DELETE FROM site"); };
+    m_steps.rbegin()[1].apply = [](Connection& connection) { connection.run("DELETE FROM site"); };
     const auto error = refusalOf([&] { (void)open(); });
     EXPECT_EQ(error.problem().kind, ProblemKind::cannotWrite);
     m_store = Store::open(m_path);
@@ -85,9 +90,9 @@ TEST_F(MigrationsTest, AStepThatLeavesRecordsPointingAtNothingIsUndone)
 
 TEST_F(MigrationsTest, AnEarlierBackupIsNeverOverwritten)
 {
-    writeContent(pathOf(u"record.version-1-copy-1.padside"_s), "precious");
-    EXPECT_EQ(open().backup, pathOf(u"record.version-1-copy-2.padside"_s));
-    EXPECT_EQ(contentOf(pathOf(u"record.version-1-copy-1.padside"_s)), "precious");
+    writeContent(pathOf(u"record.version-2-copy-1.padside"_s), "precious");
+    EXPECT_EQ(open().backup, pathOf(u"record.version-2-copy-2.padside"_s));
+    EXPECT_EQ(contentOf(pathOf(u"record.version-2-copy-1.padside"_s)), "precious");
 }
 
 TEST_F(MigrationsTest, AnOlderFileThatMayOnlyBeReadIsRefusedUnchanged)

@@ -3,6 +3,7 @@
 
 #include "tests/core/store/store_fixture.h"
 
+#include "core/store/judgement_book.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 #include "core/store/transaction.h"
@@ -70,6 +71,10 @@ void writeRecord(Store& store, const UnitRecord& record)
             store.visits().close(visit.id, *visit.closedAt);
         putAllOf(store, record, visit.id, true);
     }
+    for (const Acknowledgement& acknowledgement : record.acknowledgements)
+        store.judgements().acknowledge(acknowledgement);
+    for (const UnitAssumption& assumption : record.assumptions)
+        store.judgements().assume(record.unit.id, assumption);
     transaction.commit();
 }
 
