@@ -53,8 +53,8 @@ bool soils(const Catalogue& catalogue, const Part& part, const Zone& zone)
 {
     const PartKind* kind = catalogue.partKind(part.kind);
     return kind != nullptr && std::ranges::any_of(kind->zones, [&zone](const ZoneKind& one) {
-        return one.code == zone.kind && one.soiling;
-    });
+               return one.code == zone.kind && one.soiling;
+           });
 }
 
 /// Of work done at the visit; empty if none bears on the outlook.
@@ -99,9 +99,8 @@ std::optional<Sentence> becauseOf(const Told& told, const Part& part, const Zone
         return work;
     const auto change = std::ranges::find(told.changes.zones, zone.id, &ZoneChange::zoneId);
     const LeadingOutlook* leading = told.now.leadingOf(zone.id);
-    const bool measured = std::ranges::any_of(told.changes.readings, [&](const ReadingChange& one) {
-        return one.reading.zoneId == zone.id;
-    });
+    const bool measured = std::ranges::any_of(told.changes.readings,
+                                              [&](const ReadingChange& one) { return one.reading.zoneId == zone.id; });
     if (measured && leading->by != OutlookBy::grades)
         return Sentence{PADSIDE_SAY("What was measured at this visit leads: {0}."),
                         {Word{std::string(wordOf(leading->by))}}};
@@ -154,7 +153,7 @@ std::vector<OutlookChange> outlookChanges(const UnitRecord& record, const Catalo
         const LeadingOutlook* was = then.leadingOf(zoneBefore(all, *part, *place));
         if (was == nullptr)
             continue;
-        OutlookChange change{part->id, place->id, was->spent[oneYear].chance, zone.spent[oneYear].chance, was->dates,
+        OutlookChange change{part->id,   place->id, was->spent[oneYear].chance, zone.spent[oneYear].chance, was->dates,
                              zone.dates, {}};
         if (std::abs(change.now - change.before) < leastChangeTold)
             continue;

@@ -66,9 +66,8 @@ std::optional<std::size_t> FleetFieldGeometry::markAt(const QPointF& point) cons
 
 std::optional<std::size_t> FleetFieldGeometry::markOf(std::size_t unit) const
 {
-    const auto mark = std::ranges::find_if(marks, [unit](const FieldMark& one) {
-        return std::ranges::find(one.units, unit) != one.units.end();
-    });
+    const auto mark = std::ranges::find_if(
+        marks, [unit](const FieldMark& one) { return std::ranges::find(one.units, unit) != one.units.end(); });
     return mark == marks.end() ? std::nullopt : std::optional(static_cast<std::size_t>(mark - marks.begin()));
 }
 
@@ -86,9 +85,8 @@ FleetFieldGeometry layOutFleetField(const std::vector<FieldUnit>& units, const F
     }
     // Marks have their height: the lowest chance stands half a mark above the ground, the highest half below the top.
     const double reach = geometry.plot.height() - sizes.mark;
-    const auto middle = [&](double chance) {
-        return geometry.plot.bottom() - sizes.mark / 2 - heightOfChance(chance) * reach;
-    };
+    const auto middle
+        = [&](double chance) { return geometry.plot.bottom() - sizes.mark / 2 - heightOfChance(chance) * reach; };
     for (const double chance : writtenChances)
         geometry.lines.push_back({chance, std::round(middle(chance))});
 

@@ -73,8 +73,8 @@ struct FleetFieldGeometry
 /// How high a chance stands, 0..1 of the plot: its square root, so that small chances can be told apart.
 [[nodiscard]] double heightOfChance(double chance);
 
-/// Lays out the field over `area`. Units of one toll and about one chance stand side by side; where there is no room for
-/// all of them they are gathered into one mark. Time grows with the units, not with their pairs.
+/// Lays out the field over `area`. Units of one toll and about one chance stand side by side; where there is no room
+/// for all of them they are gathered into one mark. Time grows with the units, not with their pairs.
 [[nodiscard]] FleetFieldGeometry layOutFleetField(const std::vector<FieldUnit>& units, const FieldSizes& sizes,
                                                   const QRectF& area);
 

@@ -99,8 +99,7 @@ void paintGathered(QPainter& painter, const FleetFieldPicture& picture, const Fi
     const double width = mark.area.width() - 6;
     const auto counts = gradesIn(picture, mark);
     for (std::size_t grade = 0; grade < counts.size(); ++grade) {
-        const double share
-            = width * static_cast<double>(counts[grade]) / static_cast<double>(mark.units.size());
+        const double share = width * static_cast<double>(counts[grade]) / static_cast<double>(mark.units.size());
         const QRectF piece(x, mark.area.bottom() - strip - 2, share, strip);
         if (counts[grade] > 0)
             painter.fillRect(piece, grade < theme.gradeFill.size() ? theme.gradeFill[grade] : theme.hatch);

@@ -97,8 +97,8 @@ void FleetFieldView::setUnits(std::vector<FieldUnit> units)
 
 void FleetFieldView::layOutNow()
 {
-    m_geometry
-        = layOutFleetField(m_units, sizesNow(), QRectF(rect()).adjusted(fieldMargin, fieldMargin / 2, -fieldMargin, -fieldMargin / 2));
+    m_geometry = layOutFleetField(
+        m_units, sizesNow(), QRectF(rect()).adjusted(fieldMargin, fieldMargin / 2, -fieldMargin, -fieldMargin / 2));
     update();
 }
 
@@ -159,16 +159,15 @@ QString FleetFieldView::gatheredSentence(std::size_t mark) const
         tags << m_units[unit].tag;
     }
     const auto more = static_cast<int>(one.units.size()) - static_cast<int>(tags.size());
-    const QString named = more > 0 ? tr("%1 and %2 more", "tags, count").arg(tags.join(u", "_s)).arg(more)
-                                   : tags.join(u", "_s);
+    const QString named
+        = more > 0 ? tr("%1 and %2 more", "tags, count").arg(tags.join(u", "_s)).arg(more) : tags.join(u", "_s);
     return tr("%1: %2. Space or a click steps through them.", "how many, tags").arg(nameOf(mark), named);
 }
 
 QString FleetFieldView::sentenceOf(std::size_t mark) const
 {
     const FieldMark& one = m_geometry.marks[mark];
-    const auto chosen
-        = std::ranges::find(one.units, m_chosen, [this](std::size_t unit) { return m_units[unit].id; });
+    const auto chosen = std::ranges::find(one.units, m_chosen, [this](std::size_t unit) { return m_units[unit].id; });
     const std::size_t unit = chosen == one.units.end() ? one.units.front() : *chosen;
     const QString said = m_sentences ? m_sentences(m_units[unit].id) : m_units[unit].tag;
     return one.gathered() ? said + u' ' + gatheredSentence(mark) : said;

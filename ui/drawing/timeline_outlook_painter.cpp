@@ -39,8 +39,8 @@ void paintNumerals(QPainter& painter, const PlacedOutlook& placed, const Timelin
         const std::size_t grade = likeliest(stretch.chances);
         if (grade == said || stretch.from < free - 1)
             continue;
-        const QRectF area(std::round(std::max(stretch.from, free)), std::round(placed.area.center().y() - side / 2), side,
-                          side);
+        const QRectF area(std::round(std::max(stretch.from, free)), std::round(placed.area.center().y() - side / 2),
+                          side, side);
         if (area.right() > placed.area.right()
             || (!placed.spent.isEmpty() && area.adjusted(-3, 0, 3, 0).intersects(placed.spent)))
             continue;

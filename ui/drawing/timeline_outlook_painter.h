@@ -11,8 +11,8 @@ namespace padside {
 /// The ground of what has not come yet: from today on, toned and lightly hatched.
 void paintOutlookGround(QPainter& painter, const TimelinePicture& picture);
 
-/// What each lane is expected to become: a stave of five lines, grade 1 on top; the deeper a line's colour, the likelier
-/// the grade. The dates of spent lie across it as a whisker from 10 to 90 % with its mark at 50 %.
+/// What each lane is expected to become: a stave of five lines, grade 1 on top; the deeper a line's colour, the
+/// likelier the grade. The dates of spent lie across it as a whisker from 10 to 90 % with its mark at 50 %.
 void paintOutlooks(QPainter& painter, const TimelinePicture& picture);
 
 /// The stave alone over one stretch, its lines between top and bottom of `area`.

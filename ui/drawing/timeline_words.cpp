@@ -276,7 +276,9 @@ QString TimelineWords::summary(const Timeline& timeline) const
                     QString::fromStdString(m_speaker.date(visits.back().on)))
                .arg(visits.size())
                .arg(zones)
-        + (timeline.until ? tr("What may come is told until %1. ").arg(QString::fromStdString(m_speaker.date(*timeline.until))) : QString())
+        + (timeline.until
+               ? tr("What may come is told until %1. ").arg(QString::fromStdString(m_speaker.date(*timeline.until)))
+               : QString())
         + (grades.isEmpty() ? tr("No grades yet.") : tr("Zones now at each grade: %1.").arg(grades.join(u", "_s)));
 }
 

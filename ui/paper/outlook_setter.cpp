@@ -16,11 +16,13 @@ namespace padside {
 
 namespace {
 
-constexpr double nameShare = 0.3; ///< of the width
-constexpr double datesShare = 0.18;
-constexpr double columnGap = 24;
-constexpr double stripHeight = 26;
-constexpr double rowStep = 40;
+constexpr double nameShare = 0.34; ///< of the width beside the heading
+constexpr double chanceShare = 0.07;
+constexpr double datesShare = 0.17;
+constexpr double outlookGap = 18; ///< between columns
+constexpr double ruleToWords = 10;
+constexpr double stripHeight = 20;
+constexpr double markOver = 3; ///< of the line of an even chance, above and below the strip
 constexpr double stripStep = 12; ///< width of one shade
 constexpr double leastShade = 0.01; ///< chances below this leave the paper white
 
@@ -57,23 +59,22 @@ void paintStrip(QPainter& painter, const ExpectedPart& part, double width, doubl
     if (part.middle && *part.middle <= years) {
         const double x = *part.middle / years * width;
         painter.setPen(QPen(theme.ink, 5));
-        painter.drawLine(QPointF(x, -5), QPointF(x, stripHeight + 5));
+        painter.drawLine(QPointF(x, -markOver), QPointF(x, stripHeight + markOver));
     }
 }
 
 /// A line at each new year, its number beneath where there is room.
-void addYears(std::vector<Run>& runs, const OutlookBlock& outlook, double left, double width, double bottom)
+void addYears(std::vector<Run>& runs, const OutlookBlock& outlook, double left, double width, double top)
 {
+    constexpr double tick = 5;
     const double perYear = width / outlook.years;
     for (int year = 1; year <= outlook.years; ++year) {
         const double x = left + (year - outlook.yearGone) * perYear;
         const QString name = QString::number(outlook.firstYear + year);
-        if (x > left + width)
-            break;
-        runs.emplace_back(RuleRun{QLineF(x, bottom - 8, x, bottom), Ink::soft});
+        runs.emplace_back(RuleRun{QLineF(x, top, x, top + tick), Ink::soft});
         const double letters = textWidth(name, Face::small);
-        if (x + letters / 2 <= left + width + columnGap && letters + 8 < perYear)
-            runs.emplace_back(moved(setLeft(name, Face::small, Ink::soft), x - letters / 2, bottom));
+        if (letters + outlookGap / 2 < perYear && x + letters / 2 < left + width)
+            runs.emplace_back(moved(setLeft(name, Face::small, Ink::soft), x - letters / 2, top + tick));
     }
 }
 
@@ -82,23 +83,30 @@ void addYears(std::vector<Run>& runs, const OutlookBlock& outlook, double left, 
 std::vector<SetItem> setOutlook(const OutlookBlock& outlook, double width)
 {
     std::vector<Run> runs{RuleRun{QLineF(0, 0, width, 0), Ink::soft}};
-    append(runs, setLines(outlook.heading, Face::strong, Ink::full, width), 0, 10);
-    append(runs, setLines(outlook.text, Face::small, Ink::full, width), 0, bottomOf(runs) + 4);
-    double top = bottomOf(runs) + 16;
-    const double left = width * nameShare + columnGap;
-    const double strip = width * (1 - nameShare - datesShare) - 2 * columnGap;
+    const double room = width - headingColumn;
+    append(runs, setLines(outlook.heading, Face::strong, Ink::full, headingColumn - outlookGap), 0, ruleToWords);
+    std::vector<Run> words = setLines(outlook.text, Face::small, Ink::full, room);
+    double top = ruleToWords + bottomOf(words);
+    append(runs, words, headingColumn, ruleToWords);
+    const double chanceLeft = headingColumn + room * nameShare + outlookGap;
+    const double stripLeft = chanceLeft + room * chanceShare + outlookGap;
+    const double strip = room * (1 - nameShare - chanceShare - datesShare) - 3 * outlookGap;
+    const double step = leading(Face::small);
+    const auto cell = [&](const QString& text, double share, double left) {
+        append(runs, {setLeft(shortened(text, Face::small, room * share), Face::small, Ink::full)}, left, top);
+    };
     for (const ExpectedPart& part : outlook.parts) {
-        append(runs, {setLeft(shortened(part.name, Face::body, width * nameShare), Face::body, Ink::full)}, 0, top - 4);
-        append(runs, {setLeft(shortened(part.dates, Face::body, width * datesShare), Face::body, Ink::full)},
-               left + strip + columnGap, top - 4);
-        runs.emplace_back(DrawingRun{QRectF(left, top, strip, stripHeight),
+        cell(part.name, nameShare, headingColumn);
+        cell(part.chance, chanceShare, chanceLeft);
+        cell(part.dates, datesShare, stripLeft + strip + outlookGap);
+        runs.emplace_back(DrawingRun{QRectF(stripLeft, top + (step - stripHeight) / 2, strip, stripHeight),
                                      [part, strip, years = static_cast<double>(outlook.years)](QPainter& painter) {
                                          paintStrip(painter, part, strip, years);
                                      }});
-        top += rowStep;
+        top += step;
     }
     if (!outlook.parts.empty())
-        addYears(runs, outlook, left, strip, top - rowStep + stripHeight + 12);
+        addYears(runs, outlook, stripLeft, strip, top);
     const double height = bottomOf(runs);
     std::vector<SetItem> items;
     items.push_back(SetItem{std::move(runs), FlowItem{height, spaceBeforeBlock, false, std::nullopt}});

@@ -98,6 +98,7 @@ struct PhotoBlock
 struct ExpectedPart
 {
     QString name;
+    QString chance; ///< of giving out within a year
     QString dates; ///< the range in words
     std::vector<std::pair<double, double>> chances; ///< years from now and the chance of spent by then, both rising
     std::optional<double> middle; ///< years to a chance of 50 %; empty: beyond what is drawn

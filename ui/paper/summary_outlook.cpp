@@ -132,27 +132,25 @@ OutlookBlock outlookSection(const SummaryView& view)
     block.heading = SummaryText::tr("What to expect");
     block.firstYear = yearOf(today);
     block.yearGone = yearsTo(std::chrono::year(block.firstYear) / std::chrono::January / 1, today);
-    QStringList named;
     for (const LeadingOutlook* zone : likeliestParts(forecast)) {
         ExpectedPart part;
         part.name = view.words.part(zone->partId);
+        part.chance = percentWords(view, zone->spent[oneYear].chance);
         part.dates = yearsWords(zone->dates, today);
         part.chances = chancesOf(*zone, today);
         if (zone->dates.middle)
             part.middle = yearsTo(today, *zone->dates.middle);
         block.parts.push_back(std::move(part));
-        named << SummaryText::tr("%1 (%2)", "part, chance")
-                     .arg(view.words.part(zone->partId), percentWords(view, zone->spent[oneYear].chance));
     }
-    if (named.isEmpty()) {
+    if (block.parts.empty()) {
         block.text = SummaryText::tr("No part is likely to give out within a year: for each the chance is below %1.")
                          .arg(percentWords(view, leastChanceTold));
         return block;
     }
-    block.text = SummaryText::tr("Likeliest to give out within a year, with the chance of it: %1. The darker the strip, "
-                                 "the likelier the part has given out by then; the line marks an even chance. Ranges, "
-                                 "drawn from what was seen and measured: no promise, and sooner if nobody looks.")
-                     .arg(named.join(QStringLiteral(", ")));
+    block.text
+        = SummaryText::tr("Likeliest to give out first, with the chance of it within a year. The darker the strip, "
+                          "the likelier it has happened by then; the line marks an even chance. Ranges drawn from "
+                          "what was seen and measured, no promise.");
     return block;
 }
 

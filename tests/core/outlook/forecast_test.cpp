@@ -164,8 +164,8 @@ TEST_F(Forecast, AReplacedPartHasTheOutlookOfANewOne)
     RecordBuilder fresh = aUnit("HB-02");
     fresh.withPart("suction-accumulator", {"crown"}, "2020-05-01");
     const std::vector<Date> by{day("2025-05-01")};
-    EXPECT_NEAR(of(replaced, "crown", "2020-05-01", by).spent[0].chance, of(fresh, "crown", "2020-05-01", by).spent[0].chance,
-                1e-12);
+    EXPECT_NEAR(of(replaced, "crown", "2020-05-01", by).spent[0].chance,
+                of(fresh, "crown", "2020-05-01", by).spent[0].chance, 1e-12);
 }
 
 TEST_F(Forecast, SaysWhatItRestsOn)

@@ -2,14 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/review/leading_outlook.h"
-
 #include "core/review/unit_forecast.h"
 #include "resources/resources.h"
 #include "tests/support/record_builder.h"
 
-#include <gmock/gmock.h>
-
 #include <cmath>
+#include <gmock/gmock.h>
 
 namespace padside::test {
 
@@ -88,12 +86,14 @@ TEST_F(LeadingOutlookOf, WithoutMeasurementsTheGradesLead)
 TEST_F(LeadingOutlookOf, AWallThatGoesFastLeadsAndIsNamed)
 {
     // 0.2 mm a year and 0.2 mm to go: one year, where a grade 2 by itself has many.
-    const LeadingOutlook leading = bottom(walls({3.0 * millimetre, 2.8 * millimetre, 2.6 * millimetre, 2.4 * millimetre}));
+    const LeadingOutlook leading
+        = bottom(walls({3.0 * millimetre, 2.8 * millimetre, 2.6 * millimetre, 2.4 * millimetre}));
     EXPECT_EQ(leading.by, OutlookBy::wall);
     ASSERT_TRUE(leading.dates.middle);
     EXPECT_NEAR(static_cast<double>((*leading.dates.middle - day("2024-10-10")).count()), 0, 2);
     EXPECT_THAT(say(leading.when), HasSubstr("Spent between"));
-    EXPECT_THAT(say(leading.because[0]), HasSubstr("The wall measured leads: 2.40 mm on 2023-10-10, 2.20 mm must be left"));
+    EXPECT_THAT(say(leading.because[0]),
+                HasSubstr("The wall measured leads: 2.40 mm on 2023-10-10, 2.20 mm must be left"));
     EXPECT_THAT(say(leading.because[1]), HasSubstr("By the grades seen alone it would be spent"));
     const ZoneForecast& forecast = *m_forecast.of(leading.zoneId);
     EXPECT_LT(*leading.dates.middle, forecast.middle.value_or(Date::max()));
@@ -113,9 +113,9 @@ TEST_F(LeadingOutlookOf, AWallThatLastsStandsBesideTheGrades)
 TEST_F(LeadingOutlookOf, NoHorizonIsMoreHopefulThanAnyOfThemAlone)
 {
     for (const double loss : {0.02, 0.05, 0.1, 0.2}) {
-        const UnitRecord gauged = walls({(2.6 + 3 * loss) * millimetre, (2.6 + 2 * loss) * millimetre,
-                                         (2.6 + loss) * millimetre, 2.6 * millimetre},
-                                        3);
+        const UnitRecord gauged = walls(
+            {(2.6 + 3 * loss) * millimetre, (2.6 + 2 * loss) * millimetre, (2.6 + loss) * millimetre, 2.6 * millimetre},
+            3);
         const LeadingOutlook leading = bottom(gauged);
         const MeasuredOutlook wall = measured(gauged);
         const ZoneForecast& forecast = *m_forecast.of(leading.zoneId);
@@ -154,8 +154,7 @@ TEST_F(LeadingOutlookOf, AWallsDatesAreThoseOfItsChances)
 
 TEST_F(LeadingOutlookOf, ARustedShareThatGrowsLeadsWhereItCrossesFirst)
 {
-    const UnitRecord rusted
-        = record("rust-share", {0.02, 0.12, 0.21, 0.33}, QuantityKind::ratio, "pct");
+    const UnitRecord rusted = record("rust-share", {0.02, 0.12, 0.21, 0.33}, QuantityKind::ratio, "pct");
     const LeadingOutlook leading = bottom(rusted);
     EXPECT_EQ(leading.by, OutlookBy::rust);
     EXPECT_THAT(say(leading.because[0]), HasSubstr("The rusted share measured leads: 33.0 % on 2023-10-10"));

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/review/likely_loss.h"
-
 #include "core/review/reviewed_fleet.h"
 #include "resources/resources.h"
 #include "tests/support/record_builder.h"

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/review/outlook_change.h"
-
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
 

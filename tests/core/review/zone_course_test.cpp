@@ -1,14 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/review/zone_course.h"
-
 #include "core/outlook/forecast.h"
+#include "core/review/zone_course.h"
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
 
 #include <gtest/gtest.h>
-
 #include <numeric>
 
 namespace padside::test {

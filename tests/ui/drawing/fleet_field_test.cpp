@@ -4,7 +4,6 @@
 #include "ui/drawing/fleet_field.h"
 
 #include <gtest/gtest.h>
-
 #include <numeric>
 #include <random>
 
@@ -137,7 +136,8 @@ TEST(FleetField, StepsReachEveryMark)
 TEST(FleetField, WithoutRoomOrUnitsThereIsNothing)
 {
     EXPECT_TRUE(laidOut({}).marks.empty());
-    EXPECT_TRUE(layOutFleetField(manyUnits(3), FieldSizes::forText(13, 60, 40, 34), QRectF(0, 0, 40, 10)).marks.empty());
+    EXPECT_TRUE(
+        layOutFleetField(manyUnits(3), FieldSizes::forText(13, 60, 40, 34), QRectF(0, 0, 40, 10)).marks.empty());
 }
 
 } // namespace padside

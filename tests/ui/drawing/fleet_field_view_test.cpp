@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "ui/drawing/fleet_field_view.h"
-
 #include "ui/drawing/theme.h"
 
 #include <QAccessible>
@@ -25,7 +24,8 @@ FieldUnit at(std::uint8_t number, Toll toll, double chance, std::optional<Grade>
 /// Three units apart from each other and forty of one kind, shown and focused.
 struct ShownField
 {
-    FleetFieldView view{Theme::light(), {u"looks"_s, u"nuisance"_s, u"cooling"_s, u"charge"_s, u"unit"_s},
+    FleetFieldView view{Theme::light(),
+                        {u"looks"_s, u"nuisance"_s, u"cooling"_s, u"charge"_s, u"unit"_s},
                         [](double chance) { return QString::number(chance * 100) + u" %"_s; }};
     QSignalSpy chosen{&view, &FleetFieldView::unitChosen};
     QSignalSpy opened{&view, &FleetFieldView::unitActivated};
@@ -51,7 +51,6 @@ struct ShownField
     [[nodiscard]] int number() const { return view.chosen().bytes()[0]; }
     [[nodiscard]] QPoint markOf(std::uint8_t number) const
     {
-        view.geometryNow();
         for (const FieldMark& mark : view.geometryNow().marks) {
             for (const std::size_t unit : mark.units) {
                 if (view.units()[unit].id.bytes()[0] == number)

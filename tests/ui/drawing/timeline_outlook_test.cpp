@@ -1,20 +1,18 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "ui/drawing/timeline_outlook.h"
-
 #include "tests/ui/drawing/shown_timeline.h"
 #include "tests/ui/drawing/twenty_years.h"
 #include "ui/drawing/timeline_legend.h"
+#include "ui/drawing/timeline_outlook.h"
 #include "ui/drawing/timeline_outlook_painter.h"
 
 #include <QImage>
 #include <QPainter>
 #include <QScrollBar>
 
-#include <gtest/gtest.h>
-
 #include <cmath>
+#include <gtest/gtest.h>
 #include <numeric>
 
 namespace padside::test {
@@ -71,8 +69,7 @@ TEST(TimelineOutlook, WithoutOneTheTimelineEndsAsBefore)
 {
     const Timeline timeline = timelineOf(ShownTimeline::twoParts(), smallCatalogue(), day("2024-12-31"));
     EXPECT_FALSE(timeline.until);
-    const TimelineGeometry geometry
-        = layOut(timeline, TimelineSizes::forText(14, 160, 90), 900, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, TimelineSizes::forText(14, 160, 90), 900, wholeSpan(timeline));
     EXPECT_TRUE(geometry.outlooks.empty());
     EXPECT_LT(wholeSpan(timeline).to, dayNumber(day("2025-06-01")));
 }
@@ -97,8 +94,7 @@ TEST(TimelineOutlook, APartsWorstLaneIsAsBadAsAnyOfItsZonesAndNamesTheFirstSpent
 TEST(TimelineOutlook, LiesRightOfTodayAndHasNoGaps)
 {
     const Timeline timeline = withOutlook(ShownTimeline::twoParts());
-    const TimelineGeometry geometry
-        = layOut(timeline, TimelineSizes::forText(14, 160, 90), 900, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, TimelineSizes::forText(14, 160, 90), 900, wholeSpan(timeline));
     ASSERT_EQ(geometry.outlooks.size(), 3U);
     for (const PlacedOutlook& placed : geometry.outlooks) {
         EXPECT_NEAR(placed.area.left(), geometry.todayX, 1e-6);
@@ -116,8 +112,7 @@ TEST(TimelineOutlook, LiesRightOfTodayAndHasNoGaps)
 TEST(TimelineOutlook, TheMarkOfSpentStandsAtItsDay)
 {
     const Timeline timeline = withOutlook(ShownTimeline::twoParts());
-    const TimelineGeometry geometry
-        = layOut(timeline, TimelineSizes::forText(14, 160, 90), 900, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, TimelineSizes::forText(14, 160, 90), 900, wholeSpan(timeline));
     for (const PlacedOutlook& placed : geometry.outlooks) {
         const SpentDates& spent = laneOf(timeline, placed.group, placed.lane).outlook->spent;
         ASSERT_TRUE(spent.early);
@@ -142,7 +137,8 @@ TEST(TimelineOutlook, KeysWalkFromTheLastMarkIntoItAndAcrossTheLanes)
     EXPECT_EQ(shown.view.selected(), (MarkPlace{group, 1, outlookMark}));
     EXPECT_TRUE(shown.view.sentenceNow().contains(QStringLiteral("what comes: ")));
     EXPECT_TRUE(shown.view.sentenceNow().contains(QString::fromStdString(say(shown.bottom().outlook->when))));
-    EXPECT_TRUE(shown.view.sentenceNow().contains(QString::fromStdString(say(shown.bottom().outlook->because.front()))));
+    EXPECT_TRUE(
+        shown.view.sentenceNow().contains(QString::fromStdString(say(shown.bottom().outlook->because.front()))));
     EXPECT_EQ(shown.view.accessibleDescription(), shown.view.sentenceNow());
     shown.press({Qt::Key_Right});
     EXPECT_EQ(shown.view.selected()->mark, outlookMark) << "there is nothing beyond";
@@ -204,8 +200,7 @@ TEST(TimelineOutlook, TheLegendExplainsItOnlyWhereThereIsOne)
 TEST(TimelineOutlook, FortyLanesOfTwentyYearsKeepTheirRoom)
 {
     const Timeline timeline = withOutlook(twentyYears());
-    const TimelineGeometry geometry
-        = layOut(timeline, TimelineSizes::forText(14, 160, 90), 1280, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, TimelineSizes::forText(14, 160, 90), 1280, wholeSpan(timeline));
     const double ahead = (geometry.width - geometry.todayX) / (geometry.width - geometry.sizes.names());
     EXPECT_GT(ahead, 0.15);
     EXPECT_LT(ahead, 0.25) << "most of the picture is what was seen";

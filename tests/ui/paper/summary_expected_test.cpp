@@ -8,8 +8,8 @@
 #include <QImage>
 #include <QPainter>
 
+#include <algorithm>
 #include <gtest/gtest.h>
-
 #include <set>
 
 namespace padside::test {
@@ -38,7 +38,8 @@ std::vector<double> darkness(const SetItem& item, const std::vector<double>& sha
         painter.end();
         std::vector<double> dark;
         for (const double share : shares)
-            dark.push_back(1 - image.pixelColor(static_cast<int>(share * image.width()), image.height() / 2).lightnessF());
+            dark.push_back(
+                1 - image.pixelColor(static_cast<int>(share * image.width()), image.height() / 2).lightnessF());
         return dark;
     }
     return {};
@@ -55,7 +56,7 @@ TEST(SummaryExpected, NamesTheLikeliestPartsWithRangesOfYears)
     EXPECT_TRUE(block.text.contains(QStringLiteral("within a year"))) << block.text.toStdString();
     std::set<QString> names;
     for (const ExpectedPart& part : block.parts) {
-        EXPECT_TRUE(block.text.contains(part.name));
+        EXPECT_TRUE(part.chance.contains(QChar(u'%')));
         EXPECT_TRUE(names.insert(part.name).second) << "each part once";
         EXPECT_FALSE(part.dates.isEmpty());
         for (std::size_t at = 1; at < part.chances.size(); ++at) {
@@ -67,20 +68,20 @@ TEST(SummaryExpected, NamesTheLikeliestPartsWithRangesOfYears)
     EXPECT_NEAR(block.yearGone, 0.34, 0.01); // 4 May
 }
 
-TEST(SummaryExpected, StandsBeforeTheNextChecks)
+TEST(SummaryExpected, StandsBeforeThePhotographsAndTheNextChecks)
 {
     const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord(), 1, 1));
-    std::size_t expected = 0;
-    std::size_t checks = 0;
-    for (std::size_t at = 0; at < content.blocks.size(); ++at) {
-        if (std::holds_alternative<OutlookBlock>(content.blocks[at]))
-            expected = at;
-        const auto* table = std::get_if<TableBlock>(&content.blocks[at]);
-        if (table && table->heading == QStringLiteral("Next checks"))
-            checks = at;
-    }
-    EXPECT_GT(expected, 0U);
-    EXPECT_EQ(checks, expected + 1);
+    const auto placeOf
+        = [&content](const auto& isIt) { return std::ranges::find_if(content.blocks, isIt) - content.blocks.begin(); };
+    const auto expected = placeOf([](const PaperBlock& one) { return std::holds_alternative<OutlookBlock>(one); });
+    const auto photos = placeOf([](const PaperBlock& one) { return std::holds_alternative<PhotoBlock>(one); });
+    const auto checks = placeOf([](const PaperBlock& one) {
+        const auto* table = std::get_if<TableBlock>(&one);
+        return table && table->heading == QStringLiteral("Next checks");
+    });
+    EXPECT_GT(expected, 0);
+    EXPECT_EQ(photos, expected + 1);
+    EXPECT_LT(photos, checks);
 }
 
 TEST(SummaryExpected, AStripGetsDarkerWithTheYears)
@@ -88,7 +89,11 @@ TEST(SummaryExpected, AStripGetsDarkerWithTheYears)
     OutlookBlock block;
     block.heading = QStringLiteral("What to expect");
     block.firstYear = 2026;
-    block.parts.push_back({QStringLiteral("Fan motor"), QStringLiteral("2028 to 2033"), {{0, 0}, {5, 0.5}, {10, 1}}, 5.0});
+    block.parts.push_back({QStringLiteral("Fan motor"),
+                           QStringLiteral("3 %"),
+                           QStringLiteral("2028 to 2033"),
+                           {{0, 0}, {5, 0.5}, {10, 1}},
+                           5.0});
     const auto dark = darkness(setOutlook(block, 1800).front(), {0.05, 0.3, 0.6, 0.9});
     ASSERT_EQ(dark.size(), 4U);
     for (std::size_t at = 1; at < dark.size(); ++at)

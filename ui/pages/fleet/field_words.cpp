@@ -78,8 +78,7 @@ QString fieldSentence(const FleetLine& line, Horizon horizon, Date today, const 
                    : FieldText::tr("It was never seen."));
     said << FieldText::tr("At stake: %1.").arg(shown(speaker.translate(std::string(wordOf(loss.toll)))));
     if (loss.by != OutlookBy::grades)
-        said << FieldText::tr("What leads is %1.")
-                    .arg(shown(speaker.translate(std::string(wordOf(loss.by)))));
+        said << FieldText::tr("What leads is %1.").arg(shown(speaker.translate(std::string(wordOf(loss.by)))));
     said << FieldText::tr("By then the unit stops with a chance of %1.")
                 .arg(percent(speaker, line.reviewed->stops[placeOf(horizon)]));
     return said.join(QLatin1Char(' '));

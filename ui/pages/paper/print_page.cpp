@@ -172,8 +172,8 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
         // As of the visit's own day: a summary printed again later says the same.
         const Date on = findVisit(*record, visit)->on;
         const Catalogue& catalogue = m_book.catalogue();
-        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, on), visit, catalogue,
-                                            m_book.speaker(), photos, contractor, size, m_book.today(),
+        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, on), visit, catalogue, m_book.speaker(),
+                                            photos, contractor, size, m_book.today(),
                                             unitForecast(*record, catalogue, *m_book.outlookModel(), on)});
     };
     return sheet;
@@ -187,8 +187,8 @@ Sheet PrintPage::historyOf(UnitRecord read) const
     sheet.fileName = historyFileName(*record);
     sheet.named = false;
     sheet.lay = [this, record](const QString&, PaperSize size) {
-        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(),
-                                       m_book.outlookModel()});
+        return layHistory(
+            HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(), m_book.outlookModel()});
     };
     return sheet;
 }

@@ -155,8 +155,7 @@ void ClosingPanel::showSheet(const VisitSheet& sheet, const QStringList& unfinis
 
 void ClosingPanel::showOutlook(const VisitSheet& sheet)
 {
-    const auto changes
-        = outlookChanges(sheet.record, m_book.catalogue(), *m_book.outlookModel(), sheet.visit.id);
+    const auto changes = outlookChanges(sheet.record, m_book.catalogue(), *m_book.outlookModel(), sheet.visit.id);
     const QString text = outlookChangesSaid(m_book, sheet.record, changes);
     m_outlook->setText(text);
     m_outlookHeading->setVisible(!text.isEmpty());

@@ -16,8 +16,8 @@ namespace padside {
 class DraftNote;
 class RecordBook;
 
-/// The end of a visit: what changed, what that does to the outlook, what was not looked at, a note on the whole visit; closing it, and correcting it
-/// later.
+/// The end of a visit: what changed, what that does to the outlook, what was not looked at, a note on the whole visit;
+/// closing it, and correcting it later.
 class ClosingPanel : public QWidget
 {
     Q_OBJECT

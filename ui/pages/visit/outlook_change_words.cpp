@@ -53,9 +53,9 @@ QString outlookChangesSaid(const RecordBook& book, const UnitRecord& record, con
                                    .arg(percentOf(speaker, change.before), percentOf(speaker, change.now));
         const QString dates = OutlookText::tr("Range of dates: %1 → %2", "before, now")
                                   .arg(rangeOf(speaker, change.datesBefore), rangeOf(speaker, change.datesNow));
-        text += u"<p><b>%1</b><br>%2<br>%3<br>%4</p>"_s.arg(
-            placeTitle(book, record, change.zoneId).toHtmlEscaped(), chance.toHtmlEscaped(), dates.toHtmlEscaped(),
-            speaker.said(change.because).toHtmlEscaped());
+        text += u"<p><b>%1</b><br>%2<br>%3<br>%4</p>"_s.arg(placeTitle(book, record, change.zoneId).toHtmlEscaped(),
+                                                            chance.toHtmlEscaped(), dates.toHtmlEscaped(),
+                                                            speaker.said(change.because).toHtmlEscaped());
     }
     if (changes.size() > mostTold)
         text += u"<p>%1</p>"_s.arg(OutlookText::tr("Lesser changes: %1.").arg(changes.size() - mostTold));
