@@ -711,17 +711,12 @@
         <translation>Qué cabe esperar</translation>
     </message>
     <message>
-        <source>%1 (%2)</source>
-        <comment>part, chance</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>No part is likely to give out within a year: for each the chance is below %1.</source>
         <translation>No es probable que ninguna pieza falle en un año: para cada una la probabilidad es inferior al %1.</translation>
     </message>
     <message>
-        <source>Likeliest to give out within a year, with the chance of it: %1. The darker the strip, the likelier the part has given out by then; the line marks an even chance. Ranges, drawn from what was seen and measured: no promise, and sooner if nobody looks.</source>
-        <translation>Lo más probable que falle en un año, con su probabilidad: %1. Cuanto más oscura la franja, más probable es que la pieza ya haya fallado para entonces; la línea marca la mitad de las probabilidades. Son intervalos, deducidos de lo visto y medido: no una promesa, y antes si nadie mira.</translation>
+        <source>Likeliest to give out first, with the chance of it within a year. The darker the strip, the likelier it has happened by then; the line marks an even chance. Ranges drawn from what was seen and measured, no promise.</source>
+        <translation>Lo que antes puede fallar, con su probabilidad en un año. Cuanto más oscura la franja, más probable que ya haya ocurrido; la línea marca la mitad de las probabilidades. Intervalos deducidos de lo visto y medido, no una promesa.</translation>
     </message>
 </context>
 <context>
@@ -6805,6 +6800,10 @@
         <source>What was measured at this visit leads: {0}.</source>
         <translation>Manda lo medido en esta visita: {0}.</translation>
     </message>
+    <message>
+        <source>This acknowledgement is not in the file, or was taken back already.</source>
+        <translation>Esta toma de conocimiento no está en el archivo, o ya se retiró.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -9570,12 +9569,12 @@
         <translation>recuperado o perdido</translation>
     </message>
     <message>
-        <source>what may come, 1 on top to 5: the deeper, the likelier</source>
-        <translation>lo que puede venir, 1 arriba a 5: más intenso, más probable</translation>
+        <source>what may come: wider is likelier</source>
+        <translation>lo que puede venir: más ancho, más probable</translation>
     </message>
     <message>
-        <source>spent: 10, 50, 90 %</source>
-        <translation>agotado: 10, 50, 90 %</translation>
+        <source>spent with 10, 50, 90 %</source>
+        <translation>agotado al 10, 50, 90 %</translation>
     </message>
 </context>
 <context>

@@ -80,7 +80,7 @@ struct FleetFieldGeometry
 
 enum class FieldStep { left, right, up, down };
 
-/// The next mark in a direction: the nearest that lies more that way than across; the same if there is none.
+/// The next mark in a direction, what lies straight ahead before what is nearer but aside; the same if there is none.
 [[nodiscard]] std::size_t markBeside(const FleetFieldGeometry& geometry, std::size_t mark, FieldStep step);
 
 } // namespace padside

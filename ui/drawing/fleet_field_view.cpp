@@ -45,7 +45,7 @@ FleetFieldView::FleetFieldView(const Theme& theme, QStringList tollNames, Chance
 
 QSize FleetFieldView::sizeHint() const
 {
-    return {640, 20 * fontMetrics().height()};
+    return {640, 15 * fontMetrics().height()};
 }
 
 QSize FleetFieldView::minimumSizeHint() const

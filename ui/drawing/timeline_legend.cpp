@@ -141,9 +141,8 @@ public:
 private:
     void addOutlook()
     {
-        add(m_side * 2.6, tr("what may come, 1 on top to 5: the deeper, the likelier"),
-            [this](const QRectF& area) { paintFading(area); });
-        add(m_side * 3, tr("spent: 10, 50, 90 %"), [this](const QRectF& area) {
+        add(m_side * 2.6, tr("what may come: wider is likelier"), [this](const QRectF& area) { paintFading(area); });
+        add(m_side * 3, tr("spent with 10, 50, 90 %"), [this](const QRectF& area) {
             PlacedOutlook placed;
             placed.area = area;
             placed.spentFrom = area.left();
@@ -165,8 +164,8 @@ private:
             const double gone = step / static_cast<double>(steps - 1);
             const GradeChances chances{0, 1 - 0.75 * gone, 0.4 * gone, 0.22 * gone, 0.13 * gone};
             const double width = area.width() / steps;
-            paintStave(m_painter, QRectF(area.left() + step * width, area.top(), width, area.height()), chances,
-                       m_theme);
+            paintShares(m_painter, QRectF(area.left() + step * width, area.top(), width, area.height()), chances,
+                         m_theme);
         }
     }
 

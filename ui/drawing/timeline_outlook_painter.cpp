@@ -14,8 +14,9 @@ namespace padside {
 
 namespace {
 
-constexpr double leastShown = 0.015; ///< chances below this leave no trace
-constexpr double staveInset = 3; ///< of a lane's height, above and below
+constexpr double chancesInset = 3; ///< of a lane's height, above and below
+constexpr double deepest = 0.8; ///< share of a grade's colour where it is certain; what was seen has all of it
+constexpr double palest = 0.3; ///< where anything may be
 constexpr double hatchStep = 9;
 constexpr double numeralGap = 26; ///< between numerals of the likeliest grade
 
@@ -24,9 +25,9 @@ std::size_t likeliest(const GradeChances& chances)
     return static_cast<std::size_t>(std::ranges::max_element(chances) - chances.begin());
 }
 
-QRectF staveIn(const QRectF& lane)
+QRectF chancesIn(const QRectF& lane)
 {
-    return lane.adjusted(0, staveInset, 0, -staveInset);
+    return lane.adjusted(0, chancesInset, 0, -chancesInset);
 }
 
 /// The numeral of the likeliest grade where it begins and where it becomes another.
@@ -82,15 +83,16 @@ void paintOutlookGround(QPainter& painter, const TimelinePicture& picture)
     painter.restore();
 }
 
-void paintStave(QPainter& painter, const QRectF& area, const GradeChances& chances, const Theme& theme)
+void paintShares(QPainter& painter, const QRectF& area, const GradeChances& chances, const Theme& theme)
 {
     const QColor ground = outlookGround(theme);
-    const double line = area.height() / static_cast<double>(gradeCount);
+    // What is less certain fades.
+    const double depth = palest + (deepest - palest) * *std::ranges::max_element(chances);
+    double top = area.top();
     for (std::size_t grade = 0; grade < gradeCount; ++grade) {
-        if (chances[grade] < leastShown)
-            continue;
-        const QRectF one(area.left(), area.top() + line * static_cast<double>(grade), area.width(), line - 0.5);
-        painter.fillRect(one, mixed(theme.gradeFill[grade], ground, std::pow(chances[grade], 0.8)));
+        const double height = area.height() * chances[grade];
+        painter.fillRect(QRectF(area.left(), top, area.width(), height), mixed(theme.gradeFill[grade], ground, depth));
+        top += height;
     }
 }
 
@@ -140,10 +142,10 @@ void paintOutlooks(QPainter& painter, const TimelinePicture& picture)
     for (const PlacedOutlook& placed : picture.geometry.outlooks) {
         if (!placed.area.intersects(visible))
             continue;
-        const QRectF stave = staveIn(placed.area);
+        const QRectF band = chancesIn(placed.area);
         for (const PlacedChances& stretch : placed.stretches)
-            paintStave(painter, QRectF(stretch.from, stave.top(), stretch.to - stretch.from, stave.height()),
-                       stretch.chances, picture.theme);
+            paintShares(painter, QRectF(stretch.from, band.top(), stretch.to - stretch.from, band.height()),
+                         stretch.chances, picture.theme);
         painter.save();
         paintNumerals(painter, placed, picture.geometry.sizes, picture.theme);
         painter.restore();

@@ -15,8 +15,8 @@ void paintOutlookGround(QPainter& painter, const TimelinePicture& picture);
 /// likelier the grade. The dates of spent lie across it as a whisker from 10 to 90 % with its mark at 50 %.
 void paintOutlooks(QPainter& painter, const TimelinePicture& picture);
 
-/// The stave alone over one stretch, its lines between top and bottom of `area`.
-void paintStave(QPainter& painter, const QRectF& area, const GradeChances& chances, const Theme& theme);
+/// The band alone over one stretch.
+void paintShares(QPainter& painter, const QRectF& area, const GradeChances& chances, const Theme& theme);
 
 /// The whisker and the mark of spent; see PlacedOutlook.
 void paintSpentRange(QPainter& painter, const PlacedOutlook& placed, const Theme& theme);

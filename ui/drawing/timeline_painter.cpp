@@ -67,29 +67,32 @@ void paintGuides(QPainter& painter, const TimelinePicture& picture)
     painter.fillRect(QRectF(std::floor(geometry.todayX), top, runsOn ? 2 : 1, geometry.height - top), theme.accent);
 }
 
-/// "today" in the header, where no year stands in its way.
-void paintTodayName(QPainter& painter, const TimelinePicture& picture, double bottom)
+/// "today" in the header: among the seasons where they have no names, else where no year stands in its way.
+void paintTodayName(QPainter& painter, const TimelinePicture& picture, double half, bool seasonNames)
 {
     const TimelineGeometry& geometry = picture.geometry;
     if (!picture.timeline.until || geometry.todayX < geometry.sizes.names())
         return;
-    const QFont font = fontOf(painter, geometry.sizes.text * 0.9, true);
+    const QFont font = fontOf(painter, geometry.sizes.text * 0.84, true);
     const QFontMetricsF metrics(font);
     const QString name = TimelineWords(picture.speaker).todayName();
     const double width = metrics.horizontalAdvance(name);
     const double yearWidth = metrics.horizontalAdvance(u"00000"_s) + 8;
     const auto taken = [&](double from, double to) {
-        return to > geometry.width || from < geometry.sizes.names()
-            || std::ranges::any_of(geometry.ticks, [&](const TimeTick& tick) {
+        if (to > geometry.width || from < geometry.sizes.names())
+            return true;
+        return seasonNames && std::ranges::any_of(geometry.ticks, [&](const TimeTick& tick) {
                    return tick.kind == TimeTick::Kind::year && tick.x < to && tick.x + yearWidth > from;
                });
     };
-    for (const double left : {geometry.todayX + 4, geometry.todayX - width - 4, geometry.todayX - width / 2}) {
+    const double top = seasonNames ? 0 : half - 2;
+    const double bottom = seasonNames ? half : geometry.sizes.header;
+    for (const double left : {geometry.todayX + 5, geometry.todayX - width - 4}) {
         if (taken(left, left + width))
             continue;
         painter.setFont(font);
         painter.setPen(picture.theme.accent);
-        painter.drawText(QRectF(left, 0, width + 1, bottom), Qt::AlignVCenter | Qt::AlignLeft, name);
+        painter.drawText(QRectF(left, top, width + 1, bottom - top), Qt::AlignVCenter | Qt::AlignLeft, name);
         return;
     }
 }
@@ -213,7 +216,7 @@ void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture)
         }
     }
     upright(painter, geometry.todayX, half - 2, bottom, theme.accent);
-    paintTodayName(painter, picture, half);
+    paintTodayName(painter, picture, half, seasonNames);
     painter.restore();
     painter.setPen(QPen(theme.line, 1));
     painter.drawLine(QPointF(0, bottom - 0.5), QPointF(geometry.width, bottom - 0.5));

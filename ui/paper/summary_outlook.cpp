@@ -10,6 +10,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <cmath>
 
 namespace padside {
 
@@ -56,6 +57,8 @@ constexpr auto oneYear = static_cast<std::size_t>(Horizon::oneYear);
 constexpr std::size_t mostExpected = 3;
 constexpr double leastChanceTold = 0.02;
 constexpr double daysPerYear = 365.2425;
+constexpr double leastYears = 4; ///< drawn
+constexpr double mostYears = 10;
 
 double yearsTo(Date from, Date to)
 {
@@ -132,6 +135,7 @@ OutlookBlock outlookSection(const SummaryView& view)
     block.heading = SummaryText::tr("What to expect");
     block.firstYear = yearOf(today);
     block.yearGone = yearsTo(std::chrono::year(block.firstYear) / std::chrono::January / 1, today);
+    double last = leastYears; // a strip that is dark from its beginning tells nothing
     for (const LeadingOutlook* zone : likeliestParts(forecast)) {
         ExpectedPart part;
         part.name = view.words.part(zone->partId);
@@ -141,7 +145,9 @@ OutlookBlock outlookSection(const SummaryView& view)
         if (zone->dates.middle)
             part.middle = yearsTo(today, *zone->dates.middle);
         block.parts.push_back(std::move(part));
+        last = std::max(last, zone->dates.late ? yearsTo(today, *zone->dates.late) : mostYears);
     }
+    block.years = static_cast<int>(std::ceil(std::min(last, mostYears)));
     if (block.parts.empty()) {
         block.text = SummaryText::tr("No part is likely to give out within a year: for each the chance is below %1.")
                          .arg(percentWords(view, leastChanceTold));

@@ -170,20 +170,36 @@ TEST(TimelineOutlook, ZoomedInOnTheYearsToComeTheyFillTheView)
         EXPECT_NEAR(placed.area.left(), shown.view.geometryNow().axis.left, 1);
 }
 
-TEST(TimelineOutlook, ALikelierGradeIsDeeper)
+TEST(TimelineOutlook, ALikelierGradeIsWider)
+{
+    for (const Theme* theme : {&Theme::light(), &Theme::darkTheme(), &Theme::sunlight(), &Theme::print()}) {
+        const auto widthOfPoor = [theme](double chance) {
+            QImage image(1, 100, QImage::Format_RGB32);
+            QPainter painter(&image);
+            paintShares(painter, QRectF(0, 0, 1, 100), GradeChances{0, 0, 1 - chance, chance, 0}, *theme);
+            painter.end();
+            int same = 0; // as the lowest line, which is of the graver grade
+            for (int y = 0; y < 100; ++y)
+                same += image.pixel(0, y) == image.pixel(0, 99) ? 1 : 0;
+            return same;
+        };
+        EXPECT_EQ(widthOfPoor(0.2), 20);
+        EXPECT_EQ(widthOfPoor(0.7), 70);
+    }
+}
+
+TEST(TimelineOutlook, WhatIsLessCertainFades)
 {
     const Theme& theme = Theme::light();
-    const auto depthOf = [&](double chance) {
-        QImage image(10, 25, QImage::Format_RGB32);
-        image.fill(outlookGround(theme));
+    const auto depthOf = [&](const GradeChances& chances) {
+        QImage image(1, 100, QImage::Format_RGB32);
         QPainter painter(&image);
-        paintStave(painter, QRectF(0, 0, 10, 25), GradeChances{0, 0, 1 - chance, chance, 0}, theme);
+        paintShares(painter, QRectF(0, 0, 1, 100), chances, theme);
         painter.end();
-        return image.pixelColor(5, 17).lightnessF(); // the fourth of five lines
+        return image.pixelColor(0, 1).lightnessF();
     };
-    EXPECT_LT(depthOf(0.9), depthOf(0.5));
-    EXPECT_LT(depthOf(0.5), depthOf(0.1));
-    EXPECT_LT(depthOf(0.1), depthOf(0.0));
+    EXPECT_LT(depthOf({0, 0, 1, 0, 0}), depthOf({0, 0, 0.6, 0.4, 0}));
+    EXPECT_LT(depthOf({0, 0, 0.6, 0.4, 0}), depthOf({0, 0, 0.34, 0.33, 0.33}));
 }
 
 TEST(TimelineOutlook, TheLegendExplainsItOnlyWhereThereIsOne)

@@ -67,9 +67,9 @@ void FleetPage::makeLayout()
     m_both->addWidget(fieldPanel());
     m_both->addWidget(m_table);
     m_both->setHandleWidth(9);
-    m_both->setStretchFactor(0, 1);
-    m_both->setStretchFactor(1, 1);
-    m_both->setSizes({1, 1});
+    m_both->setStretchFactor(0, 9);
+    m_both->setStretchFactor(1, 11);
+    m_both->setSizes({270, 330}); // pixels of a small screen; larger ones share alike
     m_both->setCollapsible(1, false);
 
     auto* layout = new QVBoxLayout(this);
