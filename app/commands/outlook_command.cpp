@@ -20,7 +20,8 @@ nlohmann::ordered_json dayOrNull(const std::optional<Date>& day)
     return day ? nlohmann::ordered_json(isoText(*day)) : nlohmann::ordered_json(nullptr);
 }
 
-nlohmann::ordered_json rowOf(const ZoneForecast& zone, const UnitRecord& record, const Catalogue& catalogue)
+nlohmann::ordered_json rowOf(const LeadingOutlook& zone, double chanceToday, const UnitRecord& record,
+                             const Catalogue& catalogue)
 {
     const auto chance = [&](Horizon horizon) { return zone.spent[static_cast<std::size_t>(horizon)].chance; };
     return {{"unit", record.unit.tag},
@@ -29,15 +30,16 @@ nlohmann::ordered_json rowOf(const ZoneForecast& zone, const UnitRecord& record,
             {"within_a_year", chanceText(chance(Horizon::oneYear))},
             {"within_five_years", chanceText(chance(Horizon::fiveYears))},
             {"sentence", say(zone.when)},
-            {"because", say(zone.because)},
-            {"chance_today", zone.chanceToday},
+            {"because", say(zone.because.front())},
+            {"led_by", std::string(codeOf(zone.by))},
+            {"chance_today", chanceToday},
             {"chance_6_months", chance(Horizon::nextVisit)},
             {"chance_1_year", chance(Horizon::oneYear)},
             {"chance_2_years", chance(Horizon::twoYears)},
             {"chance_5_years", chance(Horizon::fiveYears)},
-            {"early", dayOrNull(zone.early)},
-            {"middle", dayOrNull(zone.middle)},
-            {"late", dayOrNull(zone.late)}};
+            {"early", dayOrNull(zone.dates.early)},
+            {"middle", dayOrNull(zone.dates.middle)},
+            {"late", dayOrNull(zone.dates.late)}};
 }
 
 int printOutlook(const AskedOfFile& words, const CommandSurroundings& surroundings)
@@ -53,13 +55,14 @@ int printOutlook(const AskedOfFile& words, const CommandSurroundings& surroundin
                    {"within_five_years", "5 YEARS"},
                    {"sentence", "SPENT"}},
                   {"unit", "part", "zone", "chance_today", "chance_6_months", "chance_1_year", "chance_2_years",
-                   "chance_5_years", "early", "middle", "late", "sentence", "because"},
+                   "chance_5_years", "early", "middle", "late", "led_by", "sentence", "because"},
                   {},
                   "Nothing is fitted that has an outlook on " + isoText(day) + "."};
     for (const Unit& unit : unitsFor(*store, words.unit)) {
         const UnitRecord record = store->records().unitRecord(unit.id);
-        for (const ZoneForecast& zone : unitForecast(record, catalogue, model, day).zones)
-            answer.rows.push_back(rowOf(zone, record, catalogue));
+        const UnitForecast forecast = unitForecast(record, catalogue, model, day);
+        for (const LeadingOutlook& zone : forecast.leading)
+            answer.rows.push_back(rowOf(zone, forecast.of(zone.zoneId)->chanceToday, record, catalogue));
     }
     write(answer, words.form, surroundings.out);
     return exitDone;

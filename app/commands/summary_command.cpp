@@ -80,7 +80,8 @@ int writeSummary(const SummaryWords& words, const CommandSurroundings& surroundi
                              photoOf,
                              QString::fromStdString(words.contractor),
                              words.size,
-                             localDate(surroundings.now())};
+                             localDate(surroundings.now()),
+                             unitForecast(record, catalogue, OutlookModel(catalogue), visit.on)};
     if (const auto written = exportVisitSummary(input, QString::fromStdString(words.out)); !written)
         throw StoreError(written.error());
     surroundings.out << "Wrote " << words.out << ": visit summary of " << record.unit.tag << ", " << isoText(visit.on)

@@ -11,33 +11,9 @@ namespace padside {
 
 namespace {
 
-/// Within these the pace is called usual.
-constexpr double slowPace = 0.8;
-constexpr double fastPace = 1.25;
-
 std::optional<Date> dayOf(const ZoneBelief& zone, const std::optional<double>& exposure, Date furthest)
 {
     return exposure ? zone.trail.clock.dayAfter(zone.trail.today, *exposure, furthest) : std::nullopt;
-}
-
-Sentence whenSentence(const ZoneForecast& forecast, Date today)
-{
-    if (!forecast.early)
-        return {PADSIDE_SAY("Spent later than {0}, with a chance of more than 90 %."), {forecast.furthest}};
-    if (forecast.late == today)
-        return {PADSIDE_SAY("Spent by today, with a chance of at least 90 %."), {}};
-    if (!forecast.middle) {
-        return {PADSIDE_SAY("There is a chance of 10 % that it is spent by {0}, and of less than 50 % by {1}."),
-                {*forecast.early, forecast.furthest}};
-    }
-    if (!forecast.late) {
-        return {
-            PADSIDE_SAY("Spent from {0} on (10 %), in the middle by {1} (50 %), and with a chance of 90 % only later "
-                        "than {2}."),
-            {*forecast.early, *forecast.middle, forecast.furthest}};
-    }
-    return {PADSIDE_SAY("Spent between {0} (10 %) and {2} (90 %), in the middle by {1} (50 %)."),
-            {*forecast.early, *forecast.middle, *forecast.late}};
 }
 
 Sentence becauseSentence(const ZoneBelief& zone)
@@ -103,6 +79,26 @@ std::vector<Sentence> notesOn(const ZoneBelief& zone)
 
 } // namespace
 
+Sentence whenSpent(const SpentDates& dates, Date today, Date furthest)
+{
+    if (!dates.early)
+        return {PADSIDE_SAY("Spent later than {0}, with a chance of more than 90 %."), {furthest}};
+    if (dates.late == today)
+        return {PADSIDE_SAY("Spent by today, with a chance of at least 90 %."), {}};
+    if (!dates.middle) {
+        return {PADSIDE_SAY("There is a chance of 10 % that it is spent by {0}, and of less than 50 % by {1}."),
+                {*dates.early, furthest}};
+    }
+    if (!dates.late) {
+        return {
+            PADSIDE_SAY("Spent from {0} on (10 %), in the middle by {1} (50 %), and with a chance of 90 % only later "
+                        "than {2}."),
+            {*dates.early, *dates.middle, furthest}};
+    }
+    return {PADSIDE_SAY("Spent between {0} (10 %) and {2} (90 %), in the middle by {1} (50 %)."),
+            {*dates.early, *dates.middle, *dates.late}};
+}
+
 double chanceSpentBy(const ZoneBelief& zone, Date by)
 {
     return chanceSpentAfter(zone.belief, *zone.chain, zone.trail.clock.yearsBetween(zone.trail.today, by));
@@ -114,6 +110,7 @@ ZoneForecast forecastZone(const ZoneBelief& zone, const OutlookFigures& figures,
     forecast.partId = zone.trail.partId;
     forecast.zoneId = zone.trail.zoneId;
     forecast.chanceToday = zone.belief.chanceSpent();
+    forecast.pace = zone.belief.meanPace();
     for (const Date day : by)
         forecast.spent.push_back({day, chanceSpentBy(zone, day)});
     const Date today = zone.trail.today;
@@ -122,7 +119,7 @@ ZoneForecast forecastZone(const ZoneBelief& zone, const OutlookFigures& figures,
     forecast.early = dayOf(zone, range.early, forecast.furthest);
     forecast.middle = dayOf(zone, range.middle, forecast.furthest);
     forecast.late = dayOf(zone, range.late, forecast.furthest);
-    forecast.when = whenSentence(forecast, today);
+    forecast.when = whenSpent(forecast.dates(), today, forecast.furthest);
     forecast.because = becauseSentence(zone);
     forecast.notes = notesOn(zone);
     return forecast;

@@ -20,16 +20,35 @@ struct ChanceBy
     friend bool operator==(const ChanceBy&, const ChanceBy&) = default;
 };
 
+/// Within these a zone's pace is called usual.
+constexpr double slowPace = 0.8;
+constexpr double fastPace = 1.25;
+
+/// When something is spent: the days on which its chance reaches 10, 50 and 90 %; empty where that is too far away.
+struct SpentDates
+{
+    std::optional<Date> early;
+    std::optional<Date> middle;
+    std::optional<Date> late;
+
+    friend bool operator==(const SpentDates&, const SpentDates&) = default;
+};
+
+/// The range in words: "Spent between … and …"; what is empty is later than `furthest`.
+[[nodiscard]] Sentence whenSpent(const SpentDates& dates, Date today, Date furthest);
+
 /// The outlook of one zone.
 struct ZoneForecast
 {
     PartId partId;
     ZoneId zoneId;
     double chanceToday = 0; ///< that it is spent already
+    double pace = 1; ///< how fast it gets worse, as a multiple of its kind
     std::vector<ChanceBy> spent; ///< for the days asked for, in their order
     std::optional<Date> early; ///< chance of spent reaches 10 %; empty: later than `furthest`
     std::optional<Date> middle; ///< 50 %
     std::optional<Date> late; ///< 90 %
+    [[nodiscard]] SpentDates dates() const { return {early, middle, late}; }
     Date furthest{}; ///< no dates are told beyond this
     Sentence when; ///< the range of dates in words
     Sentence because; ///< what it rests on: what was seen, and the zone's own pace

@@ -29,6 +29,10 @@ ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const O
 {
     ReviewedUnit reviewed;
     reviewed.review = review(record, catalogue, model, today);
+    const UnitForecast forecast = unitForecast(record, catalogue, model, today);
+    reviewed.losses = likelyLosses(record, catalogue, forecast);
+    for (std::size_t day = 0; day < forecast.unit.stops.size(); ++day)
+        reviewed.stops[day] = forecast.unit.stops[day].chance;
     std::erase_if(record.parts, [today](const Part& part) {
         return (part.removedOn && *part.removedOn <= today) || (part.fittedOn && *part.fittedOn > today);
     });

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/record/unit_record.h"
+#include "core/review/likely_loss.h"
 #include "core/review/unit_review.h"
 
 #include <memory>
@@ -18,6 +19,8 @@ struct ReviewedUnit
     Unit unit;
     std::vector<Part> fitted; ///< parts fitted today, in the catalogue's order
     UnitReview review;
+    LikelyLosses losses{}; ///< what a failure would cost and how likely it is
+    std::array<double, horizonCount> stops{}; ///< chance that it stops by then
 
     friend bool operator==(const ReviewedUnit&, const ReviewedUnit&) = default;
 };

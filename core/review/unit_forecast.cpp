@@ -6,8 +6,36 @@
 #include "core/review/record_at.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace padside {
+
+namespace {
+
+constexpr auto ranking = static_cast<std::size_t>(Horizon::oneYear);
+
+/// What was measured of each zone stands beside its outlook.
+std::vector<LeadingOutlook> leadingOutlooks(const UnitRecord& known, const Catalogue& catalogue,
+                                            const UnitForecast& forecast)
+{
+    const std::vector<ZoneMeasure> measures = zoneMeasures(known, catalogue);
+    std::vector<LeadingOutlook> leading;
+    for (const ZoneForecast& zone : forecast.zones) {
+        std::vector<MeasuredOutlook> measured;
+        for (const ZoneMeasure& measure : measures) {
+            if (measure.zoneId != zone.zoneId)
+                continue;
+            if (const auto one = measuredOutlook(measure, catalogue, forecast.today, zone.furthest))
+                measured.push_back(*one);
+        }
+        leading.push_back(leadingOutlook(zone, measured, forecast.today));
+    }
+    std::ranges::stable_sort(leading, std::greater{},
+                             [](const LeadingOutlook& zone) { return zone.spent[ranking].chance; });
+    return leading;
+}
+
+} // namespace
 
 std::array<Date, horizonCount> horizonsAfter(Date today)
 {
@@ -18,6 +46,12 @@ const ZoneForecast* UnitForecast::of(ZoneId zone) const
 {
     const auto found = std::ranges::find(zones, zone, &ZoneForecast::zoneId);
     return found == zones.end() ? nullptr : &*found;
+}
+
+const LeadingOutlook* UnitForecast::leadingOf(ZoneId zone) const
+{
+    const auto found = std::ranges::find(leading, zone, &LeadingOutlook::zoneId);
+    return found == leading.end() ? nullptr : &*found;
 }
 
 UnitForecast unitForecast(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date today)
@@ -32,9 +66,9 @@ UnitForecast unitForecast(const UnitRecord& record, const Catalogue& catalogue, 
     const std::vector<ZoneBelief> beliefs = zoneBeliefs(known, catalogue, model, today);
     for (const ZoneBelief& belief : beliefs)
         forecast.zones.push_back(forecastZone(belief, catalogue.outlook(), forecast.by));
-    constexpr auto ranking = static_cast<std::size_t>(Horizon::oneYear);
     std::ranges::stable_sort(forecast.zones, std::greater{},
                              [](const ZoneForecast& zone) { return zone.spent[ranking].chance; });
+    forecast.leading = leadingOutlooks(known, catalogue, forecast);
     forecast.unit = unitOutlook(known, catalogue, beliefs, forecast.by);
     return forecast;
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/outlook/unit_outlook.h"
+#include "core/review/leading_outlook.h"
 
 #include <array>
 #include <vector>
@@ -22,9 +23,11 @@ struct UnitForecast
     Date today{};
     std::array<Date, horizonCount> by{};
     std::vector<ZoneForecast> zones; ///< of fitted parts, likeliest to be spent within a year first
+    std::vector<LeadingOutlook> leading; ///< of the same zones, walls and rust beside the grades, likeliest first too
     UnitOutlook unit; ///< that it stops, by the same days
 
     [[nodiscard]] const ZoneForecast* of(ZoneId zone) const; ///< or nullptr
+    [[nodiscard]] const LeadingOutlook* leadingOf(ZoneId zone) const; ///< or nullptr
 };
 
 /// The outlook of one unit as of `today`: the same record, catalogue and rates give the same answer. What is entered

@@ -4,6 +4,8 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/forecast.h"
+#include "core/outlook/grade_course.h"
 #include "core/record/unit_record.h"
 
 #include <optional>
@@ -67,6 +69,16 @@ struct TimelineLife
     friend bool operator==(const TimelineLife&, const TimelineLife&) = default;
 };
 
+/// How a lane is expected to go on after today.
+struct TimelineOutlook
+{
+    std::vector<GradesBy> course; ///< chances of its grades, today first
+    SpentDates spent;
+    Sentence when; ///< the range of dates of spent, in words
+    std::vector<Sentence> because;
+    std::string zone; ///< in a part's worst lane: the zone that is spent first
+};
+
 /// One zone through the years; the zones of a part and of what replaced it follow one another.
 struct TimelineLane
 {
@@ -75,6 +87,7 @@ struct TimelineLane
     std::vector<TimelineLife> lives;
     std::vector<TimelineBand> bands;
     std::vector<TimelineMark> marks; ///< by date
+    std::optional<TimelineOutlook> outlook = {};
 };
 
 /// One place for a part and the parts that have stood in it.
@@ -98,6 +111,7 @@ struct Timeline
 {
     Date first{}; ///< the first day shown
     Date today{};
+    std::optional<Date> until; ///< the last day of the outlook; empty: nothing is told of what comes
     SeasonWeeks spring;
     SeasonWeeks fall;
     std::vector<TimelineGroup> groups;

@@ -3,6 +3,7 @@
 
 #include "ui/drawing/timeline_geometry.h"
 
+#include "ui/drawing/timeline_outlook_place.h"
 #include "ui/drawing/timeline_thinning.h"
 
 #include <algorithm>
@@ -102,7 +103,12 @@ std::optional<MarkPlace> TimelineGeometry::markAt(double x, double y) const
     const auto topmost = std::find_if(marks.rbegin(), marks.rend(), [x, y](const PlacedMark& mark) {
         return mark.painted() && mark.area.adjusted(-2, -2, 2, 2).contains(x, y);
     });
-    return topmost == marks.rend() ? std::nullopt : std::optional(topmost->place);
+    if (topmost != marks.rend())
+        return topmost->place;
+    const auto outlook
+        = std::ranges::find_if(outlooks, [x, y](const PlacedOutlook& one) { return one.area.contains(x, y); });
+    return outlook == outlooks.end() ? std::nullopt
+                                     : std::optional(MarkPlace{outlook->group, outlook->lane, outlookMark});
 }
 
 const PlacedMark* TimelineGeometry::placed(const MarkPlace& place) const
@@ -131,9 +137,18 @@ const PlacedGroup* TimelineGeometry::placedGroup(std::size_t group) const
     return placed == groups.end() ? nullptr : &*placed;
 }
 
+const PlacedOutlook* TimelineGeometry::placedOutlook(std::size_t group, std::size_t lane) const
+{
+    const auto placed = std::ranges::find_if(
+        outlooks, [&](const PlacedOutlook& one) { return one.group == group && one.lane == lane; });
+    return placed == outlooks.end() ? nullptr : &*placed;
+}
+
 DaySpan wholeSpan(const Timeline& timeline)
 {
     const double days = dayNumber(timeline.today) - dayNumber(timeline.first);
+    if (timeline.until)
+        return DaySpan{dayNumber(timeline.first), dayNumber(*timeline.until)};
     return DaySpan{dayNumber(timeline.first),
                    dayNumber(timeline.today) + std::max(leastMarginDays, std::ceil(days * todayMargin))};
 }
@@ -162,6 +177,7 @@ TimelineGeometry layOut(const Timeline& timeline, const TimelineSizes& sizes, do
                                   QRectF(sizes.names(), y, width - sizes.names(), sizes.lane)};
             geometry.lanes.push_back(lane);
             placeLane(geometry, isFolded ? group.worst : group.lanes[l], lane, crowded);
+            placeOutlook(geometry, isFolded ? group.worst : group.lanes[l], lane);
             y += sizes.lane;
         }
         y += sizes.groupGap / 2;

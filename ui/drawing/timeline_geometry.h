@@ -52,6 +52,9 @@ struct MarkPlace
 constexpr std::size_t laneName = static_cast<std::size_t>(-1);
 constexpr std::size_t partHeading = static_cast<std::size_t>(-2);
 
+/// In the place of a mark: what the lane is expected to become.
+constexpr std::size_t outlookMark = static_cast<std::size_t>(-3);
+
 /// Where a lane lies.
 struct PlacedLane
 {
@@ -112,6 +115,28 @@ struct PlacedBand
     bool sure = true;
 };
 
+/// The chances of the grades over a stretch of days to come.
+struct PlacedChances
+{
+    double from = 0;
+    double to = 0;
+    GradeChances chances{};
+};
+
+/// Where a lane runs on after today, as far as it is in sight.
+struct PlacedOutlook
+{
+    std::size_t group = 0;
+    std::size_t lane = 0;
+    QRectF area; ///< from today (or the left edge) to the last day (or the right edge)
+    std::vector<PlacedChances> stretches; ///< from left to right, without gaps
+    QRectF spent; ///< the mark at the day of 50 %; empty where that is out of sight
+    double spentFrom = 0; ///< the whisker from 10 % to 90 %, cut off at the area's ends
+    double spentTo = 0; ///< not above spentFrom: the whisker is out of sight
+    bool earlySeen = false; ///< the whisker's ends are in sight
+    bool lateSeen = false;
+};
+
 /// Days shown, with fractions.
 struct DaySpan
 {
@@ -136,16 +161,18 @@ struct TimelineGeometry
     std::vector<PlacedBand> bands;
     std::vector<PlacedMark> marks; ///< in order of group, lane and date
     std::vector<PlacedRun> runs;
+    std::vector<PlacedOutlook> outlooks;
 
-    /// The topmost mark at a point, if any.
+    /// The topmost mark at a point, or the outlook there, if any.
     [[nodiscard]] std::optional<MarkPlace> markAt(double x, double y) const;
     [[nodiscard]] const PlacedMark* placed(const MarkPlace& place) const; ///< null if its lane is folded away
     [[nodiscard]] const PlacedLane* laneAt(double y) const; ///< null between groups
     [[nodiscard]] const PlacedLane* placedLane(std::size_t group, std::size_t lane) const;
     [[nodiscard]] const PlacedGroup* placedGroup(std::size_t group) const;
+    [[nodiscard]] const PlacedOutlook* placedOutlook(std::size_t group, std::size_t lane) const;
 };
 
-/// All the days of a timeline, with a margin after today where a forecast will stand.
+/// All the days of a timeline and of its outlook, with a margin after them.
 [[nodiscard]] DaySpan wholeSpan(const Timeline& timeline);
 
 /// Groups whose lanes are folded into one.

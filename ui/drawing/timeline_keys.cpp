@@ -33,6 +33,12 @@ std::optional<MarkPlace> startOf(const Timeline& timeline, const TimelineGeometr
     return std::nullopt;
 }
 
+/// Where the name of a place's lane stands.
+MarkPlace nameOf(const MarkPlace& place)
+{
+    return {place.group, place.lane == worstLane ? partHeading : place.lane, laneName};
+}
+
 bool isName(const MarkPlace& place)
 {
     return place.mark == laneName;
@@ -52,16 +58,27 @@ void TimelineView::selectBeside(int step)
             select(MarkPlace{place.group, 0, laneName});
         return;
     }
-    const std::size_t count = laneOf(m_timeline, place.group, place.lane).marks.size();
+    const TimelineLane& lane = laneOf(m_timeline, place.group, place.lane);
+    const std::size_t count = lane.marks.size();
+    const MarkPlace ahead{place.group, place.lane, outlookMark};
+    if (place.mark == outlookMark) {
+        if (step < 0)
+            select(count > 0 ? MarkPlace{place.group, place.lane, count - 1} : nameOf(place));
+        return;
+    }
     if (isName(place)) {
         if (step > 0 && count > 0)
             select(MarkPlace{place.group, place.lane, 0});
+        else if (step > 0 && lane.outlook)
+            select(ahead);
         else if (step < 0 && foldable)
             select(MarkPlace{place.group, partHeading, laneName});
         return;
     }
     if (step < 0 && place.mark == 0)
-        place = MarkPlace{place.group, place.lane == worstLane ? partHeading : place.lane, laneName};
+        place = nameOf(place);
+    else if (step > 0 && place.mark + 1 == count && lane.outlook)
+        place = ahead;
     else
         place.mark = std::min(place.mark + static_cast<std::size_t>(step), count - 1);
     select(place);
@@ -82,7 +99,12 @@ void TimelineView::selectAcross(int step)
         if (onHeading && foldable && lane.group != m_selected->group)
             return select(MarkPlace{lane.group, partHeading, laneName});
         if (isName(*m_selected) && !onHeading)
-            return select(MarkPlace{lane.group, lane.lane == worstLane ? partHeading : lane.lane, laneName});
+            return select(nameOf({lane.group, lane.lane, laneName}));
+        if (m_selected->mark == outlookMark) {
+            if (!laneOf(m_timeline, lane.group, lane.lane).outlook)
+                continue;
+            return select(MarkPlace{lane.group, lane.lane, outlookMark});
+        }
         if (onHeading || marks.empty())
             continue;
         const Date on = laneOf(m_timeline, m_selected->group, m_selected->lane).marks[m_selected->mark].on;

@@ -5,6 +5,7 @@
 
 #include "ui/drawing/grade_mark.h"
 #include "ui/drawing/theme.h"
+#include "ui/drawing/timeline_outlook_painter.h"
 #include "ui/drawing/timeline_signs.h"
 #include "ui/drawing/timeline_words.h"
 
@@ -44,6 +45,7 @@ struct Used
     bool runs = false; ///< equal grades one after the other
     bool added = false;
     bool taken = false;
+    bool outlook = false;
     std::set<TreatmentKind> treatments;
 };
 
@@ -52,6 +54,7 @@ Used usedIn(const Timeline& timeline)
     Used used;
     for (const TimelineGroup& group : timeline.groups) {
         for (const TimelineLane& lane : group.lanes) {
+            used.outlook |= lane.outlook.has_value();
             for (const TimelineMark& mark : lane.marks) {
                 used.found |= mark.found.has_value();
                 used.left |= mark.left.has_value();
@@ -129,11 +132,43 @@ public:
             add(small(), tr("call-out"), [this](const QRectF& area) {
                 paintVisitSign(m_painter, smallIn(area), VisitReason::callOut, false, m_theme);
             });
+        if (used.outlook)
+            addOutlook();
     }
 
     [[nodiscard]] const std::vector<LegendSign>& all() const { return m_entries; }
 
 private:
+    void addOutlook()
+    {
+        add(m_side * 2.6, tr("what may come: wider is likelier"), [this](const QRectF& area) { paintFading(area); });
+        add(m_side * 3, tr("spent with 10, 50, 90 %"), [this](const QRectF& area) {
+            PlacedOutlook placed;
+            placed.area = area;
+            placed.spentFrom = area.left();
+            placed.spentTo = area.right();
+            placed.earlySeen = placed.lateSeen = true;
+            const double side = std::round(m_side * 0.8);
+            placed.spent = QRectF(std::round(area.left() + area.width() * 0.4 - side / 2),
+                                  std::round(area.center().y() - side / 2), side, side);
+            paintSpentRange(m_painter, placed, m_theme);
+        });
+    }
+
+    /// From surely 2 to anything, as a lane goes.
+    void paintFading(const QRectF& area)
+    {
+        m_painter.fillRect(area, outlookGround(m_theme));
+        constexpr int steps = 6;
+        for (int step = 0; step < steps; ++step) {
+            const double gone = step / static_cast<double>(steps - 1);
+            const GradeChances chances{0, 1 - 0.75 * gone, 0.4 * gone, 0.22 * gone, 0.13 * gone};
+            const double width = area.width() / steps;
+            paintShares(m_painter, QRectF(area.left() + step * width, area.top(), width, area.height()), chances,
+                         m_theme);
+        }
+    }
+
     void addGrades(const Used& used)
     {
         for (const auto& row : codesOf(Grade{}))

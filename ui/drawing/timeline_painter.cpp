@@ -5,6 +5,7 @@
 
 #include "ui/drawing/grade_mark.h"
 #include "ui/drawing/theme.h"
+#include "ui/drawing/timeline_outlook_painter.h"
 #include "ui/drawing/timeline_signs.h"
 #include "ui/drawing/timeline_words.h"
 
@@ -62,7 +63,38 @@ void paintGuides(QPainter& painter, const TimelinePicture& picture)
     painter.setPen(QPen(theme.line, 1));
     for (const PlacedGroup& group : geometry.groups)
         painter.drawLine(QPointF(0, group.area.bottom() - 0.5), QPointF(geometry.width, group.area.bottom() - 0.5));
-    upright(painter, geometry.todayX, top, geometry.height, theme.accent);
+    const bool runsOn = picture.timeline.until.has_value(); // what was seen ends here, what may come begins
+    painter.fillRect(QRectF(std::floor(geometry.todayX), top, runsOn ? 2 : 1, geometry.height - top), theme.accent);
+}
+
+/// "today" in the header: among the seasons where they have no names, else where no year stands in its way.
+void paintTodayName(QPainter& painter, const TimelinePicture& picture, double half, bool seasonNames)
+{
+    const TimelineGeometry& geometry = picture.geometry;
+    if (!picture.timeline.until || geometry.todayX < geometry.sizes.names())
+        return;
+    const QFont font = fontOf(painter, geometry.sizes.text * 0.84, true);
+    const QFontMetricsF metrics(font);
+    const QString name = TimelineWords(picture.speaker).todayName();
+    const double width = metrics.horizontalAdvance(name);
+    const double yearWidth = metrics.horizontalAdvance(u"00000"_s) + 8;
+    const auto taken = [&](double from, double to) {
+        if (to > geometry.width || from < geometry.sizes.names())
+            return true;
+        return seasonNames && std::ranges::any_of(geometry.ticks, [&](const TimeTick& tick) {
+                   return tick.kind == TimeTick::Kind::year && tick.x < to && tick.x + yearWidth > from;
+               });
+    };
+    const double top = seasonNames ? 0 : half - 2;
+    const double bottom = seasonNames ? half : geometry.sizes.header;
+    for (const double left : {geometry.todayX + 5, geometry.todayX - width - 4}) {
+        if (taken(left, left + width))
+            continue;
+        painter.setFont(font);
+        painter.setPen(picture.theme.accent);
+        painter.drawText(QRectF(left, top, width + 1, bottom - top), Qt::AlignVCenter | Qt::AlignLeft, name);
+        return;
+    }
 }
 
 /// A thin line wherever a part was fitted, seen or not.
@@ -87,6 +119,15 @@ void paintSeasons(QPainter& painter, const TimelinePicture& picture, double top,
 
 void paintSelected(QPainter& painter, const TimelinePicture& picture)
 {
+    if (picture.selected && picture.selected->mark == outlookMark) {
+        const PlacedOutlook* outlook = picture.geometry.placedOutlook(picture.selected->group, picture.selected->lane);
+        if (outlook) {
+            painter.setBrush(Qt::NoBrush);
+            painter.setPen(QPen(picture.theme.accent, 2));
+            painter.drawRect(outlook->area.adjusted(1, 1, -1, -1));
+        }
+        return;
+    }
     const PlacedMark* chosen = picture.selected ? picture.geometry.placed(*picture.selected) : nullptr;
     if (!chosen)
         return;
@@ -175,6 +216,7 @@ void paintTimelineHeader(QPainter& painter, const TimelinePicture& picture)
         }
     }
     upright(painter, geometry.todayX, half - 2, bottom, theme.accent);
+    paintTodayName(painter, picture, half, seasonNames);
     painter.restore();
     painter.setPen(QPen(theme.line, 1));
     painter.drawLine(QPointF(0, bottom - 0.5), QPointF(geometry.width, bottom - 0.5));
@@ -234,11 +276,13 @@ void paintTimelineLanes(QPainter& painter, const TimelinePicture& picture)
     painter.save();
     painter.setClipRect(lanes, Qt::IntersectClip);
     painter.fillRect(lanes, picture.theme.panel);
+    paintOutlookGround(painter, picture);
     paintSeasons(painter, picture, header, geometry.height);
     paintGuides(painter, picture);
     paintLives(painter, picture);
     const QRectF visible = painter.clipBoundingRect();
     const auto inSight = [&visible](const QRectF& area) { return area.adjusted(-8, -8, 8, 8).intersects(visible); };
+    paintOutlooks(painter, picture);
     for (const PlacedBand& band : geometry.bands) {
         if (band.area.intersects(visible))
             paintBand(painter, band.area, band.grade, band.sure, picture.theme);

@@ -46,13 +46,15 @@ bool isThere(const Timeline& timeline, const MarkPlace& place)
         return hasLane(timeline, place)
             || (place.lane == partHeading && place.group < timeline.groups.size()
                 && timeline.groups[place.group].foldable());
+    if (place.mark == outlookMark)
+        return hasLane(timeline, place) && laneOf(timeline, place.group, place.lane).outlook.has_value();
     return markIn(timeline, place) != nullptr;
 }
 
 /// The same mark in another timeline: same lane, same visit or day.
 std::optional<MarkPlace> sameMark(const Timeline& before, const MarkPlace& place, const Timeline& after)
 {
-    if (place.mark == laneName)
+    if (place.mark == laneName || place.mark == outlookMark)
         return isThere(after, place) ? std::optional(place) : std::nullopt;
     const TimelineMark* old = markIn(before, place);
     if (!old || !hasLane(after, place))
@@ -332,14 +334,15 @@ void TimelineView::ensureVisible(const MarkPlace& place)
         return;
     // Copies: scrolling lays out anew and takes what was placed away.
     const QRectF row = lane ? lane->area : group->heading;
-    const double x = mark ? mark->x : 0;
+    const bool ahead = place.mark == outlookMark;
+    const double x = mark ? mark->x : m_geometry.todayX;
     const double top = row.top() - m_sizes.header - 6;
     const double bottom = row.top() + m_sizes.lane + 6 - viewport()->height();
     if (verticalScrollBar()->value() > top)
         verticalScrollBar()->setValue(static_cast<int>(top));
     else if (verticalScrollBar()->value() < bottom)
         verticalScrollBar()->setValue(static_cast<int>(std::ceil(bottom)));
-    if (!mark)
+    if (!mark && !ahead)
         return;
     const double reach = m_sizes.mark + m_sizes.leftMark + 12;
     const double before = x - reach / 2 - m_sizes.names();

@@ -6,6 +6,7 @@
 #include <QStringList>
 #include <QTime>
 
+#include <algorithm>
 #include <array>
 
 using namespace Qt::Literals::StringLiterals;
@@ -188,6 +189,33 @@ QString TimelineWords::nameSentence(const Timeline& timeline, const MarkPlace& p
     return said;
 }
 
+QString TimelineWords::todayName() const
+{
+    return tr("today");
+}
+
+QString TimelineWords::outlookSentence(const Timeline& timeline, const MarkPlace& place) const
+{
+    const TimelineGroup& group = timeline.groups.at(place.group);
+    const TimelineLane& lane = laneOf(timeline, place.group, place.lane);
+    const TimelineOutlook& outlook = *lane.outlook;
+    const QString zone = place.lane == worstLane ? word(outlook.zone) : zoneName(lane);
+    QStringList said{tr("%1, what comes: %2", "place, a sentence")
+                         .arg(tr("%1, %2", "part, zone").arg(partName(group), zone),
+                              QString::fromStdString(say(outlook.when, m_speaker)))};
+    const GradesBy& end = outlook.course.back();
+    const auto grade = std::ranges::max_element(end.chances) - end.chances.begin();
+    const auto percent = [this](double share) {
+        return QString::fromStdString(m_speaker.amount(Amount{share, QuantityKind::ratio}));
+    };
+    said << tr("On %1 likeliest %2 (%3), spent %4.", "date, grade, chance, chance")
+                .arg(QString::fromStdString(m_speaker.date(end.by)), gradeText(static_cast<Grade>(grade + 1)),
+                     percent(end.chances[static_cast<std::size_t>(grade)]), percent(end.chances.back()));
+    for (const Sentence& because : outlook.because)
+        said << QString::fromStdString(say(because, m_speaker));
+    return said.join(u' ');
+}
+
 QString TimelineWords::more(int marks) const
 {
     return u' '
@@ -200,6 +228,8 @@ QString TimelineWords::sentence(const Timeline& timeline, const MarkPlace& place
 {
     if (place.mark == laneName)
         return nameSentence(timeline, place);
+    if (place.mark == outlookMark)
+        return outlookSentence(timeline, place);
     const TimelineGroup& group = timeline.groups.at(place.group);
     const TimelineLane& lane = laneOf(timeline, place.group, place.lane);
     const TimelineMark& mark = lane.marks.at(place.mark);
@@ -246,6 +276,9 @@ QString TimelineWords::summary(const Timeline& timeline) const
                     QString::fromStdString(m_speaker.date(visits.back().on)))
                .arg(visits.size())
                .arg(zones)
+        + (timeline.until
+               ? tr("What may come is told until %1. ").arg(QString::fromStdString(m_speaker.date(*timeline.until)))
+               : QString())
         + (grades.isEmpty() ? tr("No grades yet.") : tr("Zones now at each grade: %1.").arg(grades.join(u", "_s)));
 }
 

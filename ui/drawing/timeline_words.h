@@ -22,6 +22,7 @@ public:
 
     [[nodiscard]] QString partName(const TimelineGroup& group) const;
     [[nodiscard]] QString zoneName(const TimelineLane& lane) const;
+    [[nodiscard]] QString todayName() const;
     /// What a mark says and why: "2025-05-06 spring: Suction accumulator, bottom: 3 marked, was 2 worn on 2024-10-02,
     /// wet. “bottom was wet” Flag: …". `raised` are the flags its visit raised about it, the gravest first; that one is
     /// said, the others are counted. The name of a lane or part has a sentence too.
@@ -39,6 +40,7 @@ public:
 
 private:
     [[nodiscard]] QString what(const TimelineMark& mark) const;
+    [[nodiscard]] QString outlookSentence(const Timeline& timeline, const MarkPlace& place) const;
     [[nodiscard]] QString nameSentence(const Timeline& timeline, const MarkPlace& place) const;
     [[nodiscard]] QString wasBefore(const TimelineMark& mark) const;
     [[nodiscard]] QString treatmentText(const Treatment& treatment) const;

@@ -3,6 +3,7 @@
 
 #include "ui/paper/block_setter.h"
 
+#include "ui/paper/outlook_setter.h"
 #include "ui/paper/table_setter.h"
 #include "ui/paper/type_setting.h"
 
@@ -146,6 +147,12 @@ struct BlockSetter
         append(runs, setLines(drawing.under, Face::small, Ink::soft, size.width()), left,
                top + size.height() + captionGap);
         into.items.push_back(itemOf(std::move(runs), spaceBeforeBlock));
+    }
+
+    void operator()(const OutlookBlock& outlook) const
+    {
+        for (SetItem& item : setOutlook(outlook, width))
+            into.items.push_back(std::move(item));
     }
 
     void operator()(const SignatureBlock& signatures) const

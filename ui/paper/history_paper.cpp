@@ -6,6 +6,7 @@
 #include "ui/drawing/theme.h"
 #include "ui/drawing/timeline_legend.h"
 #include "ui/drawing/timeline_measure.h"
+#include "ui/drawing/timeline_outlook.h"
 #include "ui/drawing/timeline_painter.h"
 #include "ui/paper/part_words.h"
 #include "ui/paper/type_setting.h"
@@ -115,6 +116,11 @@ public:
         , m_words(input.record, input.catalogue, input.speaker)
         , m_timeline(timelineOf(input.record, input.catalogue, input.today))
     {
+        if (input.outlook != nullptr) {
+            addOutlook(m_timeline, unitForecast(input.record, input.catalogue, *input.outlook, input.today),
+                       zoneCourses(input.record, input.catalogue, *input.outlook, input.today,
+                                   yearsAhead(m_timeline.first, input.today)));
+        }
         m_document.size = input.size;
         m_document.landscape = true;
         m_document.title = HistoryText::tr("%1, history %2 to %3")

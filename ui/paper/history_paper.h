@@ -4,8 +4,11 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/outlook_model.h"
 #include "core/record/unit_record.h"
 #include "ui/paper/paper_sheet.h"
+
+#include <memory>
 
 namespace padside {
 
@@ -19,6 +22,7 @@ struct HistoryInput
     const Speaker& speaker; ///< must also outlive the document, which says its words while it is painted
     PaperSize size = PaperSize::a4;
     Date today{};
+    std::shared_ptr<const OutlookModel> outlook = {}; ///< of what may come; without, nothing is said of it
 };
 
 /// A unit's timeline on landscape pages, painted as on the screen: parts go to the next page as a whole, the lanes of

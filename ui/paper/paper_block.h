@@ -10,6 +10,7 @@
 
 #include <functional>
 #include <optional>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -121,13 +122,34 @@ struct DrawingBlock
     QString under{}; ///< text of second rank below it; may be empty
 };
 
+/// A part on its way to being spent.
+struct ExpectedPart
+{
+    QString name;
+    QString chance; ///< of giving out within a year
+    QString dates; ///< the range in words
+    std::vector<std::pair<double, double>> chances; ///< years from now and the chance of spent by then, both rising
+    std::optional<double> middle; ///< years to a chance of 50 %; empty: beyond what is drawn
+};
+
+/// What is expected, in words and as strips along the years that get darker as a part gets likelier to be spent.
+struct OutlookBlock
+{
+    QString heading;
+    QString text;
+    std::vector<ExpectedPart> parts; ///< may be empty: words alone
+    int firstYear = 0; ///< of today
+    double yearGone = 0; ///< the share of it that is over
+    int years = 10; ///< drawn
+};
+
 /// Lines to sign on.
 struct SignatureBlock
 {
     std::vector<QString> lines;
 };
 
-using PaperBlock = std::variant<TitleBlock, TableBlock, PhotoBlock, PhotoRowsBlock, DrawingBlock, SignatureBlock>;
+using PaperBlock = std::variant<TitleBlock, TableBlock, PhotoBlock, PhotoRowsBlock, DrawingBlock, OutlookBlock, SignatureBlock>;
 
 /// A whole document before it is set: blocks in order.
 struct PaperContent

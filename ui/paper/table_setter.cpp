@@ -17,7 +17,7 @@ namespace {
 constexpr double columnGap = 34;
 constexpr double arrowWidth = 44;
 constexpr double marksWidth = 2 * markWidth + arrowWidth;
-constexpr double rowPadding = 6; ///< above and below the hairline between rows
+constexpr double rowPadding = 3; ///< above and below the hairline between rows
 constexpr double ruleToText = 10;
 constexpr double titlesToRow = 4;
 constexpr double boxHeight = 56; ///< room for a pencil in a gloved hand

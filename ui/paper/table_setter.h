@@ -8,7 +8,7 @@
 namespace padside {
 
 /// Room above a block.
-constexpr double spaceBeforeBlock = 42;
+constexpr double spaceBeforeBlock = 28;
 /// Headings hang in a column of their own, left of what they head.
 constexpr double headingColumn = 300;
 constexpr double markWidth = 46;

@@ -59,6 +59,8 @@ PaperContent visitSummaryContent(const SummaryInput& input, const VisitChanges& 
     addTable(content, meaningSection(view));
     addTable(content, workSection(view));
     addTable(content, refrigerantSection(view));
+    if (OutlookBlock outlook = outlookSection(view); !outlook.text.isEmpty())
+        content.blocks.emplace_back(std::move(outlook));
     if (PhotoBlock photos = photoSection(view); !photos.pairs.empty() || !photos.closing.isEmpty())
         content.blocks.emplace_back(std::move(photos));
     addTable(content, nextChecksSection(view));

@@ -13,8 +13,8 @@
 namespace padside {
 
 /// The visit summary as blocks, in the order in which they are printed: title, what changed, note, flags, readings,
-/// work done, refrigerant, photographs, next checks, cautions, signatures. A block with nothing to say is left out;
-/// what changed and the cautions are always there. The visit must be in the record (assert).
+/// work done, refrigerant, what is expected, photographs, next checks, cautions, signatures. A block with nothing to
+/// say is left out; what changed and the cautions are always there. The visit must be in the record (assert).
 [[nodiscard]] PaperContent visitSummaryContent(const SummaryInput& input);
 
 /// The same with the changes given.
@@ -44,6 +44,7 @@ struct SummaryView
 [[nodiscard]] TableBlock workSection(const SummaryView& view);
 [[nodiscard]] TableBlock refrigerantSection(const SummaryView& view);
 [[nodiscard]] PhotoBlock photoSection(const SummaryView& view);
+[[nodiscard]] OutlookBlock outlookSection(const SummaryView& view);
 [[nodiscard]] TableBlock nextChecksSection(const SummaryView& view);
 [[nodiscard]] TableBlock cautionsSection(const SummaryView& view);
 

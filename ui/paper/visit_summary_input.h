@@ -5,6 +5,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/record/unit_record.h"
+#include "core/review/unit_forecast.h"
 #include "core/review/unit_review.h"
 #include "ui/paper/paper_painter.h"
 
@@ -24,6 +25,7 @@ struct SummaryInput
     QString contractor; ///< may be empty
     PaperSize size = PaperSize::a4;
     Date printedOn{};
+    UnitForecast forecast{}; ///< as of the day of the review; empty: nothing is said of what comes
 };
 
 } // namespace padside

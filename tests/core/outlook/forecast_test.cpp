@@ -111,6 +111,63 @@ TEST_F(Forecast, ACoatPutsTheDatesOff)
               "under it is not better for it.");
 }
 
+TEST_F(Forecast, UnseenItNeverLooksBetter)
+{
+    RecordBuilder seen = aUnit("HB-01");
+    seen.withPart("suction-accumulator", {"crown"}, "2015-05-01");
+    seen.visit("2020-05-01").graded("crown", 3);
+    RecordBuilder missed = seen;
+    missed.visit("2021-05-01").notSeen("crown", NotSeenReason::covered);
+    missed.visit("2022-05-01").notSeen("crown", NotSeenReason::covered);
+    double before = 0;
+    for (const std::string today : {"2020-05-01", "2021-05-01", "2022-05-01", "2023-05-01"}) {
+        const ZoneForecast forecast = of(today < "2021" ? seen : missed, "crown", today, {addMonths(day(today), 12)});
+        EXPECT_GT(forecast.chanceToday + forecast.spent[0].chance, before) << today;
+        before = forecast.chanceToday + forecast.spent[0].chance;
+    }
+}
+
+TEST_F(Forecast, AFastRusterIsSaidToBeFastByItsThirdVisit)
+{
+    RecordBuilder fast = aUnit("HB-01");
+    fast.withPart("suction-accumulator", {"crown"}, "2018-05-01");
+    fast.visit("2019-05-01").graded("crown", 2);
+    fast.visit("2020-05-01").graded("crown", 3);
+    fast.visit("2021-05-01").graded("crown", 4);
+    const ZoneForecast forecast = of(fast, "crown", "2021-05-01");
+    EXPECT_GT(forecast.pace, fastPace);
+    RecordBuilder usual = aUnit("HB-01"); // the same grade today, but nobody saw it get there
+    usual.withPart("suction-accumulator", {"crown"}, "2006-05-01");
+    usual.visit("2021-05-01").graded("crown", 4);
+    EXPECT_LT(*forecast.middle, *of(usual, "crown", "2021-05-01").middle);
+}
+
+TEST_F(Forecast, CleaningACoilPutsItsDatesOffAsIfItWereNew)
+{
+    RecordBuilder dirty = aUnit("HB-01");
+    dirty.withPart("fins", {"face"}, "2010-05-01");
+    dirty.visit("2020-05-01").graded("face", 4);
+    RecordBuilder cleaned = dirty;
+    cleaned.treated("face", TreatmentKind::clean);
+    const ZoneForecast before = of(dirty, "face", "2020-05-01", {day("2021-05-01")});
+    const ZoneForecast after = of(cleaned, "face", "2020-05-01", {day("2021-05-01")});
+    EXPECT_LT(after.spent[0].chance, before.spent[0].chance / 4);
+    EXPECT_GT(*after.middle, *before.middle);
+}
+
+TEST_F(Forecast, AReplacedPartHasTheOutlookOfANewOne)
+{
+    RecordBuilder replaced = aUnit("HB-01");
+    replaced.withPart("suction-accumulator", {"crown"}, "2010-05-01");
+    replaced.visit("2020-05-01").graded("crown", 4);
+    replaced.replacedPart("suction-accumulator", "2020-05-01");
+    RecordBuilder fresh = aUnit("HB-02");
+    fresh.withPart("suction-accumulator", {"crown"}, "2020-05-01");
+    const std::vector<Date> by{day("2025-05-01")};
+    EXPECT_NEAR(of(replaced, "crown", "2020-05-01", by).spent[0].chance,
+                of(fresh, "crown", "2020-05-01", by).spent[0].chance, 1e-12);
+}
+
 TEST_F(Forecast, SaysWhatItRestsOn)
 {
     RecordBuilder builder = aUnit("HB-01");

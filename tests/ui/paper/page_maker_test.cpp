@@ -103,7 +103,7 @@ TEST(PageMaker, LongWordsAreBrokenAndStayOnTheSheet)
     const LongWindedSpeaker longWinded;
     const SummaryInput plain = summaryOf(ordinaryRecord(), 5, 8);
     const SummaryInput input{plain.record, plain.review,     plain.visit, plain.catalogue, longWinded,
-                             plain.photos, plain.contractor, plain.size,  plain.printedOn};
+                             plain.photos, plain.contractor, plain.size,  plain.printedOn, plain.forecast};
     for (const PaperSize size : {PaperSize::a4, PaperSize::letter})
         expectCleanPages(makePages(visitSummaryContent(input), size));
 }

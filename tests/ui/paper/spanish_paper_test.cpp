@@ -36,7 +36,7 @@ protected:
         record.visits.back().note.clear(); // what a person wrote stays in their language
         SummaryInput plain = summaryOf(record, 4, 5);
         const SummaryInput spanish{plain.record, plain.review,     plain.visit, plain.catalogue, speaker,
-                                   plain.photos, plain.contractor, plain.size,  plain.printedOn};
+                                   plain.photos, plain.contractor, plain.size,  plain.printedOn, plain.forecast};
         const QString path = m_folder.filePath(u"resumen.pdf"_s);
         EXPECT_TRUE(exportVisitSummary(spanish, path));
         QProcess process;

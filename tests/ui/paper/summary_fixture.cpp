@@ -181,6 +181,7 @@ SummaryInput summaryOf(UnitRecord record, int flags, int checks)
         check.why = Sentence{"It was damp today; what lies under the water was not seen.", {}};
         review.checks.push_back(check);
     }
+    const UnitForecast forecast = unitForecast(record, shipped(), OutlookModel(shipped()), on);
     return SummaryInput{std::move(record),
                         review,
                         visit,
@@ -189,7 +190,8 @@ SummaryInput summaryOf(UnitRecord record, int flags, int checks)
                         drawnPhoto,
                         QStringLiteral("Breakwater Cooling and Heating"),
                         PaperSize::a4,
-                        on};
+                        on,
+                        forecast};
 }
 
 QImage drawnPhoto(PhotoId id)

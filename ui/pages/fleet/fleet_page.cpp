@@ -4,14 +4,19 @@
 #include "ui/pages/fleet/fleet_page.h"
 
 #include "core/store/store.h"
+#include "ui/drawing/fleet_field_view.h"
 #include "ui/models/fleet_reviewer.h"
 #include "ui/models/record_book.h"
+#include "ui/pages/fleet/field_words.h"
 #include "ui/pages/fleet/fleet_wishes.h"
 
+#include <QComboBox>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QSplitter>
 #include <QTableView>
 
 namespace padside {
@@ -27,6 +32,11 @@ FleetPage::FleetPage(RecordBook& book, FleetReviewer& fleet, const Theme& theme,
     , m_state(new QLabel)
     , m_progress(new QProgressBar)
     , m_stop(new QPushButton)
+    , m_both(new QSplitter)
+    , m_field(new FleetFieldView(theme, tollNames(book.speaker()),
+                                 [this](double chance) { return percent(m_book.speaker(), chance); }))
+    , m_within(new QComboBox)
+    , m_fieldSaid(new QLabel)
     , m_table(new QTableView)
     , m_empty(new QLabel)
 {
@@ -50,6 +60,15 @@ void FleetPage::connectParts()
         m_table->setFocus(Qt::OtherFocusReason);
     });
     connect(m_table, &QTableView::activated, this, &FleetPage::open);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentChanged, this,
+            [this] { m_field->choose(chosen().value_or(UnitId())); });
+    connect(m_within, &QComboBox::currentIndexChanged, this, &FleetPage::fillField);
+    connect(m_field, &FleetFieldView::unitChosen, this, [this](const UnitId& unit) { choose(unit); });
+    connect(m_field, &FleetFieldView::unitActivated, this, &FleetPage::unitRequested);
+    connect(m_field, &FleetFieldView::sentenceChanged, this, [this](const QString& sentence) {
+        m_fieldSaid->setText(sentence);
+        m_fieldSaid->setToolTip(sentence); // for what is longer than the lines there
+    });
 }
 
 void FleetPage::noteChange()
@@ -74,6 +93,7 @@ void FleetPage::readLines()
     m_isStale = !m_book.attempt([this] { m_fleet->setLines(m_book.store().records().unitLines()); });
     m_wishes->offer(*m_fleet);
     choose(before);
+    fillField();
     sayState();
 }
 
@@ -82,6 +102,7 @@ void FleetPage::takeFleet()
     if (!isVisible()) // brought up to date when it is shown
         return;
     m_fleet->setReviewed(m_reviewer.fleet());
+    fillField();
     sayState();
 }
 
@@ -90,6 +111,7 @@ void FleetPage::takeWish()
     m_filter->setWish(m_wishes->wish());
     if (const auto unit = chosen())
         choose(unit); // into view
+    fillField();
     sayState();
 }
 

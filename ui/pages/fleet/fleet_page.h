@@ -9,19 +9,23 @@
 
 #include <QWidget>
 
+class QComboBox;
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QSplitter;
 class QTableView;
 
 namespace padside {
 
 struct Theme;
+class FleetFieldView;
 class FleetReviewer;
 class FleetWishes;
 class RecordBook;
 
-/// All units of the file in a table, the gravest first: where to begin when one has many of them.
+/// All units of the file, in a field of what a failure would cost and how likely it is, and in a table, the gravest
+/// first: where to begin when one has many of them. What is chosen in one is chosen in the other.
 class FleetPage : public QWidget
 {
     Q_OBJECT
@@ -38,10 +42,15 @@ Q_SIGNALS:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void makeLayout();
     void makeTable();
+    void makeField();
+    [[nodiscard]] QWidget* fieldPanel();
+    void fillField(); ///< with the units that the table shows
+    [[nodiscard]] QString fieldSentence(const UnitId& unit) const;
     void fitTable(); ///< to the letters and sizes that are worn
     void addSortKey(const QKeySequence& key, Qt::SortOrder order);
     void connectParts();
@@ -67,6 +76,10 @@ private:
     QLabel* m_state;
     QProgressBar* m_progress;
     QPushButton* m_stop;
+    QSplitter* m_both; ///< field and table
+    FleetFieldView* m_field;
+    QComboBox* m_within; ///< the time looked at
+    QLabel* m_fieldSaid;
     QTableView* m_table;
     QLabel* m_empty;
 };

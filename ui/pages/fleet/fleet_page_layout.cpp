@@ -19,6 +19,7 @@
 #include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -61,13 +62,23 @@ void FleetPage::makeLayout()
     legend->setMargin(6);
     legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
 
+    m_both->setObjectName(QStringLiteral("fleetSplitter"));
+    m_both->setOrientation(Qt::Vertical);
+    m_both->addWidget(fieldPanel());
+    m_both->addWidget(m_table);
+    m_both->setHandleWidth(9);
+    m_both->setStretchFactor(0, 9);
+    m_both->setStretchFactor(1, 11);
+    m_both->setSizes({270, 330}); // pixels of a small screen; larger ones share alike
+    m_both->setCollapsible(1, false);
+
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(m_wishes);
     layout->addLayout(state);
     layout->addWidget(m_empty, 1);
-    layout->addWidget(m_table, 1);
+    layout->addWidget(m_both, 1);
     layout->addWidget(legend);
     setFocusProxy(m_table);
 }
@@ -96,6 +107,7 @@ void FleetPage::makeTable()
 void FleetPage::fitTable()
 {
     m_table->verticalHeader()->setDefaultSectionSize(std::max(fontMetrics().height() + 12, m_theme.size.entry));
+    m_fieldSaid->setFixedHeight(2 * m_fieldSaid->fontMetrics().lineSpacing() + 2); // so that nothing jumps
     QHeaderView* header = m_table->horizontalHeader();
     header->setHighlightSections(false);
     for (int column = 0; column < FleetModel::columns; ++column) {
@@ -170,7 +182,7 @@ void FleetPage::sayEmpty()
 {
     const bool isEmpty = m_filter->rowCount() == 0;
     m_empty->setVisible(isEmpty);
-    m_table->setVisible(!isEmpty);
+    m_both->setVisible(!isEmpty);
     if (m_fleet->rowCount() == 0)
         m_empty->setText(tr("<h3>This file has no units yet.</h3><p>They will stand here, the gravest first.</p>"));
     else

@@ -187,9 +187,10 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
                                                                                               PaperSize size) {
         // As of the visit's own day: a summary printed again later says the same.
         const Date on = findVisit(*record, visit)->on;
-        return layVisitSummary(SummaryInput{*record, review(*record, m_book.catalogue(), *outlook, on), visit,
-                                            m_book.catalogue(), m_book.speaker(), photos, contractor, size,
-                                            m_book.today()});
+        const Catalogue& catalogue = m_book.catalogue();
+        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, *outlook, on), visit, catalogue, m_book.speaker(),
+                                            photos, contractor, size, m_book.today(),
+                                            unitForecast(*record, catalogue, *outlook, on)});
     };
     return sheet;
 }
@@ -202,7 +203,8 @@ Sheet PrintPage::historyOf(UnitRecord read) const
     sheet.fileName = historyFileName(*record);
     sheet.named = false;
     sheet.lay = [this, record](const QString&, PaperSize size) {
-        return layHistory(HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today()});
+        return layHistory(
+            HistoryInput{*record, m_book.catalogue(), m_book.speaker(), size, m_book.today(), m_book.outlookModel()});
     };
     return sheet;
 }

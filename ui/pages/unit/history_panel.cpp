@@ -5,6 +5,7 @@
 
 #include "ui/drawing/theme.h"
 #include "ui/drawing/timeline_legend.h"
+#include "ui/drawing/timeline_outlook.h"
 #include "ui/drawing/timeline_view.h"
 #include "ui/models/photo_loader.h"
 #include "ui/models/record_book.h"
@@ -131,7 +132,11 @@ void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
     m_snapshot = snapshot;
     m_raised = std::make_unique<RaisedFlags>(m_snapshot->record, m_book.catalogue(), m_book.outlookModel());
     m_loader->setPhotos(m_snapshot->record.photos);
-    const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), m_snapshot->review.today);
+    const Date today = m_snapshot->review.today;
+    Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), today);
+    addOutlook(timeline, m_snapshot->forecast,
+               zoneCourses(m_snapshot->record, m_book.catalogue(), *m_book.outlookModel(), today,
+                           yearsAhead(timeline.first, today)));
     m_timeline->setTimeline(timeline);
     m_legend->setTimeline(timeline);
     if (m_zone)

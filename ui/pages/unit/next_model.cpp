@@ -37,7 +37,7 @@ QString NextModel::placeOf(const UnitRecord& record, ZoneId zone) const
                            : QString();
 }
 
-NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const ZoneForecast& zone) const
+NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const LeadingOutlook& zone) const
 {
     const double chance = zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance;
     Row row;
@@ -45,9 +45,9 @@ NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const ZoneFor
     row.lead = shown(m_speaker.number(chance * 100, 0)) + u" %"_s;
     row.main
         = tr("%1: %2", "place, when it is spent").arg(placeOf(snapshot.record, zone.zoneId), m_speaker.said(zone.when));
-    QStringList reasons{m_speaker.said(zone.because)};
-    for (const Sentence& note : zone.notes)
-        reasons << m_speaker.said(note);
+    QStringList reasons;
+    for (const Sentence& because : zone.because)
+        reasons << m_speaker.said(because);
     row.reason = reasons.join(u' ');
     row.weight = chance >= gravelyLikely ? 3 : chance >= likely ? 2 : 1;
     row.zone = zone.zoneId;
@@ -57,7 +57,7 @@ NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const ZoneFor
 std::vector<NextModel::Row> NextModel::outlookRows(const UnitSnapshot& snapshot) const
 {
     std::vector<Row> rows;
-    for (const ZoneForecast& zone : snapshot.forecast.zones) {
+    for (const LeadingOutlook& zone : snapshot.forecast.leading) {
         if (rows.size() == mostOutlooks
             || zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance < leastChanceTold)
             break; // the likeliest come first

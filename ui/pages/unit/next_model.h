@@ -56,7 +56,7 @@ private:
 
     [[nodiscard]] std::vector<Row> rowsOf(const UnitSnapshot& snapshot) const;
     [[nodiscard]] QString placeOf(const UnitRecord& record, ZoneId zone) const;
-    [[nodiscard]] Row outlookRow(const UnitSnapshot& snapshot, const ZoneForecast& zone) const;
+    [[nodiscard]] Row outlookRow(const UnitSnapshot& snapshot, const LeadingOutlook& zone) const;
     [[nodiscard]] std::vector<Row> outlookRows(const UnitSnapshot& snapshot) const;
     [[nodiscard]] Row flagRow(const UnitReview& review, std::size_t index) const;
     void addFlagRows(std::vector<Row>& rows, const UnitSnapshot& snapshot) const;

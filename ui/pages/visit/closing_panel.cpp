@@ -3,11 +3,13 @@
 
 #include "ui/pages/visit/closing_panel.h"
 
+#include "core/review/outlook_change.h"
 #include "core/review/visit_changes.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/visit/draft_note.h"
 #include "ui/pages/visit/lettering.h"
+#include "ui/pages/visit/outlook_change_words.h"
 
 #include <QLineEdit>
 #include <QPushButton>
@@ -45,6 +47,8 @@ ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     , m_book(book)
     , m_log(log)
     , m_changes(new QLabel)
+    , m_outlookHeading(headingLabel(tr("What that does to the outlook")))
+    , m_outlook(new QLabel)
     , m_open(new QLabel)
     , m_goToOpen(largeButton(tr("Go to the next of them"), u"goToOpenZone"_s))
     , m_note(new DraftNote(book))
@@ -61,6 +65,9 @@ ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, QWidget* parent)
         label->setTextFormat(Qt::PlainText);
         label->setWordWrap(true);
     }
+    m_outlook->setTextFormat(Qt::RichText);
+    m_outlook->setWordWrap(true);
+    m_outlook->setObjectName(u"outlookChanges"_s);
     m_changes->setObjectName(u"changes"_s);
     m_open->setObjectName(u"notLookedAt"_s);
     m_questionText->setObjectName(u"closeQuestion"_s);
@@ -92,6 +99,9 @@ ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     text->setContentsMargins(0, 0, 8, 0);
     text->addWidget(headingLabel(tr("What changed")));
     text->addWidget(m_changes);
+    text->addSpacing(8);
+    text->addWidget(m_outlookHeading);
+    text->addWidget(m_outlook);
     text->addSpacing(8);
     text->addWidget(m_open);
     text->addWidget(m_goToOpen);
@@ -140,6 +150,16 @@ void ClosingPanel::showSheet(const VisitSheet& sheet, const QStringList& unfinis
     m_reason->setEnabled(!correcting);
     m_correct->setText(correcting ? tr("Done correcting") : tr("Correct an entry"));
     showChanges(sheet);
+    showOutlook(sheet);
+}
+
+void ClosingPanel::showOutlook(const VisitSheet& sheet)
+{
+    const auto changes = outlookChanges(sheet.record, m_book.catalogue(), *m_book.outlookModel(), sheet.visit.id);
+    const QString text = outlookChangesSaid(m_book, sheet.record, changes);
+    m_outlook->setText(text);
+    m_outlookHeading->setVisible(!text.isEmpty());
+    m_outlook->setVisible(!text.isEmpty());
 }
 
 void ClosingPanel::showChanges(const VisitSheet& sheet)

@@ -16,8 +16,8 @@ namespace padside {
 class DraftNote;
 class RecordBook;
 
-/// The end of a visit: what changed, what was not looked at, a note on the whole visit; closing it, and correcting it
-/// later.
+/// The end of a visit: what changed, what that does to the outlook, what was not looked at, a note on the whole visit;
+/// closing it, and correcting it later.
 class ClosingPanel : public QWidget
 {
     Q_OBJECT
@@ -35,6 +35,7 @@ Q_SIGNALS:
 
 private:
     void showChanges(const VisitSheet& sheet);
+    void showOutlook(const VisitSheet& sheet);
     void askToClose();
     void setAsking(bool asking);
     void startCorrecting();
@@ -44,6 +45,8 @@ private:
     QStringList m_unfinished;
     int m_left = 0;
     QLabel* m_changes;
+    QLabel* m_outlookHeading;
+    QLabel* m_outlook; ///< what the visit did to it
     QLabel* m_open;
     QPushButton* m_goToOpen;
     DraftNote* m_note;

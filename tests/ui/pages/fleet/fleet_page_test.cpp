@@ -209,6 +209,7 @@ TEST_F(FleetPageTest, AFileWithoutUnitsSaysSo)
     page.refresh();
     EXPECT_TRUE(QTest::qWaitFor([&] { return !fleet.isRunning(); }, 30'000));
     EXPECT_FALSE(page.findChild<QTableView*>()->isVisible());
+    EXPECT_FALSE(page.findChild<QWidget*>(u"field"_s)->isVisible());
     EXPECT_TRUE(page.findChild<QLabel*>(u"empty"_s)->text().contains(u"no units yet"_s));
 }
 

@@ -34,6 +34,23 @@ TEST_F(VisitPageTest, ClosingSaysWhatChangedAndWhatWasNotLookedAt)
     EXPECT_EQ(closed.count(), 1);
 }
 
+TEST_F(VisitPageTest, ClosingSaysWhatTheVisitDoesToTheOutlookAndWhy)
+{
+    open();
+    start();
+    key(Qt::Key_F6);
+    EXPECT_FALSE(find<QLabel>("outlookChanges")->isVisible()) << "nothing was looked at";
+    goTo("bottom");
+    key(Qt::Key_4);
+    key(Qt::Key_F6);
+    const QString said = find<QLabel>("outlookChanges")->text();
+    EXPECT_TRUE(find<QLabel>("outlookChanges")->isVisible());
+    EXPECT_TRUE(said.contains(QStringLiteral("Spent within a year: "))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral(" → "))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("Range of dates: "))) << said.toStdString();
+    EXPECT_TRUE(said.contains(QStringLiteral("Found 4 poor: "))) << said.toStdString();
+}
+
 TEST_F(VisitPageTest, AClosedVisitIsReadOnlyUntilAReasonIsGiven)
 {
     open();
