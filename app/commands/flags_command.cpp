@@ -13,6 +13,15 @@ namespace padside {
 
 namespace {
 
+/// "stands", or that it is acknowledged and why.
+std::string stateOf(const Flag& flag)
+{
+    if (!flag.acknowledged)
+        return "stands";
+    const FlagAcknowledged& said = *flag.acknowledged;
+    return "acknowledged on " + isoText(said.on) + (said.by.empty() ? "" : " by " + said.by) + ": " + said.reason;
+}
+
 nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const Catalogue& catalogue)
 {
     auto evidence = nlohmann::ordered_json::array();
@@ -22,15 +31,24 @@ nlohmann::ordered_json rowOf(const Flag& flag, const UnitRecord& record, const C
         evidence.push_back(charge.text());
     for (const ReadingId& reading : flag.readings)
         evidence.push_back(reading.text());
+    nlohmann::ordered_json acknowledged = nullptr;
+    if (flag.acknowledged) {
+        acknowledged = {{"on", isoText(flag.acknowledged->on)},
+                        {"by", flag.acknowledged->by},
+                        {"reason", flag.acknowledged->reason}};
+    }
     return {{"unit", record.unit.tag},
             {"site", record.site.name},
             {"rule", flag.rule},
             {"severity", std::string(codeOf(flag.severity))},
+            {"state", stateOf(flag)},
             {"part", partName(record, catalogue, flag.partId, flag.zoneId)},
             {"zone", zoneName(record, flag.zoneId)},
             {"sentence", say(flag.sentence)},
             {"clears", say(flag.clears)},
-            {"evidence", evidence}};
+            {"evidence", evidence},
+            {"extent", flag.extent ? nlohmann::ordered_json(*flag.extent) : nlohmann::ordered_json(nullptr)},
+            {"acknowledged", acknowledged}};
 }
 
 int printFlags(const AskedOfFile& words, const CommandSurroundings& surroundings)
@@ -39,8 +57,9 @@ int printFlags(const AskedOfFile& words, const CommandSurroundings& surroundings
     const Catalogue catalogue = catalogueFor(*store, surroundings);
     const OutlookModel model(catalogue);
     const Date day = dayFor(words.on, surroundings.now());
-    Answer answer{{{"unit", "UNIT"}, {"severity", "HOW SOON"}, {"sentence", "WHY"}},
-                  {"unit", "site", "rule", "severity", "part", "zone", "sentence", "clears", "evidence"},
+    Answer answer{{{"unit", "UNIT"}, {"severity", "HOW SOON"}, {"sentence", "WHY"}, {"state", "STATE"}},
+                  {"unit", "site", "rule", "severity", "part", "zone", "sentence", "clears", "evidence", "state",
+                   "extent", "acknowledged"},
                   {},
                   "No flags on " + isoText(day) + "."};
     for (const Unit& unit : unitsFor(*store, words.unit)) {

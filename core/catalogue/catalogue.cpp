@@ -41,6 +41,8 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     catalogue.m_leakLimits = readLeakLimits(root.object("leak_limits"));
     catalogue.m_coatings = readCoatings(root.object("coatings"));
     catalogue.m_outlook = readOutlook(root.object("outlook"));
+    if (root.has("supply")) // what is not said has its usual
+        catalogue.m_supply = readSupply(root.object("supply"));
     root.nothingElse();
     checkReferences(catalogue, trouble);
     if (const auto ours = mergedCatalogueText(shipped, {}))
@@ -108,6 +110,12 @@ double Catalogue::assumption(std::string_view code) const
     const Assumption* found = entryWith(code, m_assumptions);
     assert(found != nullptr && "an assumption that a rule asks for must be in the catalogue");
     return found->value;
+}
+
+Supply Catalogue::supplyOf(std::string_view partCode) const
+{
+    const auto found = m_supply.find(partCode);
+    return found != m_supply.end() ? found->second : Supply{};
 }
 
 std::string Catalogue::gradeSentence(std::string_view partCode, std::string_view zoneCode, Grade grade) const

@@ -6,6 +6,7 @@
 #include "core/catalogue/leak_limit.h"
 #include "core/catalogue/outlook_figures.h"
 #include "core/catalogue/refrigerant.h"
+#include "core/catalogue/supply.h"
 #include "core/quantity/problem.h"
 #include "core/quantity/quantity_kind.h"
 #include "core/record/coded.h"
@@ -13,6 +14,8 @@
 #include "core/record/visit.h"
 
 #include <array>
+#include <functional>
+#include <map>
 #include <optional>
 #include <set>
 #include <span>
@@ -66,6 +69,7 @@ struct ZoneKind
     std::string code;
     std::string name;
     bool soiling = false; ///< dirt rather than decay: cleaning brings it back to sound
+    std::optional<Consequence> toleratedAs; ///< whose tolerance it has; empty: that of the part's gravest consequence
     std::optional<std::array<std::string, 5>> gradeSentences;
 };
 
@@ -195,6 +199,7 @@ public:
     [[nodiscard]] const std::vector<LeakLimit>& leakLimits() const { return m_leakLimits; }
     [[nodiscard]] const std::vector<Coating>& coatings() const { return m_coatings; }
     [[nodiscard]] const OutlookFigures& outlook() const { return m_outlook; }
+    [[nodiscard]] const std::map<std::string, Supply, std::less<>>& supply() const { return m_supply; }
 
     /// The entry with this code, or nullptr.
     [[nodiscard]] const UnitKind* unitKind(std::string_view code) const;
@@ -213,6 +218,16 @@ public:
     /// The value of an assumption; a code that is not in the catalogue is a broken promise of the program (assert).
     [[nodiscard]] double assumption(std::string_view code) const;
 
+    /// How a spare of this kind is to be had; the usual where nothing is said of it.
+    [[nodiscard]] Supply supplyOf(std::string_view partCode) const;
+
+    /// The consequence whose tolerance a zone has: its own, else the gravest (least tolerated) of its part; looks for a
+    /// part without any.
+    [[nodiscard]] Consequence toleratedAs(std::string_view partCode, std::string_view zoneCode) const;
+    /// The chance of being spent unseen that is tolerated for this consequence: the assumption
+    /// "spent-tolerance-<consequence>", kept between 0.01 % and 50 %.
+    [[nodiscard]] double spentTolerance(Consequence consequence) const;
+
     /// What this grade means for this zone, in words: the zone's sentence, else the part's. Empty for unknown codes.
     [[nodiscard]] std::string gradeSentence(std::string_view partCode, std::string_view zoneCode, Grade grade) const;
 
@@ -228,6 +243,7 @@ private:
     std::vector<LeakLimit> m_leakLimits;
     std::vector<Coating> m_coatings;
     OutlookFigures m_outlook;
+    std::map<std::string, Supply, std::less<>> m_supply; ///< by part kind
 };
 
 } // namespace padside

@@ -33,6 +33,8 @@ ZoneKind readZone(const std::string& code, JsonObject fields)
     zone.code = code;
     zone.name = fields.text("name");
     zone.soiling = fields.flagOr("soiling", false);
+    if (fields.has("tolerated_as"))
+        zone.toleratedAs = fields.choice<Consequence>("tolerated_as");
     if (fields.has("grades"))
         zone.gradeSentences = readGradeSentences(fields.object("grades"));
     fields.nothingElse();

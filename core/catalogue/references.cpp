@@ -49,7 +49,7 @@ void checkPartKinds(const Catalogue& catalogue, Trouble& trouble)
     }
 }
 
-void checkOutlook(const Catalogue& catalogue, Trouble& trouble)
+void checkOutlookAndSupply(const Catalogue& catalogue, Trouble& trouble)
 {
     for (const auto& [part, zones] : catalogue.outlook().corrodingZones) {
         const std::string path = "outlook/corroding_zones/" + part;
@@ -59,6 +59,10 @@ void checkOutlook(const Catalogue& catalogue, Trouble& trouble)
             if (catalogue.zoneKind(part, zone) == nullptr)
                 trouble.report(path + "/zones", PADSIDE_SAY("{0}: this part kind has no zone \"{1}\"."), {zone});
         }
+    }
+    for (const auto& [part, supply] : catalogue.supply()) {
+        if (catalogue.partKind(part) == nullptr)
+            trouble.report("supply/" + part, PADSIDE_SAY("{0}: there is no part kind with this code."));
     }
     for (const auto& [part, own] : catalogue.outlook().kinds) {
         if (catalogue.partKind(part) == nullptr)
@@ -72,7 +76,7 @@ void checkReferences(const Catalogue& catalogue, Trouble& trouble)
 {
     checkUnitKinds(catalogue, trouble);
     checkPartKinds(catalogue, trouble);
-    checkOutlook(catalogue, trouble);
+    checkOutlookAndSupply(catalogue, trouble);
     for (const ReadingKind& reading : catalogue.readingKinds()) {
         if (!reading.partKind.empty() && catalogue.partKind(reading.partKind) == nullptr) {
             trouble.report("reading_kinds/" + reading.code + "/part_kind",

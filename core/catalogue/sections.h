@@ -5,6 +5,9 @@
 #include "core/catalogue/catalogue.h"
 #include "core/catalogue/json_object.h"
 
+#include <functional>
+#include <map>
+#include <string>
 #include <vector>
 
 namespace padside {
@@ -21,6 +24,7 @@ namespace padside {
 [[nodiscard]] std::vector<LeakLimit> readLeakLimits(JsonObject section);
 [[nodiscard]] std::vector<Coating> readCoatings(JsonObject section);
 [[nodiscard]] OutlookFigures readOutlook(JsonObject section);
+[[nodiscard]] std::map<std::string, Supply, std::less<>> readSupply(JsonObject section);
 
 /// Reports every code that points at nothing, and task codes used twice.
 void checkReferences(const Catalogue& catalogue, Trouble& trouble);

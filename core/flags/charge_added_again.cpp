@@ -93,6 +93,7 @@ std::vector<Worry> chargeAddedAgain(const UnitView& unit)
         = {PADSIDE_SAY("The leak found and the repair or new part entered as work on the part that leaked; or {0} "
                        "months without another addition."),
            {static_cast<std::int64_t>(months)}};
+    worry.extent = last->annualized ? *last->annualized : added;
     worry.charges = entriesOf(before, *last);
     return {worry};
 }

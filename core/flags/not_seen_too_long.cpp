@@ -98,8 +98,10 @@ std::optional<Worry> notSeenTooLong(const ZoneView& zone)
     worry.severity = severityOf(zone);
     worry.sentence = known ? notSeenFor(zone) : neverSeen(zone);
     worry.clears = Sentence{PADSIDE_SAY("Seen and graded at a visit."), {}};
-    if (known)
+    if (known) {
+        worry.extent = yearsBetween(known->on, zone.today);
         worry.evidence.push_back(known->findingId);
+    }
     std::ranges::copy(lookedForInVain(zone), std::back_inserter(worry.evidence));
     return worry;
 }

@@ -3,7 +3,9 @@
 
 #include "core/flags/raise_flags.h"
 
+#include "core/flags/acknowledge.h"
 #include "core/flags/rule.h"
+#include "core/schedule/next_checks.h"
 
 #include <algorithm>
 
@@ -36,6 +38,8 @@ Ranked ranked(const UnitRecord& record, std::string_view rule, Worry worry)
     result.flag.charges = std::move(worry.charges);
     result.flag.readings = std::move(worry.readings);
     result.flag.partId = worry.partId;
+    result.flag.aspect = std::move(worry.aspect);
+    result.flag.extent = worry.extent;
     return result;
 }
 
@@ -45,17 +49,20 @@ Ranked ranked(const ZoneView& view, std::string_view rule, Worry worry)
     result.grade = view.history.known ? numeral(view.history.known->grade) : 0;
     result.flag.partId = view.part.id;
     result.flag.zoneId = view.zone.id;
+    if (view.history.known)
+        result.flag.grade = view.history.known->grade;
     return result;
 }
 
 } // namespace
 
 std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogue, Date today,
-                             std::span<const ZoneHistory> zones)
+                             std::span<const ZoneHistory> zones, std::span<const ZoneRisk> risks)
 {
+    const Date nextVisit = nextVisitBy(record, catalogue, today);
     std::vector<Ranked> raised;
     for (const UnitRule& rule : allUnitRules()) {
-        for (Worry& worry : rule.judge(UnitView{record, catalogue, today}))
+        for (Worry& worry : rule.judge(UnitView{record, catalogue, today, zones, risks}))
             raised.push_back(ranked(record, rule.id, std::move(worry)));
     }
     for (const ZoneHistory& history : zones) {
@@ -70,7 +77,9 @@ std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogu
                             *zone,
                             catalogue.partKind(part->kind),
                             catalogue.zoneKind(part->kind, zone->kind),
-                            history};
+                            history,
+                            riskOf(risks, zone->id),
+                            nextVisit};
         for (const Rule& rule : allRules()) {
             if (auto worry = rule.judge(view))
                 raised.push_back(ranked(view, rule.id, std::move(*worry)));
@@ -83,6 +92,7 @@ std::vector<Flag> raiseFlags(const UnitRecord& record, const Catalogue& catalogu
     flags.reserve(raised.size());
     for (Ranked& one : raised)
         flags.push_back(std::move(one.flag));
+    markAcknowledged(flags, record.acknowledgements, catalogue);
     return flags;
 }
 

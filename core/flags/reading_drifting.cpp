@@ -61,6 +61,7 @@ std::vector<Worry> readingDrifting(const UnitView& unit)
                                Amount{limit->first, verdict.value->kind}, when}}; // its name stands first
             worry.clears = {PADSIDE_SAY("The part replaced, or a reading that no longer drifts."), {}};
             worry.partId = verdict.partId;
+            worry.aspect = verdict.code;
             worry.readings = readingsBehind(unit, *last->visit, verdict);
             worries.push_back(std::move(worry));
         }

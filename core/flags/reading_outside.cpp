@@ -11,6 +11,16 @@ namespace {
 /// Has a rule of its own, with other words.
 constexpr std::string_view heaterVerdict = "crankcase-heater";
 
+/// How far past its bound, in its own unit.
+std::optional<double> distanceOutside(const Verdict& verdict)
+{
+    if (verdict.value && verdict.lowest && verdict.value->si < verdict.lowest->si)
+        return verdict.lowest->si - verdict.value->si;
+    if (verdict.value && verdict.highest && verdict.value->si > verdict.highest->si)
+        return verdict.value->si - verdict.highest->si;
+    return std::nullopt;
+}
+
 } // namespace
 
 std::vector<Worry> readingOutside(const UnitView& unit)
@@ -27,6 +37,8 @@ std::vector<Worry> readingOutside(const UnitView& unit)
         worry.sentence = verdict.sentence;
         worry.clears = {PADSIDE_SAY("Measured again, inside its limit; last measured on {0}."), {last->visit->on}};
         worry.partId = verdict.partId;
+        worry.aspect = verdict.code;
+        worry.extent = distanceOutside(verdict);
         worry.readings = readingsBehind(unit, *last->visit, verdict);
         worries.push_back(std::move(worry));
     }

@@ -23,6 +23,8 @@ struct Worry
     std::vector<ChargeId> charges; ///< oldest first
     std::vector<ReadingId> readings; ///< oldest first
     std::optional<PartId> partId; ///< the part it is about, where a rule about the unit knows one
+    std::string aspect{}; ///< see Flag
+    std::optional<double> extent{}; ///< see Flag
 };
 
 /// A rule: its id and the function that looks at one zone and may worry.

@@ -13,6 +13,7 @@ std::span<const Rule> allRules()
 {
     static constexpr std::array rules{
         Rule{"spent", spent},
+        Rule{"spent-before-next-visit", spentBeforeNextVisit},
         Rule{"safety-part-poor", safetyPartPoor},
         Rule{"end-of-unit-part-poor", endOfUnitPartPoor},
         Rule{"treated-but-worse-again", treatedButWorseAgain},
@@ -30,9 +31,8 @@ std::span<const Rule> allRules()
 std::span<const UnitRule> allUnitRules()
 {
     static constexpr std::array rules{
-        UnitRule{"charge-added-again", chargeAddedAgain},
-        UnitRule{"reading-outside", readingOutside},
-        UnitRule{"crankcase-heater-cold", crankcaseHeaterCold},
+        UnitRule{"order-spare-now", orderSpareNow},    UnitRule{"charge-added-again", chargeAddedAgain},
+        UnitRule{"reading-outside", readingOutside},   UnitRule{"crankcase-heater-cold", crankcaseHeaterCold},
         UnitRule{"reading-drifting", readingDrifting},
     };
     return rules;

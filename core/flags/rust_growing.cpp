@@ -22,6 +22,7 @@ std::optional<Worry> rustGrowing(const ZoneView& zone)
     worry.sentence = about(subjectOf(zone), PADSIDE_SAY("{0}{1}, {2}: rusted {3}, {4} more a year."),
                            {Amount{now, QuantityKind::ratio}, Amount{*rate, QuantityKind::ratio}});
     worry.clears = {PADSIDE_SAY("Brushed and coated, or a share that no longer grows."), {}};
+    worry.extent = now;
     worry.readings = readingsOf(zone, "rust-share");
     return worry;
 }

@@ -33,6 +33,7 @@ std::optional<Worry> treatedButWorseAgain(const ZoneView& zone)
     worry.clears = Sentence{PADSIDE_SAY("Worked on again and left at {0} {1} or better, or seen so at a later visit."),
                             {numeralOf(left.grade), nameOf(left.grade)}};
     worry.evidence = {left.findingId, now.findingId};
+    worry.extent = numeral(now.grade) - numeral(left.grade);
     return worry;
 }
 

@@ -3,7 +3,11 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/zone_risk.h"
 #include "core/record/unit_record.h"
+#include "core/trend/zone_history.h"
+
+#include <span>
 
 namespace padside {
 
@@ -13,6 +17,8 @@ struct UnitView
     const UnitRecord& record; ///< standing entries up to today
     const Catalogue& catalogue;
     Date today{};
+    std::span<const ZoneHistory> zones{}; ///< of fitted parts
+    std::span<const ZoneRisk> risks{}; ///< of their zones
 };
 
 } // namespace padside

@@ -34,6 +34,7 @@ std::optional<Worry> wallNearMinimum(const ZoneView& zone)
     }
     worry.clears
         = {PADSIDE_SAY("The part replaced; or measured again at the bare spot with a rate that leaves longer."), {}};
+    worry.extent = asked.si / wall.si; // the less is left, the larger
     worry.readings = readingsOf(zone, "wall-thickness");
     return worry;
 }

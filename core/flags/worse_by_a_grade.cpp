@@ -50,6 +50,7 @@ std::optional<Worry> worseByAGrade(const ZoneView& zone)
     worry.clears = Sentence{PADSIDE_SAY("Seen no worse at the next visit, or worked on and left at {0} {1} or better."),
                             {numeralOf(before.grade), nameOf(before.grade)}};
     worry.evidence = {before.findingId, now.findingId};
+    worry.extent = *history.delta;
     return worry;
 }
 

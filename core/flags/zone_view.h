@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/zone_risk.h"
 #include "core/record/unit_record.h"
 #include "core/trend/zone_history.h"
 
@@ -19,6 +20,8 @@ struct ZoneView
     const PartKind* kind = nullptr; ///< nullptr: not in the catalogue
     const ZoneKind* zoneKind = nullptr; ///< nullptr: not in the catalogue
     const ZoneHistory& history;
+    const ZoneRisk* risk = nullptr; ///< nullptr: nothing is known of it
+    Date nextVisit{}; ///< by when the next visit is to be expected
 
     [[nodiscard]] bool soils() const { return zoneKind != nullptr && zoneKind->soiling; }
     [[nodiscard]] bool takesWithIt(Consequence consequence) const

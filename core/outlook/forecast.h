@@ -16,6 +16,8 @@ struct ChanceBy
 {
     Date by{};
     double chance = 0; ///< 0..1
+
+    friend bool operator==(const ChanceBy&, const ChanceBy&) = default;
 };
 
 /// The outlook of one zone.

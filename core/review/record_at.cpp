@@ -66,6 +66,20 @@ template <typename KeepVisit> UnitRecord withVisits(const UnitRecord& record, co
     return kept;
 }
 
+/// Acknowledgements made by `day`; one taken back later holds on that day.
+std::vector<Acknowledgement> acknowledgedBy(const std::vector<Acknowledgement>& all, Date day)
+{
+    std::vector<Acknowledgement> kept;
+    for (const Acknowledgement& acknowledgement : all) {
+        if (localDate(acknowledgement.at) > day)
+            continue;
+        Acknowledgement& one = kept.emplace_back(acknowledgement);
+        if (one.takenBackAt && localDate(*one.takenBackAt) > day)
+            one.takenBackAt.reset();
+    }
+    return kept;
+}
+
 /// Parts fitted by `day`. Those removed from `stillFitted` on count as fitted.
 std::vector<Part> partsFittedBy(const std::vector<Part>& parts, Date day, Date stillFitted)
 {
@@ -93,6 +107,7 @@ UnitRecord recordAt(const UnitRecord& record, Date day)
 {
     UnitRecord kept = withVisits(record, [day](const Visit& visit) { return visit.on <= day; });
     kept.parts = partsFittedBy(record.parts, day, day + std::chrono::days(1));
+    kept.acknowledgements = acknowledgedBy(record.acknowledgements, day);
     return kept;
 }
 

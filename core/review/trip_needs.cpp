@@ -4,6 +4,7 @@
 #include "core/review/trip_needs.h"
 
 #include "core/catalogue/subject.h"
+#include "core/review/parts_to_order.h"
 
 #include <algorithm>
 
@@ -110,8 +111,17 @@ TripNeeds tripNeeds(const SeasonTrip& trip, const Catalogue& catalogue)
         for (const Part& part : unit->fitted) {
             const PartKind* kind = catalogue.partKind(part.kind);
             const ZoneHistory* worst = worstDecayed(*unit, part, catalogue);
-            if (kind != nullptr && worst != nullptr && kind->spare != Spare::none)
-                needs.spares.push_back({unit, part.id, whyOf(named, catalogue, part, *worst, *kind)});
+            if (kind == nullptr || kind->spare == Spare::none)
+                continue;
+            const auto order = partToOrder(unit, part, catalogue);
+            const bool atRisk = order && order->needed <= trip.on;
+            if (worst == nullptr && !atRisk)
+                continue;
+            SpareNeed need{unit, part.id, worst != nullptr ? whyOf(named, catalogue, part, *worst, *kind) : order->why};
+            need.made = catalogue.supplyOf(part.kind).made;
+            if (order)
+                need.orderBy = order->orderBy;
+            needs.spares.push_back(std::move(need));
         }
     }
     return needs;

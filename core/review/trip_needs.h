@@ -5,6 +5,8 @@
 #include "core/catalogue/catalogue.h"
 #include "core/review/site_season.h"
 
+#include <optional>
+
 namespace padside {
 
 /// A part that a spare should be ordered for before the trip.
@@ -12,7 +14,9 @@ struct SpareNeed
 {
     std::shared_ptr<const ReviewedUnit> unit;
     PartId partId;
-    Sentence why; ///< grade, since when, whether a spare can be had
+    Sentence why; ///< grade, since when, whether a spare can be had; or when it is likely to be spent
+    std::optional<Date> orderBy{}; ///< empty: the outlook doesn't press
+    bool made = true; ///< false: no longer made
 
     friend bool operator==(const SpareNeed&, const SpareNeed&) = default;
 };
@@ -26,7 +30,8 @@ struct TripNeeds
 
 /// What a trip needs, as far as record and catalogue tell: for a checklist what its tasks ask for, for a part that is
 /// no longer sound or worn what it takes to look after it, and a spare for every part of the trip's units that is poor
-/// or spent (dirt left out) and of which a separate spare is made.
+/// or spent (dirt left out), or that is over its tolerance of being spent by the day of the trip, and of which a
+/// separate spare is made.
 [[nodiscard]] TripNeeds tripNeeds(const SeasonTrip& trip, const Catalogue& catalogue);
 
 } // namespace padside

@@ -4,7 +4,7 @@
 #include "core/review/unit_review.h"
 
 #include "core/flags/raise_flags.h"
-#include "core/outlook/zone_belief.h"
+#include "core/outlook/zone_risk.h"
 #include "core/review/record_at.h"
 #include "core/schedule/next_checks.h"
 
@@ -15,14 +15,15 @@ UnitReview review(const UnitRecord& record, const Catalogue& catalogue, const Ou
     UnitRecord known = recordAt(record, today);
     putInCatalogueOrder(known.parts, known.unit, catalogue);
 
-    const std::vector<ZoneBelief> beliefs = zoneBeliefs(known, catalogue, model, today);
     UnitReview result;
     result.unitId = record.unit.id;
     result.today = today;
     result.zones = zoneHistories(known);
-    if (!known.unit.retiredOn || *known.unit.retiredOn > today)
-        result.flags = raiseFlags(known, catalogue, today, result.zones);
-    result.checks = nextChecks(known, catalogue, today, result.zones);
+    if (known.unit.retiredOn && *known.unit.retiredOn <= today)
+        return result; // nothing is asked of it any more
+    result.risks = zoneRisks(zoneBeliefs(known, catalogue, model, today), catalogue);
+    result.flags = raiseFlags(known, catalogue, today, result.zones, result.risks);
+    result.checks = nextChecks(known, catalogue, today, result.zones, result.risks);
     return result;
 }
 

@@ -5,6 +5,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/flags/flag.h"
 #include "core/outlook/outlook_model.h"
+#include "core/outlook/zone_risk.h"
 #include "core/record/unit_record.h"
 #include "core/schedule/check.h"
 #include "core/trend/zone_history.h"
@@ -19,7 +20,8 @@ struct UnitReview
     UnitId unitId;
     Date today{};
     std::vector<ZoneHistory> zones; ///< zones of fitted parts, in the catalogue's order of parts and zones
-    std::vector<Flag> flags; ///< most severe first, then worst grade first
+    std::vector<ZoneRisk> risks; ///< of the same zones, in the same order
+    std::vector<Flag> flags; ///< acknowledged ones last; most severe first, then worst grade first
     std::vector<Check> checks; ///< by latest date
 
     friend bool operator==(const UnitReview&, const UnitReview&) = default;

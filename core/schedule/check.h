@@ -15,7 +15,7 @@ namespace padside {
 struct Check
 {
     UnitId unitId;
-    std::optional<ZoneId> zoneId;
+    std::optional<ZoneId> zoneId; ///< set where it is about a single zone
     std::optional<PartId> partId;
     std::optional<FollowUpId> followUpId; ///< set where a person promised it
     Sentence what; ///< "Suction accumulator, bottom: look again"
@@ -24,6 +24,7 @@ struct Check
     std::vector<Condition> conditions;
     Sentence why;
     std::optional<VisitReason> checklist; ///< set where it is the season's checklist of the unit
+    std::vector<ZoneId> zones{}; ///< all zones that are looked at; none for a checklist
 
     friend bool operator==(const Check&, const Check&) = default;
 };

@@ -80,6 +80,14 @@ MoveCost costOfMove(std::span<const Window> windows, std::span<const MovedTrip> 
         if (other.on != to && !isAmong(now, other.on))
             cost.onlyThen.push_back(other.on);
     }
+    cost.servedOn.assign(trip.windows.size(), to);
+    for (const PlannedTrip& other : then) {
+        for (const std::size_t index : other.windows) {
+            const auto place = std::ranges::lower_bound(trip.windows, index);
+            if (place != trip.windows.end() && *place == index)
+                cost.servedOn[static_cast<std::size_t>(place - trip.windows.begin())] = other.on;
+        }
+    }
     std::ranges::stable_sort(cost.late, std::ranges::greater{}, &MoveCost::Late::days);
     for (const std::size_t index : trip.windows) {
         if (windows[index].earliest > to)

@@ -20,6 +20,7 @@ struct MoveCost
 
     std::vector<Late> late; ///< of the windows the trip serves now: those it would come too late for; the latest first
     std::vector<std::size_t> tooEarly; ///< windows the trip serves now that would not have begun: they wait for another
+    std::vector<Date> servedOn; ///< of the windows the trip serves now, in their order: the day they are served then
     int furtherTrips = 0; ///< trips more (or, if negative, fewer) than now
     std::vector<Date> onlyThen; ///< days of trips there would be then and are not now, the moved one left out
 

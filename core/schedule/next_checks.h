@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/zone_risk.h"
 #include "core/record/unit_record.h"
 #include "core/schedule/check.h"
 #include "core/trend/zone_history.h"
@@ -12,12 +13,17 @@
 
 namespace padside {
 
-/// When each zone of the fitted parts is to be looked at again, by its grade and the season's rhythm: never later than
-/// 12 months after it was last seen, sooner for worse grades, dry if it was wet, at the next season's visit if it was
-/// not seen. Zones of one unit that wait for the same routine look, and zones of one part with the same reason and
-/// window, share one check.
+/// When each zone of the fitted parts is to be looked at again: by the last day on which the chance that it is spent
+/// unseen is within its tolerance, never later than 12 months after it was last seen (or its grade's own months), dry
+/// if it was wet, at the next season's visit if it was not seen. A look in vain never makes it later. Zones of one unit
+/// that wait for the same routine look or were never seen, and zones of one part with the same reason and windows that
+/// meet, share one check.
 [[nodiscard]] std::vector<Check> zoneChecks(const UnitRecord& record, const Catalogue& catalogue, Date today,
-                                            std::span<const ZoneHistory> zones);
+                                            std::span<const ZoneHistory> zones, std::span<const ZoneRisk> risks);
+
+/// When each measured wall of the fitted parts is to be measured again: half of its remaining life after the last
+/// reading, capped (see WallOutlook). Left out while its window opens more than a year from today.
+[[nodiscard]] std::vector<Check> wallChecks(const UnitRecord& record, const Catalogue& catalogue, Date today);
 
 /// The next spring and the next fall checklist of the unit's fitted parts, one check each. A checklist missed stays
 /// overdue until the other season begins; then it rolls forward and says since when it was due.
@@ -29,6 +35,9 @@ namespace padside {
 /// All of the above by latest date, then earliest; none for a retired unit. The record holds standing entries up to
 /// `today`, `zones` are its histories.
 [[nodiscard]] std::vector<Check> nextChecks(const UnitRecord& record, const Catalogue& catalogue, Date today,
-                                            std::span<const ZoneHistory> zones);
+                                            std::span<const ZoneHistory> zones, std::span<const ZoneRisk> risks);
+
+/// By when the next visit is to be expected: the end of the season whose checklist is due first; one overdue, today.
+[[nodiscard]] Date nextVisitBy(const UnitRecord& record, const Catalogue& catalogue, Date today);
 
 } // namespace padside

@@ -47,6 +47,8 @@ std::vector<Check> promisedChecks(const UnitRecord& record, const Catalogue& cat
         check.unitId = record.unit.id;
         check.followUpId = promise.id;
         check.zoneId = promise.zoneId;
+        if (promise.zoneId)
+            check.zones = {*promise.zoneId};
         if (part != nullptr) {
             check.partId = part->id;
             check.what

@@ -40,23 +40,20 @@ Date waitForSeason(const Site& site, const Catalogue& catalogue, Date latest)
     return near ? std::min(season.earliest + days(6), season.latest) : latest;
 }
 
-Date openingOf(const Catalogue& catalogue, Date seen, Date latest)
-{
-    const double share = std::clamp(catalogue.assumption("window-open-share"), 0.0, 1.0);
-    const auto wait = static_cast<int>(share * static_cast<double>((latest - seen).count()));
-    return std::min(latest, seen + days(std::max(1, wait)));
-}
-
-/// The day from which a zone never seen waits for its first look: the last attempt, visit or fitting. Empty: no visit
-/// yet.
+/// The day from which a zone never seen waits for its first look: the first visit after its fitting, or the fitting
+/// itself if there was none since; later visits that didn't see it don't put it off. Empty: no visit yet.
 std::optional<Date> waitingSince(const UnitRecord& record, const Part& part, const ZoneHistory& zone)
 {
-    std::optional<Date> since = zone.notSeenLast;
+    std::optional<Date> since = zone.notSeenSince;
+    bool visited = false;
     for (const Visit& visit : record.visits) {
-        if (!visit.isOpen() && (!since || visit.on > *since))
+        if (visit.isOpen())
+            continue;
+        visited = true;
+        if ((!part.fittedOn || visit.on >= *part.fittedOn) && (!since || visit.on < *since))
             since = visit.on;
     }
-    return since && part.fittedOn ? std::max(*since, *part.fittedOn) : since;
+    return !since && visited ? part.fittedOn : since;
 }
 
 ZoneDue dueUnseen(const UnitRecord& record, Date today, const Part& part, const ZoneHistory& zone)
@@ -64,13 +61,24 @@ ZoneDue dueUnseen(const UnitRecord& record, Date today, const Part& part, const 
     ZoneDue due;
     due.cause = DueCause::neverSeen;
     if (const auto since = waitingSince(record, part, zone)) {
-        due.window = {*since + days(1), seasonAfter(record.site, *since).window.latest};
+        due.window.latest = seasonAfter(record.site, *since).window.latest;
+        due.window.earliest = std::min(zone.notSeenLast.value_or(*since) + days(1), due.window.latest);
         return due;
     }
     const Date springEnd = seasonNotOver(record.site, VisitReason::spring, today).window.latest;
     const Date fallEnd = seasonNotOver(record.site, VisitReason::fall, today).window.latest;
     due.window = {today, std::min(springEnd, fallEnd)};
     return due;
+}
+
+/// Not later than the outlook allows, and not before `soonest`.
+void boundByOutlook(ZoneDue& due, const ZoneRisk* risk, Date soonest)
+{
+    if (risk == nullptr || !risk->withinUntil || *risk->withinUntil >= due.window.latest)
+        return;
+    due.window.latest = std::max(*risk->withinUntil, soonest);
+    due.window.earliest = std::min(due.window.earliest, due.window.latest);
+    due.byOutlook = true;
 }
 
 /// A later sighting that says nothing of wetness ends the wait: it was graded as it was.
@@ -86,27 +94,36 @@ DueCause causeByGrade(Grade grade)
     return grade >= Grade::marked ? DueCause::marked : DueCause::routine;
 }
 
-/// After an attempt in vain the next season's visit must see it. A poor zone keeps its own date; a better one that is
-/// long overdue rolls forward with the attempts, since going there every day would not uncover it.
+/// After an attempt in vain the next season's visit must see it; never later than without the attempt.
 void boundByAttempt(ZoneDue& due, const Site& site, const ZoneHistory& zone)
 {
-    const Date nextVisit = seasonAfter(site, *zone.notSeenLast).window.latest;
-    due.cause = DueCause::notSeen;
-    const bool rollsForward = zone.known->grade < Grade::poor && due.window.latest < *zone.notSeenLast;
-    due.window.latest = rollsForward ? nextVisit : std::min(due.window.latest, nextVisit);
+    const Date nextVisit = seasonAfter(site, *zone.notSeenSince).window.latest;
+    if (nextVisit < due.window.latest || !due.byOutlook) {
+        due.cause = DueCause::notSeen;
+        due.byOutlook = false;
+    }
+    due.window.latest = std::min(due.window.latest, nextVisit);
     due.window.earliest = std::min(*zone.notSeenLast + days(1), due.window.latest);
 }
 
 } // namespace
 
+Date openingOf(const Catalogue& catalogue, Date seen, Date latest)
+{
+    const double share = std::clamp(catalogue.assumption("window-open-share"), 0.0, 1.0);
+    const auto wait = static_cast<int>(share * static_cast<double>((latest - seen).count()));
+    return std::min(latest, seen + days(std::max(1, wait)));
+}
+
 ZoneDue zoneDue(const UnitRecord& record, const Catalogue& catalogue, Date today, const Part& part,
-                const ZoneHistory& zone)
+                const ZoneHistory& zone, const ZoneRisk* risk)
 {
     ZoneDue due;
     const ZoneKind* kind = catalogue.zoneKind(part.kind, findZone(record, zone.zoneId)->kind);
     const bool soils = kind != nullptr && kind->soiling;
     if (!zone.known) {
         due = dueUnseen(record, today, part, zone);
+        boundByOutlook(due, risk, due.window.earliest);
     } else {
         const SeenGrade& known = *zone.known;
         due.cause = causeByGrade(known.grade);
@@ -115,10 +132,18 @@ ZoneDue zoneDue(const UnitRecord& record, const Catalogue& catalogue, Date today
             due.window.latest = waitForSeason(record.site, catalogue, due.window.latest);
         const Date most = addMonths(known.on, whole(catalogue, "look-again-most-months"));
         due.window.latest = std::min(due.window.latest, most);
+        if (known.grade != Grade::spent)
+            boundByOutlook(due, risk, known.on);
+        if (due.byOutlook)
+            due.cause = DueCause::outlook;
         due.window.earliest = openingOf(catalogue, known.on, due.window.latest);
         if (wetWhenLastSeen(zone) && !soils && known.grade != Grade::spent) {
-            due.cause = DueCause::wet;
-            due.window.latest = std::min(due.window.latest, addMonths(known.on, whole(catalogue, "see-dry-months")));
+            const Date seeDry = addMonths(known.on, whole(catalogue, "see-dry-months"));
+            if (seeDry <= due.window.latest || !due.byOutlook) {
+                due.cause = DueCause::wet;
+                due.byOutlook = false;
+            }
+            due.window.latest = std::min(due.window.latest, seeDry);
             due.window.earliest = std::min(known.on + days(1), due.window.latest);
             due.conditions.push_back(Condition::dry);
         }

@@ -125,8 +125,11 @@ QVariant FleetModel::data(const QModelIndex& index, int role) const
         return {};
     const FleetLine& unit = line(index.row());
     switch (role) {
-    case Qt::DisplayRole:
     case Qt::ToolTipRole: // whole, where the column is narrow
+        if (index.column() == flags && unit.reviewed && !unit.unit.retired)
+            return spoken(unit, flags);
+        [[fallthrough]];
+    case Qt::DisplayRole:
         return text(unit, index.column());
     case Qt::AccessibleTextRole:
         return spoken(unit, index.column());
@@ -154,10 +157,17 @@ QString FleetModel::spoken(const FleetLine& line, int column) const
     case flags:
         if (!line.reviewed)
             return tr("not reviewed yet");
-        return line.flagCount() == 1 ? tr("one flag") : tr("%n flags", nullptr, static_cast<int>(line.flagCount()));
+        return (line.flagCount() == 1 ? tr("one flag") : tr("%n flags", nullptr, static_cast<int>(line.flagCount())))
+            + acknowledgedWords(line);
     default:
         return text(line, column);
     }
+}
+
+QString FleetModel::acknowledgedWords(const FleetLine& line)
+{
+    return line.acknowledgedCount() == 0 ? QString()
+                                         : tr("; acknowledged and not counted: %1").arg(line.acknowledgedCount());
 }
 
 QString FleetModel::text(const FleetLine& line, int column) const
@@ -200,6 +210,8 @@ QVariant FleetModel::headerData(int section, Qt::Orientation orientation, int ro
 {
     if (orientation == Qt::Horizontal && role == Qt::TextAlignmentRole)
         return alignmentOf(section);
+    if (orientation == Qt::Horizontal && role == Qt::ToolTipRole && section == flags)
+        return tr("Flags that stand; acknowledged ones are not counted");
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
         return {};
     switch (section) {

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/flags/acknowledge.h"
 #include "core/review/reviewed_fleet.h"
 #include "core/store/record_reader.h"
 
@@ -22,10 +23,15 @@ struct FleetLine
     QString kindName; ///< in the person's language
     std::shared_ptr<const ReviewedUnit> reviewed; ///< null: not yet
 
-    /// A retired unit asks for nothing any more: no flags, no checks.
+    /// Those that stand: acknowledged ones are not counted. A retired unit asks for nothing any more: no flags, no
+    /// checks.
     [[nodiscard]] std::size_t flagCount() const
     {
-        return reviewed && !unit.retired ? reviewed->review.flags.size() : 0;
+        return reviewed && !unit.retired ? standingFlags(reviewed->review.flags) : 0;
+    }
+    [[nodiscard]] std::size_t acknowledgedCount() const
+    {
+        return reviewed && !unit.retired ? reviewed->review.flags.size() - flagCount() : 0;
     }
     [[nodiscard]] const Flag* worstFlag() const;
     [[nodiscard]] const Check* nextCheck() const; ///< the one that can wait least
@@ -64,6 +70,7 @@ private:
     void join();
     [[nodiscard]] QString text(const FleetLine& line, int column) const;
     [[nodiscard]] QString spoken(const FleetLine& line, int column) const;
+    [[nodiscard]] static QString acknowledgedWords(const FleetLine& line); ///< nothing where there are none
 
     const Catalogue& m_catalogue;
     const LocalSpeaker& m_speaker;

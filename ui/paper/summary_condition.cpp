@@ -181,6 +181,8 @@ TableBlock flagsSection(const SummaryView& view)
     std::vector<const Flag*> longUnseen;
     std::size_t leftOut = 0;
     for (const Flag& flag : view.input.review.flags) { // most severe first
+        if (flag.acknowledged)
+            continue; // settled between those who read this
         const bool zoneTold = flag.zoneId && std::ranges::find(told, *flag.zoneId) != told.end();
         if (flag.rule == longUnseenRule && flag.zoneId) {
             longUnseen.push_back(&flag);

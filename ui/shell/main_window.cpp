@@ -6,6 +6,7 @@
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
 #include "ui/drawing/theme.h"
+#include "ui/models/acknowledge_command.h"
 #include "ui/models/fleet_reviewer.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -86,6 +87,12 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_unitPage, &UnitPage::summaryRequested, this, [this](const VisitId& visit) {
         if (const auto unit = m_units->selected())
             showSummary(*unit, visit);
+    });
+    connect(m_unitPage, &UnitPage::acknowledged, this, [this](const Acknowledgement& acknowledgement) {
+        m_undo->push(new AcknowledgeCommand(m_book, AcknowledgeCommand::Way::acknowledge, acknowledgement));
+    });
+    connect(m_unitPage, &UnitPage::acknowledgementTakenBack, this, [this](const Acknowledgement& acknowledgement) {
+        m_undo->push(new AcknowledgeCommand(m_book, AcknowledgeCommand::Way::takeBack, acknowledgement));
     });
     connect(m_unitPage, &UnitPage::historyPaperRequested, this, &MainWindow::showHistoryPaper);
     connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);

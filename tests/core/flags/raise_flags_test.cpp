@@ -86,7 +86,7 @@ TEST(RaiseFlags, PartAndZoneNamesAreWordsToTranslateUnlessThePersonGaveThem)
 {
     auto record = aUnit("HB-01").withPart("run-capacitor", {"case"}).visit("2026-05-04").graded("case", 5).build();
     record.parts.front().zones.front().name = "the dented one";
-    const auto flags = raiseFlags(record, test::smallCatalogue(), test::day("2026-06-01"), zoneHistories(record));
+    const auto flags = raiseFlags(record, test::smallCatalogue(), test::day("2026-06-01"), zoneHistories(record), {});
     EXPECT_EQ(flags.front().sentence.arguments.at(0), Argument(Word{"Run capacitor"}));
     EXPECT_EQ(flags.front().sentence.arguments.at(2), Argument(std::string("the dented one")));
 }

@@ -13,12 +13,12 @@
 
 namespace padside::test {
 
-/// The flags raised over a record on a day, with the small catalogue.
+/// The flags raised over a record on a day, with the small catalogue; those about chances left out.
 [[nodiscard]] inline std::vector<Flag> raised(const RecordBuilder& builder, const std::string& today,
                                               const std::string& ownChanges = {})
 {
     const UnitRecord record = builder.build();
-    return raiseFlags(record, smallCatalogue(ownChanges), day(today), zoneHistories(record));
+    return raiseFlags(record, smallCatalogue(ownChanges), day(today), zoneHistories(record), {});
 }
 
 /// The flag of one rule, if it was raised.

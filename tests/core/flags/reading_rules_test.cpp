@@ -25,7 +25,7 @@ protected:
 
     [[nodiscard]] std::vector<Flag> flags(const UnitRecord& record, const std::string& today = "2026-11-01") const
     {
-        return raiseFlags(record, m_catalogue, day(today), zoneHistories(record));
+        return raiseFlags(record, m_catalogue, day(today), zoneHistories(record), {});
     }
 
     [[nodiscard]] std::vector<Flag> flagsBy(const std::string& rule, const UnitRecord& record,

@@ -26,10 +26,10 @@ std::vector<std::string> rulesOf(const UnitReview& review)
     return rules;
 }
 
-UnitReview reviewOf(const UnitRecord& record, Date today)
+UnitReview reviewOf(const UnitRecord& record, Date on)
 {
     const Catalogue catalogue = smallCatalogue();
-    return review(record, catalogue, OutlookModel(catalogue), today);
+    return review(record, catalogue, OutlookModel(catalogue), on);
 }
 
 test::RecordBuilder gettingWorse()

@@ -23,7 +23,7 @@ std::vector<Check> zoneChecksOf(const RecordBuilder& builder, const std::string&
                                 const std::string& ownChanges = {})
 {
     const UnitRecord record = builder.build();
-    return zoneChecks(record, smallCatalogue(ownChanges), day(today), zoneHistories(record));
+    return zoneChecks(record, smallCatalogue(ownChanges), day(today), zoneHistories(record), {});
 }
 
 Check onlyZoneCheck(const RecordBuilder& builder, const std::string& today = "2026-06-01",
@@ -61,10 +61,12 @@ TEST(ZoneChecks, ASoundZoneWaitsAtMostTwelveMonthsFromHalfWayOn)
     EXPECT_THAT(check.conditions, IsEmpty());
 }
 
-TEST(ZoneChecks, WorseGradesComeSooner)
+TEST(ZoneChecks, WhereNoOutlookIsKnownEachGradeHasItsMonthsAtMost)
 {
-    EXPECT_EQ(onlyZoneCheck(bottomSeen(3)).latest, day("2026-11-04"));
-    EXPECT_EQ(onlyZoneCheck(bottomSeen(4)).latest, day("2026-08-04"));
+    const std::string own = R"({"assumptions": {"grade-3-months": {"value": 6}, "grade-4-months": {"value": 3}}})";
+    EXPECT_EQ(onlyZoneCheck(bottomSeen(3), "2026-06-01", own).latest, day("2026-11-04"));
+    EXPECT_EQ(onlyZoneCheck(bottomSeen(4), "2026-06-01", own).latest, day("2026-08-04"));
+    EXPECT_EQ(onlyZoneCheck(bottomSeen(4)).latest, day("2027-05-04"));
     EXPECT_EQ(onlyZoneCheck(bottomSeen(5)).latest, day("2026-05-18"));
     EXPECT_EQ(say(onlyZoneCheck(bottomSeen(5)).what), "Suction accumulator, bottom: repair or replace");
 }
@@ -83,10 +85,11 @@ TEST(ZoneChecks, TwelveMonthsAfterALeapDayIsTheLastOfFebruary)
 
 TEST(ZoneChecks, AMarkedZoneMayWaitForASeasonAboutToBegin)
 {
+    const std::string own = R"({"assumptions": {"grade-3-months": {"value": 6}, "grade-4-months": {"value": 3}}})";
     // Six months after 2026-09-20 is 2027-03-20; spring begins on Monday 2027-03-22.
-    EXPECT_EQ(onlyZoneCheck(bottomSeen(3, "2026-09-20"), "2026-10-01").latest, day("2027-03-28"));
+    EXPECT_EQ(onlyZoneCheck(bottomSeen(3, "2026-09-20"), "2026-10-01", own).latest, day("2027-03-28"));
     // A poor one does not wait: three months after 2026-12-20.
-    EXPECT_EQ(onlyZoneCheck(bottomSeen(4, "2026-12-20"), "2027-01-01").latest, day("2027-03-20"));
+    EXPECT_EQ(onlyZoneCheck(bottomSeen(4, "2026-12-20"), "2027-01-01", own).latest, day("2027-03-20"));
 }
 
 TEST(ZoneChecks, TheGradeLeftAfterWorkCounts)
@@ -138,13 +141,19 @@ TEST(ZoneChecks, OneThatHadToKeepRunningIsToBeSeenWithTheUnitOff)
                 ElementsAre(Condition::off));
 }
 
-TEST(ZoneChecks, AfterAttemptsInVainAnOldDateRollsForwardUnlessTheZoneIsPoor)
+TEST(ZoneChecks, AttemptsInVainNeverMoveADateLater)
 {
     const auto unseenSince = [](int grade) {
         return bottomSeen(grade, "2023-05-04").visit("2026-05-04").notSeen("bottom", NotSeenReason::covered);
     };
-    EXPECT_EQ(onlyZoneCheck(unseenSince(2)).latest, day("2026-11-08"));
-    EXPECT_EQ(onlyZoneCheck(unseenSince(4)).latest, day("2023-08-04")) << "overdue, and it says so";
+    EXPECT_EQ(onlyZoneCheck(unseenSince(2)).latest, day("2024-05-04")) << "overdue, and it says so";
+    EXPECT_EQ(onlyZoneCheck(unseenSince(4)).latest, day("2024-05-04"));
+    const auto twice = bottomSeen(1, "2025-10-10")
+                           .visit("2025-11-04", VisitReason::callOut)
+                           .notSeen("bottom", NotSeenReason::covered)
+                           .visit("2026-05-04")
+                           .notSeen("bottom", NotSeenReason::covered);
+    EXPECT_EQ(onlyZoneCheck(twice).latest, day("2026-05-17")) << "the end of the season after the first attempt";
 }
 
 TEST(ZoneChecks, AZoneNeverSeenIsDueNowToTheNextSeason)
@@ -281,14 +290,14 @@ TEST(PromisedChecks, LeaveOutWhatIsSettledOrAboutARemovedPart)
 TEST(NextChecks, ComeByLatestDateAndNotAtAllForARetiredUnit)
 {
     auto record = bottomSeen(4).followUp("bottom", "2026-06-01", "2026-07-15", "look").build();
-    const auto checks = nextChecks(record, smallCatalogue(), day("2026-06-01"), zoneHistories(record));
+    const auto checks = nextChecks(record, smallCatalogue(), day("2026-06-01"), zoneHistories(record), {});
     std::vector<std::string> latest;
     latest.reserve(checks.size());
     for (const Check& check : checks)
         latest.push_back(isoText(check.latest));
-    EXPECT_THAT(latest, ElementsAre("2026-07-15", "2026-08-04", "2026-11-08", "2027-05-23"));
+    EXPECT_THAT(latest, ElementsAre("2026-07-15", "2026-11-08", "2027-05-04", "2027-05-23"));
     record.unit.retiredOn = day("2026-05-20");
-    EXPECT_THAT(nextChecks(record, smallCatalogue(), day("2026-06-01"), zoneHistories(record)), IsEmpty());
+    EXPECT_THAT(nextChecks(record, smallCatalogue(), day("2026-06-01"), zoneHistories(record), {}), IsEmpty());
 }
 
 } // namespace padside

@@ -30,7 +30,7 @@ SeasonPage::SeasonPage(RecordBook& book, FleetReviewer& fleet, QUndoStack& undo,
     , m_theme(theme)
     , m_moved(book)
     , m_plan(m_moved)
-    , m_words(book.speaker(), book.surroundings().locale)
+    , m_words(book.catalogue(), book.speaker(), book.surroundings().locale)
     , m_undo(&undo)
     , m_search(new QLineEdit)
     , m_state(new QLabel)
@@ -40,6 +40,7 @@ SeasonPage::SeasonPage(RecordBook& book, FleetReviewer& fleet, QUndoStack& undo,
     , m_empty(new QLabel)
     , m_cost(new QLabel)
     , m_trip(new QTextBrowser)
+    , m_orders(new QPushButton(tr("Parts to &order")))
     , m_daySheet(new QPushButton(tr("&Day's sheet")))
     , m_back(new QPushButton(tr("Back to the day &worked out")))
 {
@@ -67,6 +68,7 @@ void SeasonPage::connectParts()
     connect(m_board, &SeasonBoardView::moveGivenUp, m_cost, &QLabel::clear);
     m_board->setWords([this](const BoardPlace& place) { return m_words.trip(siteIn(place.row), place.trip); });
     connect(m_trip, &QTextBrowser::anchorClicked, this, &SeasonPage::followLink);
+    connect(m_orders, &QPushButton::toggled, this, &SeasonPage::showTrip);
     connect(m_daySheet, &QPushButton::clicked, this, &SeasonPage::requestDaySheet);
     connect(m_back, &QPushButton::clicked, this, &SeasonPage::moveBack);
 }
@@ -153,6 +155,7 @@ void SeasonPage::showBoard()
 void SeasonPage::choose(const BoardPlace& place)
 {
     m_chosen = Chosen{siteIn(place.row).site.id, siteIn(place.row).trips[place.trip].on};
+    m_orders->setChecked(false);
     showTrip();
 }
 
@@ -162,10 +165,23 @@ void SeasonPage::showTrip()
     const SiteSeason* site = chosenSite();
     m_daySheet->setEnabled(trip && !site->trips[*trip].checks.empty());
     m_back->setVisible(trip && site->trips[*trip].moved);
-    const QString html = trip
-        ? m_words.tripHtml(*site, *trip, tripNeeds(site->trips[*trip], m_book.catalogue()), m_theme)
-        : m_chosen ? tr("<p>This trip is no longer needed.</p>")
-                   : tr("<p>Choose a trip to see what is to be looked at, and why.</p>");
+    if (m_orders->isChecked())
+        return showOrders();
+    m_trip->setAccessibleName(tr("The chosen trip"));
+    showHtml(trip           ? m_words.tripHtml(*site, *trip, m_theme)
+                 : m_chosen ? tr("<p>This trip is no longer needed.</p>")
+                            : tr("<p>Choose a trip to see what is to be looked at, and why.</p>"));
+}
+
+void SeasonPage::showOrders()
+{
+    const auto fleet = m_fleet.fleet();
+    m_trip->setAccessibleName(tr("Parts to order"));
+    showHtml(m_words.ordersHtml(partsToOrder(fleet->units, m_book.catalogue()), fleet->today, m_theme));
+}
+
+void SeasonPage::showHtml(const QString& html)
+{
     if (html == m_shownHtml) // a reader's place in it stays
         return;
     m_shownHtml = html;
@@ -178,7 +194,7 @@ void SeasonPage::sayCost(const BoardPlace& place, Date to)
     const MoveCost cost = site.costOfMove(place.trip, to);
     const QString said = m_words.cost(site, place.trip, to, cost);
     m_cost->setText(said);
-    m_board->sayCost(said, !cost.isNothing());
+    m_board->sayCost(said, !cost.isNothing() || riskOfMove(site, place.trip, cost).worst);
 }
 
 void SeasonPage::moveTrip(const BoardPlace& place, Date to)
@@ -222,8 +238,10 @@ void SeasonPage::followLink(const QUrl& url)
     if (url.hasFragment())
         return m_trip->scrollToAnchor(url.fragment());
     const auto bytes = parseUuid(url.path().toStdString());
+    if (bytes && m_orders->isChecked())
+        Q_EMIT unitRequested(UnitId(*bytes));
     const auto trip = chosenTrip();
-    if (!bytes || !trip)
+    if (!bytes || !trip || m_orders->isChecked())
         return;
     const UnitId unit(*bytes);
     const SeasonTrip& day = chosenSite()->trips[*trip];

@@ -70,6 +70,8 @@ private:
     void showBoard();
     void sayState();
     void showTrip();
+    void showOrders();
+    void showHtml(const QString& html);
     void choose(const BoardPlace& place);
     void sayCost(const BoardPlace& place, Date to);
     void moveTrip(const BoardPlace& place, Date to);
@@ -101,6 +103,7 @@ private:
     QLabel* m_empty;
     QLabel* m_cost;
     QTextBrowser* m_trip;
+    QPushButton* m_orders;
     QPushButton* m_daySheet;
     QPushButton* m_back;
 };

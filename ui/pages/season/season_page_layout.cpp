@@ -47,12 +47,15 @@ void SeasonPage::makeLayout()
     m_cost->setWordWrap(true);
     m_cost->setMargin(6);
     m_cost->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    m_cost->setMinimumHeight(fontMetrics().lineSpacing() * 3 + 12);
+    m_cost->setMinimumHeight(fontMetrics().lineSpacing() * 4 + 12);
     m_trip->setObjectName(QStringLiteral("trip"));
     m_trip->setAccessibleName(tr("The chosen trip"));
     m_trip->setOpenLinks(false);
     m_trip->setFrameShape(QFrame::NoFrame);
     m_trip->document()->setDocumentMargin(12);
+    m_orders->setObjectName(QStringLiteral("orders"));
+    m_orders->setCheckable(true);
+    m_orders->setAccessibleName(tr("Show the parts to order instead of the trip"));
     m_daySheet->setObjectName(QStringLiteral("daySheet"));
     m_daySheet->setEnabled(false);
     m_back->setObjectName(QStringLiteral("moveBack"));
@@ -64,6 +67,7 @@ void SeasonPage::makeLayout()
     bar->addSpacing(8);
     bar->addWidget(m_state, 1);
     bar->addWidget(m_progress);
+    bar->addWidget(m_orders);
     bar->addWidget(m_stop);
 
     auto* legend

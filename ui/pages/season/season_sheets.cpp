@@ -17,7 +17,7 @@ namespace padside {
 std::optional<Sheet> daySheet(RecordBook& book, const SiteSeason& site, std::size_t index)
 {
     const SeasonTrip& trip = site.trips[index];
-    const SeasonWords words(book.speaker(), book.surroundings().locale);
+    const SeasonWords words(book.catalogue(), book.speaker(), book.surroundings().locale);
     const auto input = std::make_shared<DaySheetInput>(
         DaySheetInput{site.site, trip, {}, book.catalogue(), book.speaker(), words.day(trip.on), book.today()});
     const bool isRead = book.attempt([&] {

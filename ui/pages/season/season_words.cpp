@@ -27,8 +27,9 @@ QString link(const QString& target, const QString& text)
 
 } // namespace
 
-SeasonWords::SeasonWords(const LocalSpeaker& speaker, const QLocale& locale)
-    : m_speaker(speaker)
+SeasonWords::SeasonWords(const Catalogue& catalogue, const LocalSpeaker& speaker, const QLocale& locale)
+    : m_catalogue(catalogue)
+    , m_speaker(speaker)
     , m_locale(locale)
 {
 }
@@ -66,6 +67,10 @@ QStringList SeasonWords::remarks(const SiteSeason& site, const SeasonTrip& trip)
                     : tr("%n checks come after their latest day.", nullptr, static_cast<int>(late - overdue)));
     if (trip.moved)
         all << tr("Day chosen by hand; worked out was %1.").arg(m_speaker.shownDate(trip.moved->insteadOf));
+    if (const auto risk = riskOfChosenDay(site, static_cast<std::size_t>(&trip - site.trips.data()))) {
+        for (const Sentence& sentence : riskSentences(*risk, m_catalogue))
+            all << m_speaker.said(sentence);
+    }
     if (isWeekend(trip.on) && trip.on != site.today)
         all << tr("This is not a working day.");
     return all;
@@ -94,6 +99,8 @@ QString SeasonWords::cost(const SiteSeason& site, std::size_t trip, Date to, con
                          .arg(shown(hit.unit->unit.tag), m_speaker.said(hit.check().what),
                               window(hit.check(), site.today));
     }
+    for (const Sentence& sentence : riskSentences(riskOfMove(site, trip, cost), m_catalogue))
+        sentences << m_speaker.said(sentence);
     if (isWeekend(to))
         sentences << tr("It is not a working day.");
     return sentences.join(QLatin1Char(' '));
@@ -145,7 +152,14 @@ QString SeasonWords::unitHtml(const SeasonTrip& trip, const ReviewedUnit& unit, 
     return text;
 }
 
-QString SeasonWords::needsHtml(const TripNeeds& needs) const
+QString SeasonWords::orderWords(Date orderBy, bool made, Date today) const
+{
+    if (!made)
+        return tr("no longer made; look for one by %1").arg(m_speaker.shownDate(orderBy));
+    return orderBy <= today ? tr("order now") : tr("order by %1").arg(m_speaker.shownDate(orderBy));
+}
+
+QString SeasonWords::needsHtml(const TripNeeds& needs, Date today) const
 {
     QString text;
     if (!needs.bring.empty()) {
@@ -158,17 +172,20 @@ QString SeasonWords::needsHtml(const TripNeeds& needs) const
     if (!needs.spares.empty()) {
         text += QStringLiteral("<p style=\"margin: 16px 0 0 0\"><a name=\"spares\"></a><b>%1</b>")
                     .arg(tr("Spares to order or ask for"));
-        for (const SpareNeed& need : needs.spares)
+        for (const SpareNeed& need : needs.spares) {
             text += QStringLiteral("<br>%1: %2").arg(html(shown(need.unit->unit.tag)), html(m_speaker.said(need.why)));
-        text += QStringLiteral("<br>%1</p>").arg(tr("How long a spare takes to come is not in the record."));
+            if (need.orderBy)
+                text += QStringLiteral(" <b>%1</b>").arg(html(orderWords(*need.orderBy, need.made, today)));
+        }
+        text += QStringLiteral("<br>%1</p>").arg(tr("How long a spare takes to come is an assumption."));
     }
     return text;
 }
 
-QString SeasonWords::tripHtml(const SiteSeason& site, std::size_t index, const TripNeeds& needs,
-                              const Theme& theme) const
+QString SeasonWords::tripHtml(const SiteSeason& site, std::size_t index, const Theme& theme) const
 {
     const SeasonTrip& trip = site.trips[index];
+    const TripNeeds needs = tripNeeds(trip, m_catalogue);
     const QString soft = theme.softInk.name();
     QString text
         = QStringLiteral("<p style=\"margin: 0; font-size: large\"><b>%1</b></p><p style=\"margin: 2px 0\">%2</p>")
@@ -200,7 +217,28 @@ QString SeasonWords::tripHtml(const SiteSeason& site, std::size_t index, const T
         text += QStringLiteral("<p style=\"margin: 6px 0 0 0\">%1</p>").arg(jumps.join(QStringLiteral(" &nbsp; ")));
     for (const auto& unit : trip.units())
         text += unitHtml(trip, *unit, soft);
-    text += needsHtml(needs);
+    text += needsHtml(needs, site.today);
+    return text;
+}
+
+QString SeasonWords::ordersHtml(const std::vector<PartToOrder>& orders, Date today, const Theme& theme) const
+{
+    const QString soft = theme.softInk.name();
+    QString text = QStringLiteral("<p style=\"margin: 0; font-size: large\"><b>%1</b></p>").arg(tr("Parts to order"));
+    if (orders.empty())
+        return text + QStringLiteral("<p>%1</p>").arg(tr("No part is likely to be needed before it could be there."));
+    text += QStringLiteral("<p style=\"margin: 2px 0; color: %1\">%2</p>")
+                .arg(soft,
+                     tr("Parts whose chance of being spent passes what is tolerated within %n months. How long a "
+                        "spare takes to come is an assumption.",
+                        nullptr, riskMonths));
+    for (const PartToOrder& order : orders) {
+        const Unit& unit = order.unit->unit;
+        text += QStringLiteral("<p style=\"margin: 12px 0 0 0\"><b>%1</b> · %2 · %3<br>%4</p>")
+                    .arg(html(orderWords(order.orderBy, order.made, today)),
+                         link(QStringLiteral("unit:") + key(unit.id), html(shown(unit.tag))),
+                         html(shown(order.unit->site.name)), html(m_speaker.said(order.why)));
+    }
     return text;
 }
 

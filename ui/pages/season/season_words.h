@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include "core/review/move_risk.h"
+#include "core/review/parts_to_order.h"
 #include "core/review/trip_needs.h"
 
 #include <QCoreApplication>
@@ -20,18 +22,20 @@ class SeasonWords
 {
     Q_DECLARE_TR_FUNCTIONS(padside::SeasonWords)
 public:
-    SeasonWords(const LocalSpeaker& speaker, const QLocale& locale);
+    /// All outlive it.
+    SeasonWords(const Catalogue& catalogue, const LocalSpeaker& speaker, const QLocale& locale);
 
     /// "Friday 2026-05-08".
     [[nodiscard]] QString day(Date date) const;
     /// "Harbour Lane, Friday 2026-05-08: 7 checks at 3 units. …"
     [[nodiscard]] QString trip(const SiteSeason& site, std::size_t trip) const;
-    /// Where a trip would go and what that costs, the check it hits hardest named.
+    /// Where a trip would go and what that costs, in risk too, the check it hits hardest named.
     [[nodiscard]] QString cost(const SiteSeason& site, std::size_t trip, Date to, const MoveCost& cost) const;
     /// What stands beside the board: units with their checks, what to bring and to order. Links go to "start:", "unit:"
     /// and "sheet:" with a unit's key.
-    [[nodiscard]] QString tripHtml(const SiteSeason& site, std::size_t trip, const TripNeeds& needs,
-                                   const Theme& theme) const;
+    [[nodiscard]] QString tripHtml(const SiteSeason& site, std::size_t trip, const Theme& theme) const;
+    /// The parts to order, soonest first; links go to "unit:" with a unit's key.
+    [[nodiscard]] QString ordersHtml(const std::vector<PartToOrder>& orders, Date today, const Theme& theme) const;
 
     [[nodiscard]] QString said(const Sentence& sentence) const;
 
@@ -41,9 +45,11 @@ private:
     [[nodiscard]] QString window(const Check& check, Date today) const;
     [[nodiscard]] QString checkHtml(const SeasonCheck& check, const QString& soft) const;
     [[nodiscard]] QString unitHtml(const SeasonTrip& trip, const ReviewedUnit& unit, const QString& soft) const;
-    [[nodiscard]] QString needsHtml(const TripNeeds& needs) const;
+    [[nodiscard]] QString needsHtml(const TripNeeds& needs, Date today) const;
+    [[nodiscard]] QString orderWords(Date orderBy, bool made, Date today) const; ///< "order by 2027-05-12"
     [[nodiscard]] QStringList remarks(const SiteSeason& site, const SeasonTrip& trip) const;
 
+    const Catalogue& m_catalogue;
     const LocalSpeaker& m_speaker;
     QLocale m_locale;
 };

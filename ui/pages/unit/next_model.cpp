@@ -4,6 +4,7 @@
 #include "ui/pages/unit/next_model.h"
 
 #include "core/catalogue/subject.h"
+#include "core/flags/acknowledge.h"
 #include "ui/models/speaker.h"
 
 #include <QStringList>
@@ -65,16 +66,53 @@ std::vector<NextModel::Row> NextModel::outlookRows(const UnitSnapshot& snapshot)
     return rows;
 }
 
-NextModel::Row NextModel::flagRow(const Flag& flag) const
+NextModel::Row NextModel::flagRow(const UnitReview& review, std::size_t index) const
 {
+    const Flag& flag = review.flags[index];
     Row row;
+    row.flag = index;
     row.kind = Kind::flag;
     row.lead = shown(m_speaker.translate(std::string(wordOf(flag.severity))));
     row.main = m_speaker.said(flag.sentence);
     row.reason = flag.clears.pattern.empty() ? QString() : tr("Clears: %1").arg(m_speaker.said(flag.clears));
     row.weight = 1 + static_cast<int>(flag.severity);
     row.zone = flag.zoneId;
+    if (flag.acknowledged) {
+        const FlagAcknowledged& said = *flag.acknowledged;
+        const QString day = m_speaker.shownDate(said.on);
+        row.reason = said.by.empty()
+            ? tr("Acknowledged on %1: %2", "day, reason").arg(day, shown(said.reason))
+            : tr("Acknowledged on %1 by %3: %2", "day, reason, person").arg(day, shown(said.reason), shown(said.by));
+        row.weight = 0;
+    }
     return row;
+}
+
+void NextModel::addFlagRows(std::vector<Row>& rows, const UnitSnapshot& snapshot) const
+{
+    const std::vector<Flag>& flags = snapshot.review.flags;
+    const std::size_t standing = standingFlags(flags);
+    rows.push_back(Row{Kind::heading, {}, tr("Flags: %1").arg(standing), {}, 0, {}});
+    for (std::size_t i = 0; i < standing; ++i) // acknowledged ones stand last
+        rows.push_back(flagRow(snapshot.review, i));
+    if (flags.empty()) {
+        const QString text = snapshot.record.visits.empty()
+            ? tr("Nothing is known of this unit yet: the first visit will tell.")
+            : tr("Nothing in the record gives a reason to worry.");
+        rows.push_back(Row{Kind::nothing, {}, text, {}, 0, {}});
+    }
+    if (standing == flags.size())
+        return;
+    const std::size_t acknowledged = flags.size() - standing;
+    rows.push_back(Row{Kind::fold,
+                       {},
+                       m_acknowledgedShown ? tr("▾ Acknowledged, not counted: %1").arg(acknowledged)
+                                           : tr("▸ Acknowledged, not counted: %1").arg(acknowledged),
+                       {},
+                       0,
+                       {}});
+    for (std::size_t i = standing; m_acknowledgedShown && i < flags.size(); ++i)
+        rows.push_back(flagRow(snapshot.review, i));
 }
 
 NextModel::Row NextModel::checkRow(const Check& check, Date today) const
@@ -112,12 +150,7 @@ std::vector<NextModel::Row> NextModel::rowsOf(const UnitSnapshot& snapshot) cons
         heading(tr("Likeliest to be spent within a year"));
         rows.insert(rows.end(), outlooks.begin(), outlooks.end());
     }
-    heading(tr("Flags: %1").arg(review.flags.size()));
-    for (const Flag& flag : review.flags)
-        rows.push_back(flagRow(flag));
-    if (review.flags.empty())
-        nothing(snapshot.record.visits.empty() ? tr("Nothing is known of this unit yet: the first visit will tell.")
-                                               : tr("Nothing in the record gives a reason to worry."));
+    addFlagRows(rows, snapshot);
     heading(tr("Next checks: %1").arg(review.checks.size()));
     for (const Check& check : review.checks)
         rows.push_back(checkRow(check, review.today));
@@ -128,7 +161,34 @@ std::vector<NextModel::Row> NextModel::rowsOf(const UnitSnapshot& snapshot) cons
 
 void NextModel::setSnapshot(const UnitSnapshotPtr& snapshot)
 {
-    std::vector<Row> rows = rowsOf(*snapshot);
+    if (!m_snapshot || m_snapshot->record.unit.id != snapshot->record.unit.id)
+        m_acknowledgedShown = false;
+    m_snapshot = snapshot;
+    showRows(rowsOf(*snapshot));
+}
+
+void NextModel::showAcknowledged(bool shown)
+{
+    m_acknowledgedShown = shown;
+    if (m_snapshot)
+        showRows(rowsOf(*m_snapshot));
+}
+
+const Flag* NextModel::flagAt(const QModelIndex& index) const
+{
+    if (!index.isValid())
+        return nullptr;
+    const auto flag = m_rows[static_cast<std::size_t>(index.row())].flag;
+    return flag ? &m_snapshot->review.flags[*flag] : nullptr;
+}
+
+bool NextModel::isFold(const QModelIndex& index) const
+{
+    return index.isValid() && m_rows[static_cast<std::size_t>(index.row())].kind == Kind::fold;
+}
+
+void NextModel::showRows(std::vector<Row> rows)
+{
     if (rows == m_rows)
         return;
     if (rows.size() == m_rows.size()) {
@@ -179,7 +239,7 @@ Qt::ItemFlags NextModel::flags(const QModelIndex& index) const
     if (!index.isValid())
         return Qt::NoItemFlags;
     const Kind kind = m_rows[static_cast<std::size_t>(index.row())].kind;
-    const bool chosen = kind == Kind::outlook || kind == Kind::flag || kind == Kind::check;
+    const bool chosen = kind == Kind::outlook || kind == Kind::flag || kind == Kind::check || kind == Kind::fold;
     return chosen ? Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren
                   : Qt::ItemIsEnabled | Qt::ItemNeverHasChildren;
 }

@@ -11,6 +11,7 @@
 #include "ui/models/speaker.h"
 #include "ui/pages/unit/finding_tree_model.h"
 #include "ui/pages/unit/finding_view.h"
+#include "ui/pages/unit/flag_actions.h"
 #include "ui/pages/unit/history_panel.h"
 #include "ui/pages/unit/ledger_panel.h"
 #include "ui/pages/unit/measured_panel.h"
@@ -19,6 +20,7 @@
 #include "ui/pages/unit/unit_header.h"
 #include "ui/pages/unit/visit_actions.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
@@ -28,6 +30,8 @@
 #include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -143,8 +147,12 @@ QWidget* UnitPage::nextPanel()
     m_next->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_next->setTabKeyNavigation(false);
     m_next->setMinimumWidth(260);
+    m_flagActions = new FlagActions(*m_nextModel, *m_next);
+    auto* head = new QHBoxLayout;
+    head->addWidget(title(tr("What goes ne&xt and why"), m_next), 1);
+    head->addWidget(m_flagActions->button());
     QVBoxLayout* column = columnIn(panel);
-    column->addWidget(title(tr("What goes ne&xt and why"), m_next));
+    column->addLayout(head);
     column->addWidget(m_next, 1);
     return panel;
 }
@@ -177,6 +185,11 @@ void UnitPage::connectWidgets()
         if (const auto zone = m_nextModel->zoneAt(index))
             goToZone(*zone);
     });
+    connect(m_flagActions, &FlagActions::acknowledged, this, [this](Acknowledgement acknowledgement) {
+        acknowledgement.technician = m_book.surroundings().technician.toStdString();
+        Q_EMIT acknowledged(acknowledgement);
+    });
+    connect(m_flagActions, &FlagActions::takenBack, this, &UnitPage::takeBack);
     connect(m_findings->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& index) {
         if (const auto zone = m_findingModel->zoneAt(index))
             zoneChosen(*zone);
@@ -201,8 +214,8 @@ void UnitPage::connectWidgets()
     for (QPushButton* button : m_actions->buttons())
         then(button);
     // The tabs as a whole: what stands on them follows their bar by itself.
-    for (QWidget* next :
-         {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs)})
+    for (QWidget* next : {static_cast<QWidget*>(m_cutaway), static_cast<QWidget*>(m_flagActions->button()),
+                          static_cast<QWidget*>(m_next), static_cast<QWidget*>(m_tabs)})
         then(next);
 }
 
@@ -255,6 +268,7 @@ void UnitPage::showSnapshot()
     m_actions->setSnapshot(*m_snapshot, !m_book.store().isReadOnly());
     m_cutaway->setContent(cutawayOf(m_snapshot->record, m_snapshot->review, m_book.catalogue(), m_book.speaker()));
     m_nextModel->setSnapshot(m_snapshot);
+    m_flagActions->refresh(!m_book.store().isReadOnly());
     m_findingModel->setSnapshot(m_snapshot);
     m_history->setSnapshot(m_snapshot);
     m_measured->setSnapshot(m_snapshot);
@@ -280,6 +294,14 @@ void UnitPage::goToZone(ZoneId zone)
     const QModelIndex index = m_findingModel->indexOf(zone);
     if (index.isValid())
         m_findings->setCurrentIndex(index);
+}
+
+void UnitPage::takeBack(AcknowledgementId id)
+{
+    const auto& all = m_snapshot->record.acknowledgements;
+    const auto found = std::ranges::find(all, id, &Acknowledgement::id);
+    if (found != all.end())
+        Q_EMIT acknowledgementTakenBack(*found);
 }
 
 void UnitPage::zoneChosen(ZoneId zone)

@@ -20,6 +20,7 @@ struct Theme;
 class CutawayView;
 class FindingTreeModel;
 class FindingView;
+class FlagActions;
 class HistoryPanel;
 class MeasuredPanel;
 class LedgerPanel;
@@ -46,6 +47,8 @@ Q_SIGNALS:
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
     void summaryRequested(padside::VisitId visit);
     void historyPaperRequested(padside::UnitId unit);
+    void acknowledged(const padside::Acknowledgement& acknowledgement); ///< a flag, by this person, with a reason
+    void acknowledgementTakenBack(const padside::Acknowledgement& acknowledgement);
 
 private:
     void makeWidgets();
@@ -58,6 +61,7 @@ private:
     void showSnapshot();
     void goToZone(ZoneId zone);
     void zoneChosen(ZoneId zone);
+    void takeBack(AcknowledgementId id);
 
     RecordBook& m_book;
     const Theme& m_theme;
@@ -71,6 +75,7 @@ private:
     CutawayView* m_cutaway;
     NextModel* m_nextModel;
     QListView* m_next;
+    FlagActions* m_flagActions = nullptr;
     QTabWidget* m_tabs;
     FindingTreeModel* m_findingModel;
     FindingView* m_findings;

@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/catalogue/subject.h"
+#include "core/flags/rules.h"
+#include "core/flags/wording.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace padside {
+
+namespace {
+
+/// The zone of a part whose chance passes its tolerance first.
+struct Pressing
+{
+    const ZoneRisk* risk = nullptr;
+    const ZoneHistory* history = nullptr;
+};
+
+std::optional<Pressing> mostPressing(const UnitView& unit, const Part& part)
+{
+    std::optional<Pressing> first;
+    for (const ZoneHistory& history : unit.zones) {
+        const ZoneRisk* risk = history.partId == part.id ? riskOf(unit.risks, history.zoneId) : nullptr;
+        if (risk == nullptr || risk->soils || !risk->overOn || risk->toleratedAs == Consequence::looks)
+            continue;
+        if (!first || *risk->overOn < *first->risk->overOn)
+            first = Pressing{risk, &history};
+    }
+    return first;
+}
+
+bool isSpent(const Pressing& pressing)
+{
+    return pressing.history->known && pressing.history->known->grade == Grade::spent;
+}
+
+Sentence sentenceOf(const UnitView& unit, const Part& part, const Pressing& pressing, const Supply& supply, Date there)
+{
+    const auto subject = subjectOf(unit.record, unit.catalogue, part, findZone(unit.record, pressing.risk->zoneId));
+    const std::vector<Argument> rest{
+        std::int64_t{std::lround(supply.leadDays)}, there, Amount{pressing.risk->chanceOn(there), QuantityKind::ratio},
+        Amount{pressing.risk->tolerance, QuantityKind::ratio}, Word{std::string(wordOf(pressing.risk->toleratedAs))}};
+    if (!supply.made) {
+        return about(subject,
+                     PADSIDE_SAY("{0}{1}, {2}: by {4} the chance that it is spent is {5}, more than the {6} tolerated "
+                                 "({7}), and this part is no longer made. Look for one in time, or for another way."),
+                     rest);
+    }
+    return about(subject,
+                 PADSIDE_SAY("{0}{1}, {2}: a spare takes about {3} days to come; by then ({4}) the chance that it is "
+                             "spent is {5}, more than the {6} tolerated ({7}). Order one now."),
+                 rest);
+}
+
+} // namespace
+
+std::vector<Worry> orderSpareNow(const UnitView& unit)
+{
+    std::vector<Worry> worries;
+    for (const Part& part : unit.record.parts) {
+        const PartKind* kind = part.removedOn ? nullptr : unit.catalogue.partKind(part.kind);
+        if (kind == nullptr || kind->spare == Spare::none)
+            continue; // has a rule of its own
+        const auto pressing = mostPressing(unit, part);
+        const Supply supply = unit.catalogue.supplyOf(part.kind);
+        const Date there = unit.today + std::chrono::days(static_cast<int>(std::ceil(supply.leadDays)));
+        if (!pressing || *pressing->risk->overOn > there)
+            continue;
+        Worry worry;
+        worry.severity = isSpent(*pressing) ? Severity::act : Severity::plan;
+        worry.sentence = sentenceOf(unit, part, *pressing, supply, there);
+        worry.clears = Sentence{PADSIDE_SAY("The part replaced, or seen again and found better than feared; "
+                                            "acknowledge it once the spare is ordered."),
+                                {}};
+        if (pressing->history->known)
+            worry.evidence = {pressing->history->known->findingId};
+        worry.partId = part.id;
+        worry.extent = pressing->risk->chanceOn(there);
+        worries.push_back(std::move(worry));
+    }
+    return worries;
+}
+
+} // namespace padside

@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/review/parts_to_order.h"
+
+#include "core/catalogue/subject.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace padside {
+
+namespace {
+
+const ZoneRisk* mostPressing(const ReviewedUnit& unit, PartId part)
+{
+    const ZoneRisk* first = nullptr;
+    for (const ZoneRisk& risk : unit.review.risks) {
+        if (risk.partId != part || risk.soils || !risk.overOn || risk.toleratedAs == Consequence::looks)
+            continue;
+        if (first == nullptr || *risk.overOn < *first->overOn)
+            first = &risk;
+    }
+    return first;
+}
+
+Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk, const Catalogue& catalogue,
+               const Supply& supply)
+{
+    UnitRecord named; // as much of a record as it takes to name a zone
+    named.unit = unit.unit;
+    named.parts = unit.fitted;
+    const std::vector<Argument> rest{Amount{risk.tolerance, QuantityKind::ratio},
+                                     Word{std::string(wordOf(risk.toleratedAs))}, *risk.overOn,
+                                     std::int64_t{std::lround(supply.leadDays)}};
+    const auto subject = subjectOf(named, catalogue, part, findZone(named, risk.zoneId));
+    if (!supply.made) {
+        return about(subject,
+                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} ({4}) on about {5}. No longer "
+                                 "made: look for one in time, or for another way."),
+                     rest);
+    }
+    if (*risk.overOn <= unit.review.today) {
+        return about(subject,
+                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is over {3} ({4}) already; a spare takes "
+                                 "about {6} days."),
+                     rest);
+    }
+    return about(subject,
+                 PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} ({4}) on about {5}; a spare takes "
+                             "about {6} days."),
+                 rest);
+}
+
+} // namespace
+
+std::optional<PartToOrder> partToOrder(const std::shared_ptr<const ReviewedUnit>& unit, const Part& part,
+                                       const Catalogue& catalogue)
+{
+    const PartKind* kind = catalogue.partKind(part.kind);
+    const ZoneRisk* risk = mostPressing(*unit, part.id);
+    if (kind == nullptr || kind->spare == Spare::none || risk == nullptr)
+        return std::nullopt;
+    const Supply supply = catalogue.supplyOf(part.kind);
+    PartToOrder order;
+    order.unit = unit;
+    order.partId = part.id;
+    order.zoneId = risk->zoneId;
+    order.needed = *risk->overOn;
+    order.leadDays = supply.leadDays;
+    order.made = supply.made;
+    const std::chrono::days lead(static_cast<int>(std::ceil(supply.leadDays)));
+    order.orderBy = std::max(unit->review.today, order.needed - lead);
+    order.why = whyOf(*unit, part, *risk, catalogue, supply);
+    return order;
+}
+
+std::vector<PartToOrder> partsToOrder(std::span<const std::shared_ptr<const ReviewedUnit>> units,
+                                      const Catalogue& catalogue)
+{
+    std::vector<PartToOrder> orders;
+    for (const auto& unit : units) {
+        const bool presses
+            = std::ranges::any_of(unit->review.risks, [](const ZoneRisk& risk) { return risk.overOn && !risk.soils; });
+        if (!presses)
+            continue; // most units of a fleet
+        for (const Part& part : unit->fitted) {
+            if (auto order = partToOrder(unit, part, catalogue))
+                orders.push_back(*std::move(order));
+        }
+    }
+    std::ranges::stable_sort(orders, {}, &PartToOrder::orderBy);
+    return orders;
+}
+
+} // namespace padside
