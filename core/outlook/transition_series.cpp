@@ -75,7 +75,7 @@ Transition twice(const Transition& half)
 }
 
 /// Staying has a closed form, which stops rounding errors from doubling with each squaring.
-void setStaying(Transition& chance, const Rates& rates, double years)
+void setStayingAfter(Transition& chance, const Rates& rates, double years)
 {
     for (std::size_t grade = 0; grade + 1 < gradeCount; ++grade)
         chance[grade][grade] = std::exp(-rates[grade] * years);
@@ -159,7 +159,7 @@ WayChances TransitionSeries::after(double years)
         chance = twice(chance);
         part *= 2;
         if (halvings > fewSquarings)
-            setStaying(chance, m_rates, years * part);
+            setStayingAfter(chance, m_rates, years * part);
     }
     return packed(chance);
 }
