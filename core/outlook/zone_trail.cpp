@@ -208,7 +208,7 @@ private:
         return running == Running::cooling || running == Running::heating || running == Running::defrosting;
     }
 
-    void add(Date on, TrailEvent event, Grade grade = Grade::sound) { m_trail.steps.push_back({on, 0, event, grade}); }
+    void add(Date on, TrailEvent event, Grade grade = Grade::sound) { m_trail.steps.push_back({on, 0, 0, event, grade}); }
 
     ZoneTrail& m_trail;
     const OutlookFigures& m_figures;
@@ -222,6 +222,7 @@ void putOnClock(ZoneTrail& trail)
     std::optional<Date> before = trail.fittedOn;
     for (TrailStep& step : trail.steps) {
         step.exposureYears = before ? trail.clock.yearsBetween(*before, step.on) : 0;
+        step.clockSpeed = before ? trail.clock.oneSpeedBetween(*before, step.on) : 0;
         before = before ? std::max(*before, step.on) : step.on;
     }
     trail.exposureSince = before ? trail.clock.yearsBetween(*before, trail.today) : 0;
