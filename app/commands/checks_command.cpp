@@ -6,6 +6,7 @@
 #include "app/commands/of_file.h"
 #include "core/exchange/icalendar.h"
 #include "core/review/fleet_review.h"
+#include "core/review/parts_to_order.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 
@@ -41,6 +42,14 @@ std::vector<SiteChecks> checksBySite(Store& store, const AskedOfFile& words, con
     return sites;
 }
 
+std::string orderedPart(const PartToOrder& order, const Catalogue& catalogue)
+{
+    UnitRecord named; // as much of a record as it takes to name a part
+    named.unit = order.unit->unit;
+    named.parts = order.unit->fitted;
+    return partName(named, catalogue, order.partId, std::nullopt);
+}
+
 nlohmann::ordered_json rowOf(const Check& check, const SiteTrip& trip, const UnitRecord& record,
                              const Catalogue& catalogue, bool setsTheDay)
 {
@@ -58,6 +67,47 @@ nlohmann::ordered_json rowOf(const Check& check, const SiteTrip& trip, const Uni
             {"conditions", conditions},
             {"why", say(check.why)},
             {"sets_the_day", setsTheDay}};
+}
+
+/// The parts to order, each a row; as calendar an entry from today to the day to order by.
+int printOrders(const AskedOfFile& words, const CommandSurroundings& surroundings)
+{
+    const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
+    const Catalogue catalogue = catalogueFor(*store, surroundings);
+    const OutlookModel model(catalogue);
+    const Date day = dayFor(words.on, surroundings.now());
+    std::vector<std::shared_ptr<const ReviewedUnit>> units;
+    for (const Unit& unit : unitsFor(*store, words.unit))
+        units.push_back(std::make_shared<const ReviewedUnit>(
+            reviewedUnit(store->records().unitRecord(unit.id), catalogue, model, day)));
+    Answer answer{{{"order_by", "ORDER BY"}, {"unit", "UNIT"}, {"part", "PART"}, {"why", "WHY"}},
+                  {"order_by", "site", "unit", "part", "needed", "lead_days", "made", "why"},
+                  {},
+                  "No part to order."};
+    std::vector<CalendarEntry> calendar;
+    for (const PartToOrder& order : partsToOrder(units, catalogue)) {
+        const Sentence what{PADSIDE_SAY("Order a spare"), {}};
+        answer.rows.push_back({{"order_by", isoText(order.orderBy)},
+                               {"site", order.unit->site.name},
+                               {"unit", order.unit->unit.tag},
+                               {"part", orderedPart(order, catalogue)},
+                               {"needed", isoText(order.needed)},
+                               {"lead_days", order.leadDays},
+                               {"made", order.made},
+                               {"why", say(order.why)}});
+        Check check;
+        check.unitId = order.unit->unit.id;
+        check.partId = order.partId;
+        check.what = what;
+        check.why = order.why;
+        check.earliest = check.latest = order.orderBy;
+        calendar.push_back(CalendarEntry{check, order.orderBy, order.unit->unit.tag, order.unit->site.name});
+    }
+    if (words.form == AnswerForm::icalendar)
+        surroundings.out << calendarText(calendar, surroundings.now());
+    else
+        write(answer, words.form, surroundings.out);
+    return exitDone;
 }
 
 int printChecks(const AskedOfFile& words, const CommandSurroundings& surroundings)
@@ -99,11 +149,15 @@ int printChecks(const AskedOfFile& words, const CommandSurroundings& surrounding
 void addChecksCommand(CLI::App& app, Command& chosen)
 {
     const auto words = std::make_shared<AskedOfFile>();
+    const auto orders = std::make_shared<bool>(false);
     CLI::App* command
         = app.add_subcommand("checks", "What to look at next and when, bundled into the fewest trips per site");
     addAskedOfFile(*command, *words, {AnswerForm::table, AnswerForm::json, AnswerForm::csv, AnswerForm::icalendar});
-    command->callback([words, &chosen] {
-        chosen = [words](const CommandSurroundings& surroundings) { return printChecks(*words, surroundings); };
+    command->add_flag("--orders", *orders, "the parts to order in time instead of the checks");
+    command->callback([words, orders, &chosen] {
+        chosen = [words, orders](const CommandSurroundings& surroundings) {
+            return *orders ? printOrders(*words, surroundings) : printChecks(*words, surroundings);
+        };
     });
 }
 

@@ -17,6 +17,7 @@ namespace {
 constexpr double worthALook = 0.001;
 /// Months at which the course of a zone worth a look is told, before `riskMonths`.
 constexpr std::array courseMonths{1, 2, 3, 4, 6, 8, 10, 12, 15};
+constexpr std::chrono::days aDay(1);
 
 /// A belief on a day, and how it goes on from there.
 struct Standpoint
@@ -28,17 +29,21 @@ struct Standpoint
 
     [[nodiscard]] double chanceOn(Date day) const
     {
-        return chain.spentAt(belief.pacedChances(), clock.yearsBetween(on, day)).chance;
+        return chanceSpentAfter(belief, chain, clock.yearsBetween(on, day));
     }
 };
 
-/// The first day on which the chance is over `tolerance`; it is not on `within`, and is on `over`, which is later.
-Date firstDayOver(const Standpoint& from, double tolerance, Date within, Date over)
+/// The first day after `from` on which the chance is over `tolerance`, which it is on `last`; on `from` it is not.
+Date firstDayOver(const Standpoint& from, double tolerance, Date last)
 {
-    while ((over - within).count() > 1) {
-        const Date middle = within + (over - within) / 2;
-        (from.chanceOn(middle) > tolerance ? over : within) = middle;
-    }
+    const auto years = exposureToSpent(from.belief, from.chain, tolerance);
+    const auto near = years ? from.clock.dayAfter(from.on, *years, last) : std::nullopt;
+    // The time is as exact as numbers are; on which side of it its day lies is asked, not trusted.
+    Date over = std::max(near.value_or(last), from.on + aDay);
+    while (over < last && from.chanceOn(over) <= tolerance)
+        over += aDay;
+    while (over - aDay > from.on && from.chanceOn(over - aDay) > tolerance)
+        over -= aDay;
     return over;
 }
 
@@ -46,24 +51,13 @@ std::vector<ChanceBy> courseFrom(const Standpoint& today, double chanceToday, Ch
 {
     std::vector<ChanceBy> course{{today.on, chanceToday}};
     if (last.chance > worthALook) {
-        Belief belief = today.belief;
         for (const int months : courseMonths) {
             const Date day = addMonths(today.on, months);
-            belief.carryForward(today.chain, today.clock.yearsBetween(course.back().by, day));
-            course.push_back({day, std::max(belief.chanceSpent(), course.back().chance)});
+            course.push_back({day, std::max(today.chanceOn(day), course.back().chance)});
         }
     }
     course.push_back({last.by, std::max(last.chance, course.back().chance)});
     return course;
-}
-
-/// The first day over the tolerance, looked for between the two days of the course around it.
-std::optional<Date> dayOver(const Standpoint& today, const std::vector<ChanceBy>& course, double tolerance)
-{
-    const auto over = std::ranges::find_if(course, [&](const ChanceBy& one) { return one.chance > tolerance; });
-    if (over == course.end())
-        return std::nullopt;
-    return over == course.begin() ? today.on : firstDayOver(today, tolerance, std::prev(over)->by, over->by);
 }
 
 /// The steps without looks in vain after the last sighting or work.
@@ -84,11 +78,11 @@ std::optional<Date> withinSinceSeen(const ZoneBelief& zone, std::span<const Trai
     const Belief then = follow(steps, zone.trail.fittedOn.has_value(), *zone.chain).belief;
     const Standpoint from{then, *zone.chain, zone.trail.clock, *start};
     if (then.chanceSpent() > tolerance)
-        return *start - std::chrono::days(1);
+        return *start - aDay;
     const Date last = addMonths(std::max(zone.trail.today, *start), riskMonths);
     if (from.chanceOn(last) <= tolerance)
         return std::nullopt;
-    return firstDayOver(from, tolerance, *start, last) - std::chrono::days(1);
+    return firstDayOver(from, tolerance, last) - aDay;
 }
 
 /// Chance per time that has come together by then.
@@ -126,14 +120,17 @@ ZoneRisk zoneRisk(const ZoneBelief& zone, const Catalogue& catalogue)
     const Date last = addMonths(trail.today, riskMonths);
     const double chanceToday = zone.belief.chanceSpent();
     risk.course = courseFrom(today, chanceToday, {last, today.chanceOn(last)});
-    risk.overOn = dayOver(today, risk.course, risk.tolerance);
+    if (chanceToday > risk.tolerance)
+        risk.overOn = trail.today;
+    else if (risk.course.back().chance > risk.tolerance)
+        risk.overOn = firstDayOver(today, risk.tolerance, last);
     const auto steps = withoutLooksInVain(trail.steps);
     const bool asToday = steps.size() == trail.steps.size() && chanceToday <= risk.tolerance;
     const bool beginningKnown = !steps.empty() || trail.fittedOn;
     if (!asToday)
         risk.withinUntil = withinSinceSeen(zone, steps, risk.tolerance);
     else if (risk.overOn && beginningKnown)
-        risk.withinUntil = *risk.overOn - std::chrono::days(1);
+        risk.withinUntil = *risk.overOn - aDay;
     return risk;
 }
 

@@ -74,14 +74,24 @@ TableBlock bring(const TripNeeds& needs, const Speaker& speaker)
     return table;
 }
 
+/// By when to order it; nothing where the outlook doesn't press.
+QString orderWords(const DaySheetInput& input, const SpareNeed& need)
+{
+    if (!need.orderBy)
+        return {};
+    if (!need.made)
+        return DaySheetText::tr("No longer made; look for one by %1.").arg(day(input, *need.orderBy));
+    return DaySheetText::tr("Order by %1.").arg(day(input, *need.orderBy));
+}
+
 TableBlock order(const DaySheetInput& input, const TripNeeds& needs)
 {
     TableBlock table{DaySheetText::tr("Order first"), {PaperColumn{{}, 1, false}, PaperColumn{{}, 5, false}}, {}, {}};
     for (const SpareNeed& need : needs.spares)
-        table.rows.push_back(
-            {PaperCell{fromCore(need.unit->unit.tag), {}, {}, true}, PaperCell{said(input, need.why)}});
+        table.rows.push_back({PaperCell{fromCore(need.unit->unit.tag), {}, {}, true},
+                              PaperCell{said(input, need.why), orderWords(input, need)}});
     if (!table.rows.empty())
-        table.closing = DaySheetText::tr("How long a spare takes to come is not in the record.");
+        table.closing = DaySheetText::tr("How long a spare takes to come is an assumption.");
     return table;
 }
 

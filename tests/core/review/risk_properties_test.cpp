@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/review/record_at.h"
+#include "core/review/unit_review.h"
+#include "tests/core/review/random_record.h"
+#include "tests/support/record_builder.h"
+#include "tests/support/small_catalogue.h"
+
+#include <algorithm>
+#include <functional>
+#include <gtest/gtest.h>
+
+namespace padside {
+
+namespace {
+
+class RiskProperties : public testing::Test
+{
+protected:
+    /// 120 random records, each on a random day of its life or after it.
+    void forRandomRecords(const std::function<void(const UnitRecord&, Date today)>& look) const
+    {
+        for (std::uint32_t seed = 1; seed <= 120; ++seed) {
+            SCOPED_TRACE(seed);
+            look(test::randomRecord(seed), test::day("2018-02-28") + std::chrono::days(seed * 13));
+        }
+    }
+
+    [[nodiscard]] UnitReview reviewed(const UnitRecord& record, Date today) const
+    {
+        return review(record, m_catalogue, m_model, today);
+    }
+
+    Catalogue m_catalogue = test::smallCatalogue();
+    OutlookModel m_model{m_catalogue};
+};
+
+/// The first day by which a check looks at the zone; empty: none does.
+std::optional<Date> lookedAtBy(const UnitReview& review, ZoneId zone)
+{
+    std::optional<Date> by;
+    for (const Check& check : review.checks) {
+        if (std::ranges::find(check.zones, zone) != check.zones.end() && (!by || check.latest < *by))
+            by = check.latest;
+    }
+    return by;
+}
+
+/// The record with one more attendance, at which the zone was looked for in vain.
+UnitRecord withLookInVain(UnitRecord record, ZoneId zone, Date on, NotSeenReason reason)
+{
+    Visit visit;
+    visit.id = VisitId(UuidBytes{0xfe});
+    visit.unitId = record.unit.id;
+    visit.on = on;
+    visit.reason = VisitReason::callOut;
+    visit.openedAt.utc = on;
+    visit.closedAt = visit.openedAt;
+    record.visits.push_back(visit);
+    Finding finding;
+    finding.id = FindingId(UuidBytes{0xfe});
+    finding.unitId = record.unit.id;
+    finding.visitId = visit.id;
+    finding.on = on;
+    finding.zoneId = zone;
+    finding.sight = reason;
+    record.findings.push_back(finding);
+    return record;
+}
+
+} // namespace
+
+TEST_F(RiskProperties, ACheckNeverFallsAfterTheDateItsToleranceIsSpent)
+{
+    int bounded = 0;
+    forRandomRecords([&](const UnitRecord& record, Date today) {
+        const UnitReview review = reviewed(record, today);
+        const UnitRecord known = recordAt(record, today);
+        for (const ZoneHistory& zone : review.zones) {
+            const auto by = lookedAtBy(review, zone.zoneId);
+            if (review.checks.empty())
+                continue; // retired
+            ASSERT_TRUE(by) << "each zone is looked at again";
+            const auto belief = zoneBelief(known, m_catalogue, m_model, zone.zoneId, today);
+            ASSERT_TRUE(belief);
+            const bool beginningKnown = !belief->trail.steps.empty() || belief->trail.fittedOn;
+            if (zone.known && zone.known->grade == Grade::spent)
+                EXPECT_LE(*by, zone.known->on + std::chrono::days(14));
+            else if (*by > today && beginningKnown) {
+                ++bounded;
+                EXPECT_LE(chanceSpentBy(*belief, *by), riskOf(review.risks, zone.zoneId)->tolerance + 1e-9);
+            }
+        }
+    });
+    EXPECT_GT(bounded, 100) << "enough were tried";
+}
+
+TEST_F(RiskProperties, ALookInVainNeverMovesACheckLater)
+{
+    int tried = 0;
+    forRandomRecords([&](const UnitRecord& record, Date today) {
+        if (std::ranges::none_of(record.visits, [&](const Visit& one) { return !one.isOpen() && one.on <= today; }))
+            return; // the first visit of all sets the season by which a zone is first seen
+        const UnitReview before = reviewed(record, today);
+        for (const ZoneHistory& zone : before.zones) {
+            const auto by = lookedAtBy(before, zone.zoneId);
+            for (const NotSeenReason reason : {NotSeenReason::running, NotSeenReason::covered}) {
+                const UnitReview after = reviewed(withLookInVain(record, zone.zoneId, today, reason), today);
+                const auto then = lookedAtBy(after, zone.zoneId);
+                ASSERT_EQ(then.has_value(), by.has_value());
+                if (by) {
+                    ++tried;
+                    EXPECT_LE(*then, *by) << isoText(today) << " then " << isoText(*then) << " was " << isoText(*by);
+                }
+            }
+        }
+    });
+    EXPECT_GT(tried, 200) << "enough were tried";
+}
+
+TEST_F(RiskProperties, EachFlagAboutAChanceSaysOneOverItsTolerance)
+{
+    int raised = 0;
+    forRandomRecords([&](const UnitRecord& record, Date today) {
+        const UnitReview review = reviewed(record, today);
+        for (const Flag& flag : review.flags) {
+            if (flag.rule != "spent-before-next-visit")
+                continue;
+            ++raised;
+            EXPECT_GT(flag.extent.value_or(0), riskOf(review.risks, *flag.zoneId)->tolerance);
+        }
+    });
+    EXPECT_GT(raised, 20) << "enough were raised";
+}
+
+} // namespace padside
