@@ -20,8 +20,8 @@ constexpr std::size_t remembered = 256; ///< transitions; a power of two
 constexpr std::size_t ladderSteps = 64;
 constexpr double firstStepJumps = 0x1p-6; ///< expected at the largest rate; the last step has 2^25.5
 constexpr double longestStep = 1e16; ///< years
-constexpr double daysInYear = 365.25;
-constexpr double mostDays = 1e5;
+constexpr double daysOfAYear = 365.25;
+constexpr long long mostDays = 100'000;
 constexpr double sameYears = 1e-13; ///< relative
 
 /// The transition after one time at every pace: [way] at every pace, one way after the other.
@@ -170,8 +170,8 @@ void PacedChain::carry(PacedChances& chances, double exposureYears, double clock
     const auto pass = [&](double years) {
         carryBy(chances.data(), m_memory->after(years, *m_pace, m_stride).chance.data(), m_stride);
     };
-    const auto days = clockSpeed > 0 ? std::llround(exposureYears * daysInYear / clockSpeed) : 0;
-    const double yearsPerDay = clockSpeed / daysInYear;
+    const auto days = clockSpeed > 0 ? std::llround(exposureYears * daysOfAYear / clockSpeed) : 0;
+    const double yearsPerDay = clockSpeed / daysOfAYear;
     const bool whole = days > 0 && days < mostDays
         && std::abs(static_cast<double>(days) * yearsPerDay - exposureYears) <= sameYears * exposureYears;
     if (!whole) {
