@@ -20,6 +20,9 @@ constexpr std::size_t remembered = 256; ///< transitions; a power of two
 constexpr std::size_t ladderSteps = 64;
 constexpr double firstStepJumps = 0x1p-6; ///< expected at the largest rate; the last step has 2^25.5
 constexpr double longestStep = 1e16; ///< years
+constexpr double daysOfAYear = 365.25;
+constexpr long long mostDays = 100'000;
+constexpr double sameYears = 1e-13; ///< relative
 
 /// The transition after one time at every pace: [way] at every pace, one way after the other.
 struct PacedTransition
@@ -131,6 +134,16 @@ void carryInto(double* chances, const double* transition, std::size_t stride)
     }
 }
 
+/// From the worst down: better grades are still as they were.
+void carryBy(double* chances, const double* transition, std::size_t stride)
+{
+    carryInto<4>(chances, transition, stride);
+    carryInto<3>(chances, transition, stride);
+    carryInto<2>(chances, transition, stride);
+    carryInto<1>(chances, transition, stride);
+    carryInto<0>(chances, transition, stride);
+}
+
 double spentAfter(const double* chances, const double* transition, std::size_t stride)
 {
     Lanes sum{};
@@ -148,18 +161,27 @@ double spentAfter(const double* chances, const double* transition, std::size_t s
 
 } // namespace
 
-void PacedChain::carry(PacedChances& chances, double exposureYears) const
+void PacedChain::carry(PacedChances& chances, double exposureYears, double clockSpeed) const
 {
     assert(std::isfinite(exposureYears) && exposureYears >= 0);
     if (exposureYears == 0)
         return;
     const std::lock_guard lock(m_mutex);
-    const double* transition = m_memory->after(exposureYears, *m_pace, m_stride).chance.data();
-    carryInto<4>(chances.data(), transition, m_stride); // from the worst down: better grades are still as they were
-    carryInto<3>(chances.data(), transition, m_stride);
-    carryInto<2>(chances.data(), transition, m_stride);
-    carryInto<1>(chances.data(), transition, m_stride);
-    carryInto<0>(chances.data(), transition, m_stride);
+    const auto pass = [&](double years) {
+        carryBy(chances.data(), m_memory->after(years, *m_pace, m_stride).chance.data(), m_stride);
+    };
+    const auto days = clockSpeed > 0 ? std::llround(exposureYears * daysOfAYear / clockSpeed) : 0;
+    const double yearsPerDay = clockSpeed / daysOfAYear;
+    const bool whole = days > 0 && days < mostDays
+        && std::abs(static_cast<double>(days) * yearsPerDay - exposureYears) <= sameYears * exposureYears;
+    if (!whole) {
+        pass(exposureYears);
+        return;
+    }
+    for (const auto part : {days % 16, days / 16 % 16 * 16, days / 256 * 256}) {
+        if (part > 0)
+            pass(static_cast<double>(part) * yearsPerDay);
+    }
 }
 
 double PacedChain::chanceSpentAfter(const PacedChances& chances, double exposureYears) const

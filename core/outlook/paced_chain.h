@@ -43,8 +43,9 @@ public:
     [[nodiscard]] const Rates& rates() const { return m_rates; }
     [[nodiscard]] const std::shared_ptr<const Pace>& pace() const { return m_pace; }
 
-    /// So many years of exposure pass (finite, >= 0).
-    void carry(PacedChances& chances, double exposureYears) const;
+    /// So many years of exposure pass (finite, >= 0). If they are whole days at a known speed of the clock (> 0), they
+    /// pass in two or three parts, days by sixteens, which come up again and again where the whole does not.
+    void carry(PacedChances& chances, double exposureYears, double clockSpeed = 0) const;
 
     /// The chance of being spent after so many more (finite, >= 0): the last grade of what carry() makes of it.
     [[nodiscard]] double chanceSpentAfter(const PacedChances& chances, double exposureYears) const;

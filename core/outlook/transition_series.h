@@ -33,8 +33,8 @@ constexpr std::size_t waysToPoorOrSpent = 8;
 
 using WayChances = std::array<double, wayCount>;
 
-/// transitionAfter() for one set of rates at very many times: power series around times that are an eighth of their
-/// octave apart, each made when it is first needed. As accurate as transitionAfter() to some 1e-14 of each chance. Not
+/// transitionAfter() for one set of rates at very many times: power series around times that are a sixteenth of
+/// their octave apart, each made when it is first needed. As accurate as transitionAfter() to some 1e-14 of each chance. Not
 /// to be used by two threads at once.
 class TransitionSeries
 {

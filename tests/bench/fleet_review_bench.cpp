@@ -11,8 +11,8 @@
 // padside_fleet_review_bench [ROUNDS [FOLDER]]: the fleets take minutes to build; in a FOLDER they stay for the next run.
 
 #include "core/outlook/outlook_model.h"
-#include "core/review/reviewed_fleet.h"
 #include "core/review/unit_forecast.h"
+#include "core/review/unit_review.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 #include "resources/resources.h"
@@ -64,7 +64,7 @@ template <typename Action> Spent timeOf(const Action& action)
 /// What the program knows of a fleet when it has reviewed it.
 struct Reviewed
 {
-    std::vector<std::shared_ptr<const ReviewedUnit>> units;
+    std::vector<UnitReview> reviews;
     std::vector<UnitForecast> forecasts;
 };
 
@@ -80,10 +80,10 @@ Reviewed reviewFleet(const QString& path, const Catalogue& catalogue, Upto upto)
         UnitRecord record = store->records().unitRecord(unit.id);
         if (upto == Upto::reading)
             continue;
+        const KnownUnit known = knownUnit(std::move(record), catalogue, model, lastVisitDay());
+        all.reviews.push_back(review(known, catalogue));
         if (upto == Upto::outlook)
-            all.forecasts.push_back(unitForecast(record, catalogue, model, lastVisitDay()));
-        all.units.push_back(
-            std::make_shared<const ReviewedUnit>(reviewedUnit(std::move(record), catalogue, model, lastVisitDay())));
+            all.forecasts.push_back(unitForecast(known, catalogue));
     }
     return all;
 }
@@ -152,8 +152,9 @@ void measureUnit(const Catalogue& catalogue)
     Spent best;
     for (int round = 0; round < 100; ++round) {
         best.keepLess(timeOf([&] {
-            const auto forecast = unitForecast(record, catalogue, model, lastVisitDay());
-            const auto reviewed = review(record, catalogue, model, lastVisitDay());
+            const KnownUnit known = knownUnit(record, catalogue, model, lastVisitDay());
+            const auto reviewed = review(known, catalogue);
+            const auto forecast = unitForecast(known, catalogue);
             if (forecast.zones.size() != 40 || reviewed.zones.size() != 40)
                 std::exit(1);
         }));
