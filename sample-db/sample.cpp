@@ -4,6 +4,7 @@
 #include "sample-db/sample.h"
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/outlook_model.h"
 #include "core/store/site_book.h"
 #include "core/store/store.h"
 #include "core/store/transaction.h"
@@ -44,6 +45,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
     const Date before = mondayOfWeek(yearOf(options.lastDay) - std::max(1, options.years) + 1, 1);
     const std::int64_t millisecond
         = std::chrono::duration_cast<std::chrono::milliseconds>(before.time_since_epoch()).count();
+    const OutlookModel model(catalogue);
     IdMaker siteIds([millisecond] { return millisecond; }, mixed(options.seed ^ 0x5173U));
 
     for (std::size_t block = 0; block * perBlock < units; ++block) {
@@ -62,7 +64,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
                 life.record.photos.clear();
                 life.orders.clear();
             }
-            writeLife(store, life);
+            writeLife(store, life, catalogue, model);
             if (progress && !progress(static_cast<double>(index + 1) / static_cast<double>(units))) {
                 transaction.commit();
                 return;

@@ -3,33 +3,14 @@
 
 #include "core/track/held_forecast.h"
 
-#include "core/outlook/zone_trail.h"
+#include "core/outlook/ever_fitted.h"
 
 #include <algorithm>
 #include <unordered_map>
-#include <unordered_set>
 
 namespace padside {
 
 namespace {
-
-/// The record as closed visits have it, with every part that was ever fitted.
-UnitRecord asFarAsClosed(const UnitRecord& record, Date today)
-{
-    UnitRecord kept = record;
-    std::unordered_set<VisitId> open;
-    for (const Visit& visit : record.visits) {
-        if (visit.isOpen())
-            open.insert(visit.id);
-    }
-    const auto isOpen = [&](const auto& entry) { return open.contains(entry.visitId); };
-    std::erase_if(kept.findings, isOpen);
-    std::erase_if(kept.treatments, isOpen);
-    std::erase_if(kept.parts, [today](const Part& part) { return part.fittedOn && *part.fittedOn > today; });
-    for (Part& part : kept.parts)
-        part.removedOn.reset();
-    return kept;
-}
 
 std::optional<Date> earlier(const std::optional<Date>& one, const std::optional<Date>& other)
 {
@@ -114,7 +95,7 @@ std::vector<HeldForecast> holdForecasts(const UnitRecord& record, std::span<cons
     std::vector<HeldForecast> all;
     if (forecasts.empty())
         return all;
-    const std::vector<ZoneTrail> trails = zoneTrails(asFarAsClosed(record, today), catalogue, today);
+    const std::vector<ZoneTrail> trails = trailsOfEverFitted(record, catalogue, today);
     std::unordered_map<ZoneId, const ZoneTrail*> trailOf;
     for (const ZoneTrail& trail : trails)
         trailOf.emplace(trail.zoneId, &trail);

@@ -63,11 +63,21 @@ UnitRecord RecordBook::record(UnitId unit) const
     return m_store.records().unitRecord(unit);
 }
 
-UnitForecast RecordBook::forecast(const UnitRecord& record) const
+const OutlookModel& RecordBook::outlookModel() const
 {
     if (!m_outlook)
         m_outlook = std::make_unique<const OutlookModel>(m_catalogue);
-    return unitForecast(record, m_catalogue, *m_outlook, today());
+    return *m_outlook;
+}
+
+UnitForecast RecordBook::forecast(const UnitRecord& record) const
+{
+    return unitForecast(record, m_catalogue, outlookModel(), today());
+}
+
+std::vector<KeptForecast> RecordBook::forecastsAtClosing(const Visit& visit) const
+{
+    return keptForecasts(record(visit.unitId), m_catalogue, outlookModel(), visit.id);
 }
 
 UnitReview RecordBook::review(const UnitRecord& record) const
