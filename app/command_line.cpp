@@ -75,6 +75,7 @@ CommandOutcome runCommandLine(const std::vector<std::string>& arguments, const C
     addSummaryCommand(app, chosen);
     addFlagsCommand(app, chosen);
     addOutlookCommand(app, chosen);
+    addTrackCommand(app, chosen);
     addChecksCommand(app, chosen);
     addLedgerCommand(app, chosen);
     addVerifyCommand(app, chosen);

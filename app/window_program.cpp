@@ -48,6 +48,9 @@ void WindowProgram::showWindow(OpenFile& file)
     connect(made.get(), &MainWindow::sampleRequested, this, &WindowProgram::showSample, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::backupRequested, this, &WindowProgram::backUp, Qt::QueuedConnection);
     connect(made.get(), &MainWindow::preferencesRequested, this, &WindowProgram::showPreferences, Qt::QueuedConnection);
+    connect(
+        made.get(), &MainWindow::catalogueChanged, this, [this] { choose(readPreferences(QSettings()), true); },
+        Qt::QueuedConnection);
     connect(made.get(), &MainWindow::lookRequested, this, &WindowProgram::changeLook);
     connect(new FileDrop(*made, QStringLiteral(".padside")), &FileDrop::dropped, this, &WindowProgram::open,
             Qt::QueuedConnection);

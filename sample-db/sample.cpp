@@ -4,6 +4,7 @@
 #include "sample-db/sample.h"
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/outlook_model.h"
 #include "core/store/site_book.h"
 #include "core/store/store.h"
 #include "core/store/transaction.h"
@@ -46,6 +47,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
     const std::int64_t millisecond
         = std::chrono::duration_cast<std::chrono::milliseconds>(before.time_since_epoch()).count();
     writeCosts(store);
+    const OutlookModel model(catalogue);
     IdMaker siteIds([millisecond] { return millisecond; }, mixed(options.seed ^ 0x5173U));
 
     for (std::size_t block = 0; block * perBlock < units; ++block) {
@@ -64,7 +66,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
                 life.record.photos.clear();
                 life.orders.clear();
             }
-            writeLife(store, life);
+            writeLife(store, life, catalogue, model);
             writeAssumptions(store, life.record.unit, scenarioUnits()[index % perBlock].yearsOld);
             if (progress && !progress(static_cast<double>(index + 1) / static_cast<double>(units))) {
                 transaction.commit();

@@ -7,6 +7,7 @@
 #include "core/store/site_book.h"
 #include "core/store/store.h"
 #include "core/store/visit_book.h"
+#include "sample-db/life_forecasts.h"
 
 #include <algorithm>
 #include <future>
@@ -72,15 +73,17 @@ void putFollowUps(VisitBook& book, const std::vector<FollowUp>& followUps, Visit
 
 } // namespace
 
-void writeLife(Store& store, const UnitLife& life)
+void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, const OutlookModel& model)
 {
     const UnitRecord& record = life.record;
     const std::vector<MadePhoto> made = developed(life.orders);
+    const auto forecasts = lifeForecasts(life, catalogue, model);
     store.sites().addUnit(record.unit);
     for (const Part& part : record.parts)
         store.sites().addPart(part);
     VisitBook& book = store.visits();
-    for (const Visit& visit : record.visits) {
+    for (std::size_t i = 0; i < record.visits.size(); ++i) {
+        const Visit& visit = record.visits[i];
         Visit opened = visit;
         opened.closedAt.reset();
         book.open(opened);
@@ -91,7 +94,7 @@ void writeLife(Store& store, const UnitLife& life)
         putPhotos(store, life, made, visit.id);
         putFollowUps(book, record.followUps, visit.id);
         if (visit.closedAt)
-            book.close(visit.id, *visit.closedAt);
+            book.close(visit.id, *visit.closedAt, forecasts[i]);
         putEntries(book, record.findings, visit.id, true);
     }
 }

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/outlook/outlook_model.h"
 #include "sample-db/unit_life.h"
 
 namespace padside {
@@ -10,7 +11,7 @@ namespace padside {
 class Store;
 
 /// Writes a life into the store as the person would have: unit and parts, then visit by visit, each closed before the
-/// next, corrections afterwards. Throws StoreError.
-void writeLife(Store& store, const UnitLife& life);
+/// next with what was foretold then, corrections afterwards. Throws StoreError.
+void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, const OutlookModel& model);
 
 } // namespace padside

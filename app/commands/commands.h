@@ -21,6 +21,7 @@ void addDemoCommand(CLI::App& app, Command& chosen);
 void addSummaryCommand(CLI::App& app, Command& chosen);
 void addFlagsCommand(CLI::App& app, Command& chosen);
 void addOutlookCommand(CLI::App& app, Command& chosen);
+void addTrackCommand(CLI::App& app, Command& chosen);
 void addChecksCommand(CLI::App& app, Command& chosen);
 void addLedgerCommand(CLI::App& app, Command& chosen);
 void addVerifyCommand(CLI::App& app, Command& chosen);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/quantity/date.h"
 #include "core/record/entry.h"
 
 #include <array>
@@ -24,6 +25,10 @@ struct OutlookOfKind
 {
     std::optional<std::array<double, 4>> gradeShares;
     std::optional<double> medianLifeYears; ///< instead of the part kind's
+    std::optional<Date> learntOn; ///< both were learned from the person's own records then
+    std::optional<std::array<double, 4>> soilingGradeShares; ///< of its zones that get dirty
+    std::optional<double> soilingLifeYears;
+    std::optional<Date> soilingLearntOn;
 };
 
 /// The numbers of ours that beliefs and outlooks rest on; theirs to change. Adding up to 1: grade shares.

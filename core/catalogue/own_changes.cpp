@@ -6,6 +6,8 @@
 #include "core/catalogue/catalogue_text.h"
 #include "core/catalogue/cost_figures.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <utility>
 
@@ -146,6 +148,51 @@ private:
     std::vector<OwnField> m_fields;
 };
 
+/// Where the life of a part kind stands in the catalogue.
+struct LearntFields
+{
+    LearntFields(const std::string& partKind, bool soils)
+        : life(path(partKind, soils ? "soiling_life_years" : "median_life_years"))
+        , shares(path(partKind, soils ? "soiling_grade_shares" : "grade_shares"))
+        , day(path(partKind, soils ? "soiling_learned_on" : "learned_on"))
+    {
+    }
+
+    Path life;
+    Path shares;
+    Path day;
+
+private:
+    static Path path(const std::string& partKind, const std::string& field)
+    {
+        return {"outlook", partKindsSection, partKind, field};
+    }
+};
+
+double threeFigures(double value)
+{
+    const double step = std::pow(10, std::floor(std::log10(value)) - 2);
+    return std::round(value / step) * step;
+}
+
+/// Ten-thousandths that add up to one; none below the thousandth that a catalogue asks for.
+std::array<double, 4> wholeShares(const std::array<double, 4>& shares)
+{
+    constexpr int whole = 10000;
+    constexpr int least = 10;
+    std::array<int, 4> parts{};
+    int sum = 0;
+    for (std::size_t grade = 0; grade < parts.size(); ++grade) {
+        parts[grade] = std::max(least, static_cast<int>(std::lround(shares[grade] * whole)));
+        sum += parts[grade];
+    }
+    *std::ranges::max_element(parts) += whole - sum;
+    std::array<double, 4> rounded{};
+    for (std::size_t grade = 0; grade < parts.size(); ++grade)
+        rounded[grade] = static_cast<double>(parts[grade]) / whole;
+    return rounded;
+}
+
 } // namespace
 
 OwnChanges::OwnChanges(std::vector<std::string> shipped, Json ours, Json own)
@@ -272,6 +319,25 @@ void OwnChanges::putBackPartKind(const std::string& partKind)
 {
     putBack({partKindsSection, partKind});
     putBack({costsSection, partKind});
+}
+
+void OwnChanges::setLearntLife(const std::string& partKind, bool soils, const LearntLife& life)
+{
+    const LearntFields fields(partKind, soils);
+    put(fields.life, Json(threeFigures(std::clamp(life.medianLifeYears, 0.1, 200.0))));
+    Json shares = Json::array();
+    for (const double share : wholeShares(life.gradeShares))
+        shares.push_back(share);
+    put(fields.shares, shares);
+    put(fields.day, Json(isoText(life.learntOn)));
+}
+
+void OwnChanges::putBackLearntLife(const std::string& partKind, bool soils)
+{
+    const LearntFields fields(partKind, soils);
+    putBack(fields.life);
+    putBack(fields.shares);
+    putBack(fields.day);
 }
 
 std::string OwnChanges::patch() const

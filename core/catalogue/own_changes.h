@@ -5,6 +5,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/quantity/sentence.h"
 
+#include <array>
 #include <nlohmann/json.hpp>
 #include <optional>
 #include <set>
@@ -27,6 +28,14 @@ struct OwnField
     bool isNumber = false;
     std::optional<CatalogueValue> ours; ///< empty: our catalogue says nothing here
     std::optional<CatalogueValue> own; ///< empty: ours holds
+};
+
+/// The life of a part kind as it was learned from records.
+struct LearntLife
+{
+    double medianLifeYears = 0;
+    std::array<double, 4> gradeShares{}; ///< of the life spent in grades 1 to 4
+    Date learntOn{};
 };
 
 /// A person's own changes to part kinds, edited one by one over what we ship. What they changed elsewhere in the
@@ -53,6 +62,11 @@ public:
     void setConsequences(const std::string& partKind, const std::set<Consequence>& consequences);
     void putBack(const std::vector<std::string>& path);
     void putBackPartKind(const std::string& partKind);
+
+    /// Keeps what was learned of the life of one part kind (of its zones that get dirty, if `soils`) in place of ours.
+    /// Shares are rounded to four places and add up to 1, lives to three figures; both within what a catalogue takes.
+    void setLearntLife(const std::string& partKind, bool soils, const LearntLife& life);
+    void putBackLearntLife(const std::string& partKind, bool soils);
 
     /// The merge patch to be kept; empty if nothing differs.
     [[nodiscard]] std::string patch() const;

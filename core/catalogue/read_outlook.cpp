@@ -27,6 +27,14 @@ std::array<double, 4> readShares(JsonObject& fields, std::string_view field)
     return four;
 }
 
+std::optional<Date> readDay(JsonObject& fields, std::string_view field)
+{
+    const auto day = parseDate(fields.text(field));
+    if (!day)
+        fields.trouble().report(fields.pathOf(field), PADSIDE_SAY("{0}: a day like 2026-05-04 is needed here."));
+    return day;
+}
+
 std::map<TreatmentKind, Protection> readProtections(JsonObject section)
 {
     std::map<TreatmentKind, Protection> all;
@@ -53,6 +61,14 @@ std::map<std::string, OutlookOfKind> readKinds(JsonObject section)
             kind.gradeShares = readShares(fields, "grade_shares");
         if (fields.has("median_life_years"))
             kind.medianLifeYears = readBetween(fields, "median_life_years", 0.1, 200);
+        if (fields.has("learned_on"))
+            kind.learntOn = readDay(fields, "learned_on");
+        if (fields.has("soiling_grade_shares"))
+            kind.soilingGradeShares = readShares(fields, "soiling_grade_shares");
+        if (fields.has("soiling_life_years"))
+            kind.soilingLifeYears = readBetween(fields, "soiling_life_years", 0.1, 200);
+        if (fields.has("soiling_learned_on"))
+            kind.soilingLearntOn = readDay(fields, "soiling_learned_on");
         fields.nothingElse();
         all.emplace(code, kind);
     }

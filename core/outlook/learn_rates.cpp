@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace padside {
 
@@ -23,11 +24,12 @@ class Posterior
 {
 public:
     Posterior(std::vector<const ZoneSteps*> zones, const Rates& prior, double logSigma,
-              std::shared_ptr<const Pace> pace)
+              std::shared_ptr<const Pace> pace, const std::function<bool()>& goOn)
         : m_zones(std::move(zones))
         , m_prior(prior)
         , m_logSigma(logSigma)
         , m_pace(std::move(pace))
+        , m_goOn(goOn)
     {
     }
 
@@ -39,8 +41,11 @@ public:
         return rates;
     }
 
+    /// Not a number once the work is to stop.
     [[nodiscard]] double at(const Vector4& place) const
     {
+        if (m_goOn && !m_goOn())
+            return std::numeric_limits<double>::quiet_NaN();
         double value = 0;
         for (const double z : place)
             value -= z * z / 2;
@@ -86,6 +91,7 @@ private:
     Rates m_prior;
     double m_logSigma;
     std::shared_ptr<const Pace> m_pace;
+    const std::function<bool()>& m_goOn;
 };
 
 double dot(const Vector4& one, const Vector4& other)
@@ -196,7 +202,7 @@ Top ascend(const Posterior& posterior)
 } // namespace
 
 Result<LearntRates> learnRates(std::span<const ZoneSteps> zones, const Rates& prior, double logSigma,
-                               const std::shared_ptr<const Pace>& pace)
+                               const std::shared_ptr<const Pace>& pace, const std::function<bool()>& goOn)
 {
     const bool priorFits = std::ranges::all_of(prior, [](double rate) { return rate > 0 && std::isfinite(rate); });
     if (!priorFits || !(logSigma > 0) || !std::isfinite(logSigma)) {
@@ -215,8 +221,10 @@ Result<LearntRates> learnRates(std::span<const ZoneSteps> zones, const Rates& pr
         }));
     }
     learnt.zones = used.size();
-    const Posterior posterior(std::move(used), prior, logSigma, pace);
+    const Posterior posterior(std::move(used), prior, logSigma, pace, goOn);
     const Top top = ascend(posterior);
+    if (goOn && !goOn())
+        return problem(ProblemKind::refused, PADSIDE_SAY("Learning was stopped."));
     if (!top.settled) {
         return problem(
             ProblemKind::badInput,

@@ -5,6 +5,7 @@
 #include "core/outlook/trail.h"
 #include "core/quantity/problem.h"
 
+#include <functional>
 #include <memory>
 #include <span>
 
@@ -25,8 +26,10 @@ struct LearntRates
 /// The likeliest rates given all these zones' whole records (the likelihood of everything seen, over grade and pace)
 /// and a log-normal prior around `prior` with a spread of `logSigma`: maximum a posteriori, by BFGS on the logarithms.
 /// Without records it is the prior. Zones are taken as independent. Problem: a prior rate or spread that is not above 0
-/// and finite, or an ascent that does not settle.
+/// and finite, or an ascent that does not settle. `goOn`, if given, is asked again and again; once it answers false the
+/// work is dropped: a Problem too.
 [[nodiscard]] Result<LearntRates> learnRates(std::span<const ZoneSteps> zones, const Rates& prior, double logSigma,
-                                             const std::shared_ptr<const Pace>& pace);
+                                             const std::shared_ptr<const Pace>& pace,
+                                             const std::function<bool()>& goOn = {});
 
 } // namespace padside

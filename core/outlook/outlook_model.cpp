@@ -13,6 +13,33 @@ namespace padside {
 
 namespace {
 
+/// The median life of a part: it is whole as long as all its zones are, so each is spent by then with 1 - 0.5^(1/zones).
+double partLife(const Rates& rates, std::size_t zones, const std::shared_ptr<const Pace>& pace)
+{
+    const double chance = -std::expm1(-std::log(2.0) / static_cast<double>(zones));
+    const auto years = exposureToSpent(Belief(pace, Grade::sound), rates, chance);
+    assert(years && "no rate is zero");
+    return *years;
+}
+
+/// What a kind has of its own, without what was learned if that is to be left out.
+OutlookOfKind ownFigures(const OutlookFigures& figures, const std::string& partKind, LearntFigures learnt)
+{
+    const auto own = figures.kinds.find(partKind);
+    OutlookOfKind special = own != figures.kinds.end() ? own->second : OutlookOfKind{};
+    if (learnt == LearntFigures::used)
+        return special;
+    if (special.learntOn) {
+        special.gradeShares.reset();
+        special.medianLifeYears.reset();
+    }
+    if (special.soilingLearntOn) {
+        special.soilingGradeShares.reset();
+        special.soilingLifeYears.reset();
+    }
+    return special;
+}
+
 /// Quantiles for a life of one mean, by shares and number of zones; most kinds have the same few.
 class LifeScale
 {
@@ -48,16 +75,34 @@ Rates ratesFromLife(double medianLifeYears, const std::array<double, 4>& gradeSh
     Rates rates{};
     for (std::size_t grade = 0; grade < rates.size(); ++grade)
         rates[grade] = 1 / gradeShares[grade];
-    // The part is whole as long as all its zones are: each is spent by then with 1 - 0.5^(1/zones).
-    const double chance = -std::expm1(-std::log(2.0) / static_cast<double>(zones));
-    const auto years = exposureToSpent(Belief(pace, Grade::sound), rates, chance);
-    assert(years && "no rate is zero");
+    const double years = partLife(rates, zones, pace);
     for (double& rate : rates)
-        rate *= *years / medianLifeYears;
+        rate *= years / medianLifeYears;
     return rates;
 }
 
-OutlookModel::OutlookModel(const Catalogue& catalogue)
+LifeFigures lifeOfRates(const Rates& rates, std::size_t zones, const std::shared_ptr<const Pace>& pace)
+{
+    assert(zones > 0);
+    LifeFigures life;
+    double sum = 0;
+    for (const double rate : rates)
+        sum += 1 / rate;
+    for (std::size_t grade = 0; grade < rates.size(); ++grade)
+        life.gradeShares[grade] = 1 / rates[grade] / sum;
+    life.medianLifeYears = partLife(rates, zones, pace);
+    return life;
+}
+
+std::size_t zonesOfLife(const PartKind& kind, bool soils)
+{
+    if (soils)
+        return 1;
+    const auto decaying = static_cast<std::size_t>(std::ranges::count(kind.zones, false, &ZoneKind::soiling));
+    return std::max<std::size_t>(1, decaying);
+}
+
+OutlookModel::OutlookModel(const Catalogue& catalogue, LearntFigures learnt)
 {
     const OutlookFigures& figures = catalogue.outlook();
     auto pace = logNormalPace(figures.paceSigma);
@@ -66,14 +111,13 @@ OutlookModel::OutlookModel(const Catalogue& catalogue)
     LifeScale scale(m_pace);
     m_ofUnknown = chainAt(scale.rates(figures.unitLifeYears, figures.gradeShares, 1));
     for (const PartKind& part : catalogue.partKinds()) {
-        const auto own = figures.kinds.find(part.code);
-        const OutlookOfKind special = own != figures.kinds.end() ? own->second : OutlookOfKind{};
+        const OutlookOfKind special = ownFigures(figures, part.code, learnt);
         const auto& shares = special.gradeShares ? *special.gradeShares : figures.gradeShares;
         const double usualLife = part.medianLifeYears ? part.medianLifeYears->value : figures.unitLifeYears;
         const double life = std::clamp(special.medianLifeYears.value_or(usualLife), 0.1, 200.0);
-        const auto decaying = static_cast<std::size_t>(std::ranges::count(part.zones, false, &ZoneKind::soiling));
-        m_ofKind[part.code] = {chainAt(scale.rates(life, shares, std::max<std::size_t>(1, decaying))),
-                               chainAt(scale.rates(figures.soilingLifeYears, figures.gradeShares, 1))};
+        m_ofKind[part.code] = {chainAt(scale.rates(life, shares, zonesOfLife(part, false))),
+                               chainAt(scale.rates(special.soilingLifeYears.value_or(figures.soilingLifeYears),
+                                                   special.soilingGradeShares.value_or(figures.gradeShares), 1))};
     }
 }
 

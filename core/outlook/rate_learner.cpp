@@ -33,15 +33,26 @@ void RateLearner::add(std::span<const ZoneTrail> unit)
     }
 }
 
-std::vector<LearntKind> RateLearner::learn(const OutlookModel& priors, double logSigma) const
+std::vector<LearntKind> RateLearner::learn(const OutlookModel& priors, double logSigma,
+                                           const std::function<bool(double)>& tell) const
 {
-    std::vector<LearntKind> all;
+    double all = 0;
+    for (const auto& [kind, kept] : m_kept)
+        all += static_cast<double>(kept.zones.size());
+    double done = 0;
+    std::function<bool()> goOn;
+    if (tell)
+        goOn = [&] { return tell(done / all); };
+    std::vector<LearntKind> learnt;
     for (const auto& [kind, kept] : m_kept) {
         const auto& [partKind, soils] = kind;
-        all.push_back({partKind, soils, kept.met,
-                       learnRates(kept.zones, priors.ratesOf(partKind, soils), logSigma, priors.pace())});
+        auto rates = learnRates(kept.zones, priors.ratesOf(partKind, soils), logSigma, priors.pace(), goOn);
+        if (goOn && !goOn())
+            break;
+        learnt.push_back({partKind, soils, kept.met, std::move(rates)});
+        done += static_cast<double>(kept.zones.size());
     }
-    return all;
+    return learnt;
 }
 
 void useLearntRates(OutlookModel& model, std::span<const LearntKind> learnt)

@@ -6,6 +6,7 @@
 #include "core/outlook/outlook_model.h"
 #include "core/outlook/zone_trail.h"
 
+#include <functional>
 #include <map>
 #include <span>
 #include <string>
@@ -33,8 +34,10 @@ public:
 
     void add(std::span<const ZoneTrail> unit);
 
-    /// Around the prior rates of `priors`; kinds in order of code.
-    [[nodiscard]] std::vector<LearntKind> learn(const OutlookModel& priors, double logSigma) const;
+    /// Around the prior rates of `priors`; kinds in order of code. `tell`, if given, gets the share of zones done and
+    /// answers false to stop: then what is not yet learned is left out.
+    [[nodiscard]] std::vector<LearntKind> learn(const OutlookModel& priors, double logSigma,
+                                                const std::function<bool(double)>& tell = {}) const;
 
 private:
     struct Kept

@@ -52,6 +52,9 @@ const std::string kinds = R"({
 const std::string assumptions = R"({"assumptions": {
  "not-seen-months": {"value": 18, "unit": "months", "sentence": "s", "source": "t"},
  "faster-minimum-days": {"value": 60, "unit": "days", "sentence": "s", "source": "t"},
+ "track-least-settled": {"value": 50, "unit": "1", "sentence": "s", "source": "t"},
+ "track-least-zones": {"value": 20, "unit": "1", "sentence": "s", "source": "t"},
+ "track-most-errors": {"value": 2, "unit": "1", "sentence": "s", "source": "t"},
  "faster-factor": {"value": 1.5, "unit": "1", "sentence": "s", "source": "t"},
  "grade-1-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
  "grade-2-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},

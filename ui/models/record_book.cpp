@@ -75,6 +75,11 @@ UnitForecast RecordBook::forecast(const UnitRecord& record) const
     return unitForecast(record, m_catalogue, *outlookModel(), today());
 }
 
+std::vector<KeptForecast> RecordBook::forecastsAtClosing(const Visit& visit) const
+{
+    return keptForecasts(record(visit.unitId), m_catalogue, *outlookModel(), visit.id);
+}
+
 UnitReview RecordBook::review(const UnitRecord& record) const
 {
     return padside::review(record, m_catalogue, *outlookModel(), today());

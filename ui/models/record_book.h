@@ -6,6 +6,7 @@
 #include "core/quantity/measure.h"
 #include "core/quantity/unit_choice.h"
 #include "core/record/unit_record.h"
+#include "core/review/kept_forecasts.h"
 #include "core/review/unit_forecast.h"
 #include "core/review/unit_review.h"
 
@@ -14,6 +15,7 @@
 
 #include <functional>
 #include <memory>
+#include <vector>
 
 namespace padside {
 
@@ -63,6 +65,8 @@ public:
     [[nodiscard]] UnitRecord record(UnitId unit) const; ///< throws StoreError
     [[nodiscard]] UnitReview review(const UnitRecord& record) const;
     [[nodiscard]] UnitForecast forecast(const UnitRecord& record) const;
+    /// What is to be kept when this visit is closed; throws StoreError.
+    [[nodiscard]] std::vector<KeptForecast> forecastsAtClosing(const Visit& visit) const;
 
 Q_SIGNALS:
     void unitChanged(const padside::UnitId& unit);

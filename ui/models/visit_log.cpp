@@ -139,7 +139,7 @@ bool VisitLog::close()
 {
     const Instant at = m_book.now();
     return m_book.change(m_visit.unitId, [&] {
-        m_book.store().visits().close(m_visit.id, at);
+        m_book.store().visits().close(m_visit.id, at, m_book.forecastsAtClosing(m_visit));
         m_visit.closedAt = at;
         m_steps.clear();
     });

@@ -15,6 +15,7 @@
 #include "ui/pages/paper/print_page.h"
 #include "ui/pages/season/season_page.h"
 #include "ui/pages/setup/welcome_page.h"
+#include "ui/pages/track/track_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/edit_menu.h"
@@ -187,6 +188,15 @@ void MainWindow::makeFleetPage()
     connect(m_fleetPage, &FleetPage::unitRequested, this, &MainWindow::showUnit);
 }
 
+void MainWindow::makeTrackPage()
+{
+    m_trackPage = new TrackPage(m_book, m_theme);
+    m_pages->addWidget(m_trackPage);
+    m_edit->follow(*m_trackPage, stepsOfNoVisit());
+    connect(m_trackPage, &TrackPage::unitRequested, this, &MainWindow::showUnit);
+    connect(m_trackPage, &TrackPage::catalogueChanged, this, &MainWindow::catalogueChanged);
+}
+
 void MainWindow::leavePaper()
 {
     if (m_paperOfSeason)
@@ -246,6 +256,7 @@ void MainWindow::makeMenus()
     });
     view->addAction(tr("&Season"), QKeySequence(tr("Ctrl+2")), this, &MainWindow::showSeason);
     view->addAction(tr("F&leet"), QKeySequence(tr("Ctrl+3")), this, &MainWindow::showFleet);
+    view->addAction(tr("&Track record"), QKeySequence(tr("Ctrl+4")), this, [this] { showTrack(); });
     view->addAction(tr("&Find a unit"), QKeySequence::Find, m_units, &UnitListPanel::focusSearch);
     connect(view, &ViewMenu::lookRequested, this, &MainWindow::lookRequested);
     QMenu* help = menuBar()->addMenu(tr("&Help"));
@@ -321,6 +332,17 @@ void MainWindow::showFleet()
     m_pages->setCurrentWidget(m_fleetPage);
     m_fleetPage->refresh();
     m_fleetPage->setFocus();
+}
+
+void MainWindow::showTrack(bool rates)
+{
+    if (m_trackPage == nullptr) // made when it is first wanted, as the season
+        makeTrackPage();
+    m_units->hide(); // the tables need the room
+    m_pages->setCurrentWidget(m_trackPage);
+    m_trackPage->showTab(rates ? TrackPage::Tab::rates : TrackPage::Tab::record);
+    m_trackPage->refresh();
+    m_trackPage->setFocus();
 }
 
 void MainWindow::startVisit(UnitId unit, VisitReason reason)

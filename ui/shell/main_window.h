@@ -24,6 +24,7 @@ class FleetReviewer;
 class SeasonPage;
 class SetupMenu;
 class PrintPage;
+class TrackPage;
 class UnitListPanel;
 class UnitPage;
 class VisitPage;
@@ -44,6 +45,7 @@ public:
     void showOwnerHistory(UnitId unit);
     void showSeason();
     void showFleet();
+    void showTrack(bool rates = false); ///< the track record, or the rates beside it
     void startVisit(UnitId unit, VisitReason reason);
 
     /// Does long work beside the window: shown at its foot while it goes on, with what came of it said at the end.
@@ -60,6 +62,7 @@ Q_SIGNALS:
     void backupRequested();
     void lookRequested(const padside::Look& look);
     void preferencesRequested();
+    void catalogueChanged(); ///< kept in the file; the window is to be made anew with it
 
 private:
     void makeMenus();
@@ -74,6 +77,7 @@ private:
     [[nodiscard]] PrintPage& printPage();
     void makeSeasonPage();
     void makeFleetPage();
+    void makeTrackPage();
     void leavePaper();
     void startVisitOfSelected(VisitReason reason);
 
@@ -90,6 +94,7 @@ private:
     SetupMenu* m_setup;
     SeasonPage* m_seasonPage = nullptr;
     FleetPage* m_fleetPage = nullptr;
+    TrackPage* m_trackPage = nullptr;
     bool m_paperOfSeason = false; ///< the paper shown came from the season page
     QWidget* m_welcomePage = nullptr;
     MessageLine* m_message;

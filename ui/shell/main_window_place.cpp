@@ -7,6 +7,7 @@
 #include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/print_page.h"
 #include "ui/pages/season/season_page.h"
+#include "ui/pages/track/track_page.h"
 #include "ui/pages/unit/unit_page.h"
 #include "ui/pages/visit/visit_page.h"
 #include "ui/shell/main_window.h"
@@ -31,6 +32,8 @@ std::optional<Place> MainWindow::place() const
         return Place{Place::Page::season, *unit, {}};
     if (page == m_fleetPage)
         return Place{Place::Page::fleet, *unit, {}};
+    if (page == m_trackPage)
+        return Place{m_trackPage->tab() == TrackPage::Tab::rates ? Place::Page::rates : Place::Page::track, *unit, {}};
     if (page == m_visitPage)
         return Place{Place::Page::visit, *unit, m_visitPage->sheet().visit.id};
     if (page == m_printPage && !m_printPage->visit().isNull())
@@ -47,6 +50,8 @@ void MainWindow::goTo(const Place& place)
         showSeason();
     else if (place.page == Place::Page::fleet)
         showFleet();
+    else if (place.page == Place::Page::track || place.page == Place::Page::rates)
+        showTrack(place.page == Place::Page::rates);
     if (place.visit.isNull())
         return;
     std::optional<Visit> visit;

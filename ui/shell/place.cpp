@@ -15,11 +15,13 @@ namespace padside {
 
 namespace {
 
-const std::array<std::pair<Place::Page, QString>, 5> pageNames{{{Place::Page::unit, u"unit"_s},
+const std::array<std::pair<Place::Page, QString>, 7> pageNames{{{Place::Page::unit, u"unit"_s},
                                                                 {Place::Page::visit, u"visit"_s},
                                                                 {Place::Page::summary, u"summary"_s},
                                                                 {Place::Page::season, u"season"_s},
-                                                                {Place::Page::fleet, u"fleet"_s}}};
+                                                                {Place::Page::fleet, u"fleet"_s},
+                                                                {Place::Page::track, u"track"_s},
+                                                                {Place::Page::rates, u"rates"_s}}};
 
 } // namespace
 

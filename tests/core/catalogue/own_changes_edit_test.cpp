@@ -101,4 +101,46 @@ TEST(EditingOwnChanges, SaysWhatIsWrongWithItsPath)
     EXPECT_FALSE(OwnChanges::read(std::vector{smallCatalogue()}, "{not json").has_value());
 }
 
+TEST(EditingOwnChanges, KeepsALearntLifeAndPutsOursBack)
+{
+    OwnChanges own = changes();
+    own.setLearntLife("pad", false, {12.3456, {0.43215, 0.28765, 0.18, 0.1002}, *parseDate("2026-11-26")});
+    own.setLearntLife("pad", true, {2.5, {0.25, 0.25, 0.25, 0.25}, *parseDate("2026-11-27")});
+    const auto catalogue = own.catalogue();
+    ASSERT_TRUE(catalogue) << say(catalogue.error().what);
+    const OutlookOfKind& pad = catalogue->outlook().kinds.at("pad");
+    EXPECT_NEAR(*pad.medianLifeYears, 12.3, 1e-12) << "three figures";
+    EXPECT_NEAR((*pad.gradeShares)[0], 0.4322, 1e-12);
+    EXPECT_EQ(pad.learntOn, parseDate("2026-11-26"));
+    EXPECT_EQ(pad.soilingLifeYears, 2.5);
+    EXPECT_EQ(pad.soilingLearntOn, parseDate("2026-11-27"));
+    own.putBackLearntLife("pad", false);
+    EXPECT_FALSE(own.catalogue()->outlook().kinds.at("pad").medianLifeYears);
+    EXPECT_TRUE(own.catalogue()->outlook().kinds.at("pad").soilingLifeYears) << "the dirt was learned by itself";
+    own.putBackLearntLife("pad", true);
+    EXPECT_EQ(own.patch(), "");
+}
+
+TEST(EditingOwnChanges, ALearntLifeIsAlwaysOneACatalogueTakes)
+{
+    for (const double life : {0.0123, 0.1, 7.77777, 199.99, 12345.0}) {
+        for (const std::array<double, 4>& shares : {std::array{0.9999, 0.00005, 0.00003, 0.00002},
+                                                    std::array{1.0 / 3, 1.0 / 3, 1.0 / 6, 1.0 / 6},
+                                                    std::array{0.00001, 0.00001, 0.49999, 0.49999}}) {
+            OwnChanges own = changes();
+            own.setLearntLife("fins", false, {life, shares, *parseDate("2026-11-26")});
+            const auto catalogue = own.catalogue();
+            EXPECT_TRUE(catalogue) << life << ' ' << say(catalogue.error().what);
+        }
+    }
+}
+
+TEST(EditingOwnChanges, ADayOfLearningThatIsNoneIsRefusedWithItsPath)
+{
+    const OwnChanges own = changes(R"({"outlook": {"part_kinds": {"pad": {"learned_on": "last week"}}}})");
+    const auto refused = own.catalogue();
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(say(refused.error().what), "outlook/part_kinds/pad/learned_on: a day like 2026-05-04 is needed here.");
+}
+
 } // namespace padside

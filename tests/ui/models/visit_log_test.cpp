@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/store/drafts.h"
+#include "core/store/forecast_book.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 #include "core/store/store.h"
@@ -100,6 +101,27 @@ TEST_F(VisitLogTest, AClosedVisitTakesOnlyCorrectionsWithAReason)
     ASSERT_EQ(valid.size(), 1U);
     EXPECT_EQ(valid.front().grade(), Grade::marked);
     EXPECT_EQ(valid.front().correction->reason, "mistyped");
+}
+
+TEST_F(VisitLogTest, ClosingKeepsWhatIsForetoldOfEachZone)
+{
+    ASSERT_TRUE(m_log.see(look(), Grade::poor));
+    EXPECT_TRUE(m_store->forecasts().of(m_unit).empty()) << "nothing before it is closed";
+    ASSERT_TRUE(m_log.close());
+    const auto kept = m_store->forecasts().of(m_unit);
+    std::size_t zones = 0;
+    for (const Part& part : record().parts)
+        zones += part.zones.size();
+    ASSERT_EQ(kept.size(), zones);
+    const auto graded = std::ranges::find(kept, m_part.zones[0].id, &KeptForecast::zoneId);
+    ASSERT_NE(graded, kept.end());
+    EXPECT_EQ(graded->grade, Grade::poor);
+    EXPECT_EQ(graded->visitId, m_visit);
+    EXPECT_EQ(graded->on, day("2026-05-04"));
+    EXPECT_GT(graded->chances[3], graded->chances[0]);
+    const auto ungraded = std::ranges::find(kept, m_part.zones[1].id, &KeptForecast::zoneId);
+    ASSERT_NE(ungraded, kept.end());
+    EXPECT_FALSE(ungraded->grade);
 }
 
 TEST_F(VisitLogTest, TurningToAnotherVisitEndsCorrecting)

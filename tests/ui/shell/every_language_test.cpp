@@ -21,6 +21,8 @@
 #include "ui/pages/setup/site_dialog.h"
 #include "ui/pages/setup/unit_dialog.h"
 #include "ui/pages/setup/welcome_page.h"
+#include "ui/pages/track/rates_panel.h"
+#include "ui/pages/track/track_panel.h"
 #include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
@@ -29,6 +31,7 @@
 #include <QFile>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTest>
@@ -86,6 +89,7 @@ protected:
         window.showFleet();
         lookAt(window, "the fleet");
         lookAtSeason(window);
+        lookAtTrack(window);
     }
 
     Appearance m_appearance;
@@ -121,6 +125,20 @@ private:
         window.findChild<QPushButton*>(u"daySheet"_s)->click();
         EXPECT_TRUE(window.findChild<PrintPage*>()->isVisible());
         lookAt(window, "the day's sheet");
+    }
+
+    static void lookAtTrack(MainWindow& window)
+    {
+        window.showTrack();
+        const auto* track = window.findChild<TrackPanel*>();
+        EXPECT_TRUE(QTest::qWaitFor([track] { return track->summary() != nullptr; }, 20000));
+        lookAt(window, "the track record");
+        window.showTrack(true);
+        QSignalSpy learnt(window.findChild<RatesPanel*>(), &RatesPanel::learnt);
+        window.findChild<QPushButton*>(u"learn"_s)->click();
+        lookAt(window, "the rates, while they are learned");
+        EXPECT_TRUE(learnt.count() > 0 || learnt.wait(60000));
+        lookAt(window, "the rates");
     }
 
     void lookAtPreferences()

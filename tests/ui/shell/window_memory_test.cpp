@@ -83,7 +83,7 @@ TEST_F(WindowMemoryTest, AVisitThatIsGoneLeavesItsUnit)
 
 TEST_F(WindowMemoryTest, TheSeasonAndTheFleetAreReturnedToWithTheUnitStillChosen)
 {
-    for (const auto page : {Place::Page::season, Place::Page::fleet}) {
+    for (const auto page : {Place::Page::season, Place::Page::fleet, Place::Page::track, Place::Page::rates}) {
         const Place chosen{page, units().back(), {}};
         {
             const auto window = shownWindow();
@@ -118,7 +118,8 @@ TEST(PlaceText, IsReadBackAsItWasWritten)
 {
     IdMaker ids([] { return std::int64_t{1'795'600'000'000}; }, 3);
     for (const auto page :
-         {Place::Page::unit, Place::Page::visit, Place::Page::summary, Place::Page::season, Place::Page::fleet}) {
+         {Place::Page::unit, Place::Page::visit, Place::Page::summary, Place::Page::season, Place::Page::fleet,
+          Place::Page::track, Place::Page::rates}) {
         const Place place{page, ids.make<UnitId>(), ids.make<VisitId>()};
         EXPECT_EQ(parsePlace(placeText(place)), place);
     }

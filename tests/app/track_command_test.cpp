@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "tests/app/command_runner.h"
+
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+namespace padside::test {
+
+namespace {
+
+using nlohmann::json;
+
+/// The track record of the sample, made once.
+class TrackCommand : public ::testing::Test
+{
+protected:
+    static void SetUpTestSuite()
+    {
+        folder = new QTemporaryDir;
+        file = folder->filePath(QStringLiteral("sample.padside")).toStdString();
+        const Said said = run({"demo", "--out", file, "--no-photos"});
+        ASSERT_EQ(said.exitCode, exitDone) << said.err;
+    }
+    static void TearDownTestSuite()
+    {
+        delete folder;
+        folder = nullptr;
+    }
+
+    [[nodiscard]] static json track(const std::vector<std::string>& more = {})
+    {
+        std::vector<std::string> words{"track", file, "--as", "json", "--on", "2026-11-20"};
+        words.insert(words.end(), more.begin(), more.end());
+        const Said said = run(words);
+        EXPECT_EQ(said.exitCode, exitDone) << said.err;
+        return json::parse(said.out);
+    }
+    [[nodiscard]] static std::vector<json> rowsOf(const json& track, const std::string& of)
+    {
+        std::vector<json> rows;
+        for (const json& row : track) {
+            if (row.at("of") == of)
+                rows.push_back(row);
+        }
+        return rows;
+    }
+
+    static QTemporaryDir* folder; // NOLINT(readability-identifier-naming)
+    static std::string file; // NOLINT(readability-identifier-naming)
+};
+
+QTemporaryDir* TrackCommand::folder = nullptr;
+std::string TrackCommand::file;
+
+} // namespace
+
+TEST_F(TrackCommand, TheSampleHasAVerdictAndAScoreForEachHorizon)
+{
+    const json all = track();
+    ASSERT_EQ(rowsOf(all, "verdict").size(), 1U);
+    EXPECT_FALSE(rowsOf(all, "verdict").front().at("says").get<std::string>().empty());
+    const auto horizons = rowsOf(all, "horizon");
+    ASSERT_EQ(horizons.size(), 4U);
+    for (const json& row : horizons) {
+        ASSERT_GT(row.at("settled").get<int>(), 0);
+        const double n = row.at("settled").get<double>();
+        const double base = row.at("spent").get<double>() / n;
+        EXPECT_NEAR(row.at("base_rate").get<double>(), base, 1e-12);
+        EXPECT_NEAR(row.at("brier_of_base").get<double>(), base * (1 - base), 1e-12);
+        EXPECT_NEAR(row.at("brier_skill").get<double>(),
+                    1 - row.at("brier").get<double>() / row.at("brier_of_base").get<double>(), 1e-9);
+    }
+}
+
+TEST_F(TrackCommand, TheTenthsOfAHorizonHoldAllItsForecasts)
+{
+    const json all = track();
+    for (const json& horizon : rowsOf(all, "horizon")) {
+        int settled = 0;
+        int spent = 0;
+        double expected = 0;
+        for (const json& tenth : rowsOf(all, "tenth")) {
+            if (tenth.at("horizon_months") != horizon.at("horizon_months"))
+                continue;
+            settled += tenth.at("settled").get<int>();
+            spent += tenth.at("spent").get<int>();
+            expected += tenth.at("expected").get<double>();
+            EXPECT_GE(tenth.at("mean_forecast").get<double>(), tenth.at("from").get<double>());
+            EXPECT_LE(tenth.at("mean_forecast").get<double>(), tenth.at("to").get<double>());
+        }
+        EXPECT_EQ(settled, horizon.at("settled").get<int>());
+        EXPECT_EQ(spent, horizon.at("spent").get<int>());
+        EXPECT_NEAR(expected, horizon.at("expected").get<double>(), 1e-6);
+    }
+}
+
+TEST_F(TrackCommand, AsOfAnEarlierDayLessIsTold)
+{
+    const auto settledOn = [](const std::string& day) {
+        const Said said = run({"track", file, "--as", "json", "--on", day});
+        return rowsOf(json::parse(said.out), "horizon").at(1).at("settled").get<int>();
+    };
+    EXPECT_LT(settledOn("2023-11-20"), settledOn("2026-11-20"));
+}
+
+TEST_F(TrackCommand, OfOneUnitItSpeaksOfThatUnitOnly)
+{
+    const json one = track({"--unit", "HW-01"});
+    for (const json& miss : rowsOf(one, "miss"))
+        EXPECT_EQ(miss.at("unit"), "HW-01");
+    EXPECT_LT(rowsOf(one, "horizon").at(0).at("settled").get<int>(),
+              rowsOf(track(), "horizon").at(0).at("settled").get<int>());
+    EXPECT_EQ(run({"track", file, "--unit", "NO-01"}).exitCode, exitDataSayNo);
+}
+
+TEST_F(TrackCommand, AsATableAndAsCsvItBeginsWithTheVerdict)
+{
+    const Said table = run({"track", file, "--on", "2026-11-20"});
+    EXPECT_EQ(table.exitCode, exitDone);
+    EXPECT_NE(table.out.find("verdict"), std::string::npos);
+    const Said csv = run({"track", file, "--on", "2026-11-20", "--as", "csv"});
+    EXPECT_EQ(csv.out.rfind("of,horizon_months,", 0), 0U);
+}
+
+TEST_F(TrackCommand, BeforeAnythingWasKeptItSaysSo)
+{
+    const Said said = run({"track", file, "--on", "2000-01-01", "--as", "json"});
+    const json rows = json::parse(said.out);
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows.at(0).at("says"), "No forecasts are kept yet: from now on they are, each time a visit is closed.");
+}
+
+} // namespace padside::test

@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/catalogue/own_changes.h"
+#include "core/outlook/kind_lesson.h"
+
+#include <QWidget>
+
+#include <functional>
+
+class QLabel;
+class QPushButton;
+class QTableView;
+
+namespace padside {
+
+class RatesModel;
+class RecordBook;
+class WorkStrip;
+
+/// Learning how long parts live from the person's own records. Nothing changes until they say so; then it is kept in
+/// their file's own catalogue, and can be put back to ours.
+class RatesPanel : public QWidget
+{
+    Q_OBJECT
+public:
+    explicit RatesPanel(RecordBook& book, QWidget* parent = nullptr);
+
+    [[nodiscard]] const RatesModel& model() const { return *m_model; }
+
+Q_SIGNALS:
+    void learnt(); ///< the lessons are there
+    void catalogueChanged(); ///< what the person accepted or put back is kept in the file
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void makeLayout();
+    void makeTable();
+    void connectParts();
+    void showInUse();
+    void learn();
+    void take(const std::vector<KindLesson>& lessons);
+    void accept();
+    void putBack();
+    /// Changes the own catalogue; says why if that can't be.
+    void change(const std::function<void(OwnChanges&)>& edit);
+    void followChoice();
+    void sayCurrent();
+
+    RecordBook& m_book;
+    RatesModel* m_model;
+    WorkStrip* m_work;
+    QTableView* m_table;
+    QLabel* m_state;
+    QLabel* m_details;
+    QPushButton* m_learn;
+    QPushButton* m_all;
+    QPushButton* m_accept;
+    QPushButton* m_putBack;
+    bool m_isFilled = false;
+};
+
+} // namespace padside

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/track/track_record.h"
+#include "ui/drawing/theme.h"
+
+#include <QWidget>
+
+#include <memory>
+
+class QComboBox;
+class QLabel;
+class QListWidget;
+class QTableView;
+
+namespace padside {
+
+class HorizonModel;
+class RecordBook;
+class ReliabilityPlotView;
+class WorkStrip;
+
+/// Whether old forecasts were right: the verdict, the scores by horizon, what was said against what came, and the
+/// largest misses. Worked out in the background when it is shown and something changed.
+class TrackPanel : public QWidget
+{
+    Q_OBJECT
+public:
+    TrackPanel(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
+
+    /// Brings the panel up to date; call it when it is shown.
+    void refresh();
+    [[nodiscard]] const TrackSummary* summary() const { return m_summary.get(); } ///< null until it is worked out
+
+Q_SIGNALS:
+    void unitRequested(const padside::UnitId& unit);
+    void workedOut();
+
+protected:
+    void showEvent(QShowEvent* event) override;
+
+private:
+    void makeLayout();
+    [[nodiscard]] QWidget* plotSide();
+    [[nodiscard]] QWidget* missSide();
+    void connectParts();
+    void noteChange();
+    void start();
+    void take(const TrackSummary& summary);
+    void sayVerdict();
+    void sayRanges();
+    void showPlot();
+    void listMisses();
+    [[nodiscard]] QString number(double value, int decimals = 0) const;
+    [[nodiscard]] QString percent(double share) const;
+
+    RecordBook& m_book;
+    const Theme& m_theme;
+    std::shared_ptr<const TrackSummary> m_summary;
+    bool m_isStale = true;
+    Date m_asOf{};
+    HorizonModel* m_horizons;
+    WorkStrip* m_work;
+    QLabel* m_verdict;
+    QLabel* m_reasons;
+    QLabel* m_since;
+    QWidget* m_evidence; ///< hidden while there is none
+    QTableView* m_table;
+    QLabel* m_ranges;
+    QComboBox* m_horizon;
+    ReliabilityPlotView* m_plot;
+    QLabel* m_plotHint;
+    QListWidget* m_misses;
+    QLabel* m_noMisses;
+};
+
+} // namespace padside
