@@ -47,7 +47,7 @@ public:
             for (const Zone& zone : part.zones) {
                 m_placesOf[part.id].push_back(m_ofZone.size());
                 m_placeOf.emplace(zone.id, m_ofZone.size());
-                m_ofZone.emplace_back();
+                m_ofZone.emplace_back().reserve(record.visits.size());
             }
         }
         for (const Finding* finding : standingAmong(record.findings)) {
