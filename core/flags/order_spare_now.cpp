@@ -42,16 +42,17 @@ Sentence sentenceOf(const UnitView& unit, const Part& part, const Pressing& pres
     const auto subject = subjectOf(unit.record, unit.catalogue, part, findZone(unit.record, pressing.risk->zoneId));
     const std::vector<Argument> rest{
         std::int64_t{std::lround(supply.leadDays)}, there, Amount{pressing.risk->chanceOn(there), QuantityKind::ratio},
-        Amount{pressing.risk->tolerance, QuantityKind::ratio}, Word{std::string(wordOf(pressing.risk->toleratedAs))}};
+        pressing.risk->tolerancePercent(), Word{std::string(wordOf(pressing.risk->toleratedAs))}};
     if (!supply.made) {
-        return about(subject,
-                     PADSIDE_SAY("{0}{1}, {2}: by {4} the chance that it is spent is {5}, more than the {6} tolerated "
-                                 "({7}), and this part is no longer made. Look for one in time, or for another way."),
-                     rest);
+        return about(
+            subject,
+            PADSIDE_SAY("{0}{1}, {2}: by {4} the chance that it is spent is {5}, more than the {6} % tolerated "
+                        "({7}), and this part is no longer made. Look for one in time, or for another way."),
+            rest);
     }
     return about(subject,
                  PADSIDE_SAY("{0}{1}, {2}: a spare takes about {3} days to come; by then ({4}) the chance that it is "
-                             "spent is {5}, more than the {6} tolerated ({7}). Order one now."),
+                             "spent is {5}, more than the {6} % tolerated ({7}). Order one now."),
                  rest);
 }
 
@@ -75,8 +76,10 @@ std::vector<Worry> orderSpareNow(const UnitView& unit)
         worry.clears = Sentence{PADSIDE_SAY("The part replaced, or seen again and found better than feared; "
                                             "acknowledge it once the spare is ordered."),
                                 {}};
-        if (pressing->history->known)
-            worry.evidence = {pressing->history->known->findingId};
+        if (const auto& known = pressing->history->known) {
+            worry.evidence = {known->findingId};
+            worry.grade = known->grade;
+        }
         worry.partId = part.id;
         worry.extent = pressing->risk->chanceOn(there);
         worries.push_back(std::move(worry));

@@ -28,7 +28,7 @@ Ranked ranked(const UnitRecord& record, std::string_view rule, Worry worry)
 {
     Ranked result;
     result.severity = static_cast<int>(worry.severity);
-    result.grade = wholeUnit;
+    result.grade = worry.grade ? 0 : wholeUnit;
     result.flag.rule = rule;
     result.flag.severity = worry.severity;
     result.flag.unitId = record.unit.id;
@@ -40,6 +40,7 @@ Ranked ranked(const UnitRecord& record, std::string_view rule, Worry worry)
     result.flag.partId = worry.partId;
     result.flag.aspect = std::move(worry.aspect);
     result.flag.extent = worry.extent;
+    result.flag.grade = worry.grade;
     return result;
 }
 

@@ -25,6 +25,8 @@ struct Worry
     std::optional<PartId> partId; ///< the part it is about, where a rule about the unit knows one
     std::string aspect{}; ///< see Flag
     std::optional<double> extent{}; ///< see Flag
+    /// Of the zone that a rule about the unit judged by; its flag then stands behind those of the zones.
+    std::optional<Grade> grade{};
 };
 
 /// A rule: its id and the function that looks at one zone and may worry.

@@ -31,6 +31,11 @@ struct Standpoint
     {
         return chanceSpentAfter(belief, chain, clock.yearsBetween(on, day));
     }
+    /// The same for a day that hardly another zone will be asked about.
+    [[nodiscard]] double chanceOnOnce(Date day) const
+    {
+        return chain.spentAt(belief.pacedChances(), clock.yearsBetween(on, day)).chance;
+    }
 };
 
 /// The first day after `from` on which the chance is over `tolerance`, which it is on `last`; on `from` it is not.
@@ -40,9 +45,9 @@ Date firstDayOver(const Standpoint& from, double tolerance, Date last)
     const auto near = years ? from.clock.dayAfter(from.on, *years, last) : std::nullopt;
     // The time is as exact as numbers are; on which side of it its day lies is asked, not trusted.
     Date over = std::max(near.value_or(last), from.on + aDay);
-    while (over < last && from.chanceOn(over) <= tolerance)
+    while (over < last && from.chanceOnOnce(over) <= tolerance)
         over += aDay;
-    while (over - aDay > from.on && from.chanceOn(over - aDay) > tolerance)
+    while (over - aDay > from.on && from.chanceOnOnce(over - aDay) > tolerance)
         over -= aDay;
     return over;
 }
@@ -105,6 +110,15 @@ double ZoneRisk::chanceOn(Date day) const
         = static_cast<double>((day - before.by).count()) / static_cast<double>((after->by - before.by).count());
     const double hazard = hazardOf(before.chance) + share * (hazardOf(after->chance) - hazardOf(before.chance));
     return -std::expm1(-hazard);
+}
+
+Number ZoneRisk::tolerancePercent() const
+{
+    const double percent = 100 * tolerance;
+    int decimals = 0;
+    for (double scaled = percent; decimals < 2 && std::abs(scaled - std::round(scaled)) > 1e-9; scaled *= 10)
+        ++decimals;
+    return {percent, decimals};
 }
 
 ZoneRisk zoneRisk(const ZoneBelief& zone, const Catalogue& catalogue)

@@ -33,6 +33,8 @@ struct ZoneRisk
     /// The chance that it is spent on a day; between the days of `course` as if it came at a steady rate, before and
     /// after them that of the nearest.
     [[nodiscard]] double chanceOn(Date day) const;
+    /// The tolerance in percent, with as many decimals as it takes (2 at most): "2", "0.5".
+    [[nodiscard]] Number tolerancePercent() const;
 
     friend bool operator==(const ZoneRisk&, const ZoneRisk&) = default;
 };

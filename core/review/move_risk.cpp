@@ -41,7 +41,8 @@ MoveRisk riskOver(const std::map<ZoneId, Sights>& zones)
         noneAfter *= 1 - after;
         if (after - before >= most) {
             most = after - before;
-            risk.worst = MoveRisk::Zone{seen.unit, zone->partId, id, before, after, zone->tolerance};
+            risk.worst
+                = MoveRisk::Zone{seen.unit, zone->partId, id, before, after, zone->tolerance, zone->tolerancePercent()};
         }
     }
     risk.anyBefore = 1 - noneBefore;
@@ -103,12 +104,12 @@ std::vector<Sentence> riskSentences(const MoveRisk& risk, const Catalogue& catal
     const auto percent = [](double chance) { return Amount{chance, QuantityKind::ratio}; };
     const auto subject = subjectOf(named, catalogue, *part, zone);
     const std::vector<Argument> rest{percent(worst.before), percent(worst.after), worst.unit->unit.tag,
-                                     percent(worst.tolerance)};
+                                     worst.tolerancePercent};
     sentences.push_back(
         worst.before <= worst.tolerance && worst.after > worst.tolerance
             ? about(subject,
                     PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the "
-                                "{6} tolerated."),
+                                "{6} % tolerated."),
                     rest)
             : about(subject,
                     PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}."), rest));

@@ -20,6 +20,7 @@ struct MoveRisk
         double before = 0; ///< 0..1, on the day it is seen without the move
         double after = 0; ///< on the day it is seen with it
         double tolerance = 0;
+        Number tolerancePercent;
     };
 
     double anyBefore

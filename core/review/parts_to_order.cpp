@@ -30,24 +30,23 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
     UnitRecord named; // as much of a record as it takes to name a zone
     named.unit = unit.unit;
     named.parts = unit.fitted;
-    const std::vector<Argument> rest{Amount{risk.tolerance, QuantityKind::ratio},
-                                     Word{std::string(wordOf(risk.toleratedAs))}, *risk.overOn,
+    const std::vector<Argument> rest{risk.tolerancePercent(), Word{std::string(wordOf(risk.toleratedAs))}, *risk.overOn,
                                      std::int64_t{std::lround(supply.leadDays)}};
     const auto subject = subjectOf(named, catalogue, part, findZone(named, risk.zoneId));
     if (!supply.made) {
         return about(subject,
-                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} ({4}) on about {5}. No longer "
+                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. No longer "
                                  "made: look for one in time, or for another way."),
                      rest);
     }
     if (*risk.overOn <= unit.review.today) {
         return about(subject,
-                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is over {3} ({4}) already; a spare takes "
+                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is over {3} % ({4}) already; a spare takes "
                                  "about {6} days."),
                      rest);
     }
     return about(subject,
-                 PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} ({4}) on about {5}; a spare takes "
+                 PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}; a spare takes "
                              "about {6} days."),
                  rest);
 }

@@ -66,11 +66,6 @@ Sentence whatOfUnit(const ZoneGroup& group)
     return Sentence{PADSIDE_SAY("Look again at {0} zones of {1} parts"), counts};
 }
 
-Amount toleranceOf(const ZoneRisk& risk)
-{
-    return {risk.tolerance, QuantityKind::ratio};
-}
-
 Word consequenceOf(const ZoneRisk& risk)
 {
     return Word{std::string(wordOf(risk.toleratedAs))};
@@ -85,17 +80,17 @@ Date passedOn(const ZoneRisk& risk)
 Sentence whyNeverSeen(const UnitRecord& record, const Catalogue& catalogue, const WaitingZone& one, Date today)
 {
     if (one.due.byOutlook) {
-        const std::vector<Argument> rest{toleranceOf(*one.risk), consequenceOf(*one.risk), passedOn(*one.risk)};
+        const std::vector<Argument> rest{one.risk->tolerancePercent(), consequenceOf(*one.risk), passedOn(*one.risk)};
         const auto subject = subjectOf(record, catalogue, *one.part, one.zone);
         if (passedOn(*one.risk) <= today) {
             return about(subject,
                          PADSIDE_SAY("Never seen yet. {0}{1}, {2}: by the usual life of its kind the chance that it is "
-                                     "spent passed {3} ({4}) on about {5}, so it is due now."),
+                                     "spent passed {3} % ({4}) on about {5}, so it is due now."),
                          rest);
         }
         return about(subject,
                      PADSIDE_SAY("Never seen yet. {0}{1}, {2}: by the usual life of its kind the chance that it is "
-                                 "spent passes {3} ({4}) on about {5}."),
+                                 "spent passes {3} % ({4}) on about {5}."),
                      rest);
     }
     const ZoneHistory& history = *one.history;
@@ -113,32 +108,32 @@ Sentence whyByOutlook(const ZoneGroup& group, Date today)
     std::vector<Argument> arguments{static_cast<std::int64_t>(numeral(known.grade)),
                                     Word{std::string(wordOf(known.grade))},
                                     known.on,
-                                    toleranceOf(*first.risk),
+                                    first.risk->tolerancePercent(),
                                     consequenceOf(*first.risk),
                                     passedOn(*first.risk),
                                     Word{first.zone->name}};
     const bool several = group.size() > 1;
     if (passedOn(*first.risk) <= known.on) {
-        return {several
-                    ? PADSIDE_SAY("{6}: {0} {1} when last seen on {2}; the chance that it is spent was over {3} ({4}) "
-                                  "even then, so it is due now.")
-                    : PADSIDE_SAY("{0} {1} when last seen on {2}; the chance that it is spent was over {3} ({4}) "
-                                  "even then, so it is due now."),
+        return {several ? PADSIDE_SAY(
+                    "{6}: {0} {1} when last seen on {2}; the chance that it is spent was over {3} % ({4}) "
+                    "even then, so it is due now.")
+                        : PADSIDE_SAY("{0} {1} when last seen on {2}; the chance that it is spent was over {3} % ({4}) "
+                                      "even then, so it is due now."),
                 std::move(arguments)};
     }
     if (passedOn(*first.risk) <= today) {
         return {
             several
-                ? PADSIDE_SAY("{6}: {0} {1} when last seen on {2}; the chance that it is spent passed {3} ({4}) on "
+                ? PADSIDE_SAY("{6}: {0} {1} when last seen on {2}; the chance that it is spent passed {3} % ({4}) on "
                               "about {5}, so it is due now.")
-                : PADSIDE_SAY("{0} {1} when last seen on {2}; the chance that it is spent passed {3} ({4}) on about "
+                : PADSIDE_SAY("{0} {1} when last seen on {2}; the chance that it is spent passed {3} % ({4}) on about "
                               "{5}, so it is due now."),
             std::move(arguments)};
     }
     return {several
-                ? PADSIDE_SAY("{6}: {0} {1} when last seen on {2}; the chance that it is spent passes {3} ({4}) on "
+                ? PADSIDE_SAY("{6}: {0} {1} when last seen on {2}; the chance that it is spent passes {3} % ({4}) on "
                               "about {5}.")
-                : PADSIDE_SAY("{0} {1} when last seen on {2}; the chance that it is spent passes {3} ({4}) on about "
+                : PADSIDE_SAY("{0} {1} when last seen on {2}; the chance that it is spent passes {3} % ({4}) on about "
                               "{5}."),
             std::move(arguments)};
 }

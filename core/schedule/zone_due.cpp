@@ -40,37 +40,6 @@ Date waitForSeason(const Site& site, const Catalogue& catalogue, Date latest)
     return near ? std::min(season.earliest + days(6), season.latest) : latest;
 }
 
-/// The day from which a zone never seen waits for its first look: the first visit after its fitting, or the fitting
-/// itself if there was none since; later visits that didn't see it don't put it off. Empty: no visit yet.
-std::optional<Date> waitingSince(const UnitRecord& record, const Part& part, const ZoneHistory& zone)
-{
-    std::optional<Date> since = zone.notSeenSince;
-    bool visited = false;
-    for (const Visit& visit : record.visits) {
-        if (visit.isOpen())
-            continue;
-        visited = true;
-        if ((!part.fittedOn || visit.on >= *part.fittedOn) && (!since || visit.on < *since))
-            since = visit.on;
-    }
-    return !since && visited ? part.fittedOn : since;
-}
-
-ZoneDue dueUnseen(const UnitRecord& record, Date today, const Part& part, const ZoneHistory& zone)
-{
-    ZoneDue due;
-    due.cause = DueCause::neverSeen;
-    if (const auto since = waitingSince(record, part, zone)) {
-        due.window.latest = seasonAfter(record.site, *since).window.latest;
-        due.window.earliest = std::min(zone.notSeenLast.value_or(*since) + days(1), due.window.latest);
-        return due;
-    }
-    const Date springEnd = seasonNotOver(record.site, VisitReason::spring, today).window.latest;
-    const Date fallEnd = seasonNotOver(record.site, VisitReason::fall, today).window.latest;
-    due.window = {today, std::min(springEnd, fallEnd)};
-    return due;
-}
-
 /// Not later than the outlook allows, and not before `soonest`.
 void boundByOutlook(ZoneDue& due, const ZoneRisk* risk, Date soonest)
 {
@@ -79,6 +48,36 @@ void boundByOutlook(ZoneDue& due, const ZoneRisk* risk, Date soonest)
     due.window.latest = std::max(*risk->withinUntil, soonest);
     due.window.earliest = std::min(due.window.earliest, due.window.latest);
     due.byOutlook = true;
+}
+
+/// The day from which a zone never seen waits for its first look: the first visit of all, or its fitting if that came
+/// later. Visits that didn't see it don't put it off. Empty: no visit yet.
+std::optional<Date> waitingSince(const UnitRecord& record, const Part& part)
+{
+    std::optional<Date> since;
+    for (const Visit& visit : record.visits) {
+        if (!visit.isOpen() && (!since || visit.on < *since))
+            since = visit.on;
+    }
+    return since && part.fittedOn ? std::max(*since, *part.fittedOn) : since;
+}
+
+ZoneDue dueUnseen(const UnitRecord& record, Date today, const Part& part, const ZoneHistory& zone, const ZoneRisk* risk)
+{
+    ZoneDue due;
+    due.cause = DueCause::neverSeen;
+    Date soonest = today;
+    if (const auto since = waitingSince(record, part)) {
+        soonest = *since + days(1);
+        due.window.latest = seasonAfter(record.site, *since).window.latest;
+        due.window.earliest = std::min(zone.notSeenLast.value_or(*since) + days(1), due.window.latest);
+    } else {
+        const Date springEnd = seasonNotOver(record.site, VisitReason::spring, today).window.latest;
+        const Date fallEnd = seasonNotOver(record.site, VisitReason::fall, today).window.latest;
+        due.window = {today, std::min(springEnd, fallEnd)};
+    }
+    boundByOutlook(due, risk, soonest);
+    return due;
 }
 
 /// A later sighting that says nothing of wetness ends the wait: it was graded as it was.
@@ -122,8 +121,7 @@ ZoneDue zoneDue(const UnitRecord& record, const Catalogue& catalogue, Date today
     const ZoneKind* kind = catalogue.zoneKind(part.kind, findZone(record, zone.zoneId)->kind);
     const bool soils = kind != nullptr && kind->soiling;
     if (!zone.known) {
-        due = dueUnseen(record, today, part, zone);
-        boundByOutlook(due, risk, due.window.earliest);
+        due = dueUnseen(record, today, part, zone, risk);
     } else {
         const SeenGrade& known = *zone.known;
         due.cause = causeByGrade(known.grade);

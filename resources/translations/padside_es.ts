@@ -2,6 +2,17 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en_US">
 <context>
+    <name>AcknowledgeCommand</name>
+    <message>
+        <source>acknowledging a flag</source>
+        <translation>dar por visto un aviso</translation>
+    </message>
+    <message>
+        <source>taking an acknowledgement back</source>
+        <translation>retirar el visto de un aviso</translation>
+    </message>
+</context>
+<context>
     <name>DaySheet</name>
     <message>
         <source>Day&apos;s sheet</source>
@@ -41,10 +52,6 @@
     <message>
         <source>Order first</source>
         <translation>Pedir antes</translation>
-    </message>
-    <message>
-        <source>How long a spare takes to come is not in the record.</source>
-        <translation>Cuánto tarda en llegar un repuesto no consta en el registro.</translation>
     </message>
     <message>
         <source>until %1</source>
@@ -96,6 +103,18 @@
     <message>
         <source>Printed %1</source>
         <translation>Impreso el %1</translation>
+    </message>
+    <message>
+        <source>No longer made; look for one by %1.</source>
+        <translation>Ya no se fabrica; busque uno antes del %1.</translation>
+    </message>
+    <message>
+        <source>Order by %1.</source>
+        <translation>Pedir a más tardar el %1.</translation>
+    </message>
+    <message>
+        <source>How long a spare takes to come is an assumption.</source>
+        <translation>Lo que tarda en llegar un repuesto es una suposición.</translation>
     </message>
 </context>
 <context>
@@ -711,28 +730,12 @@
         <translation>Una zona empeora más deprisa cuando su último paso tardó, por grado, este número de veces menos que el anterior.</translation>
     </message>
     <message>
-        <source>A sound zone is looked at again within this time.</source>
-        <translation>Una zona en grado sano se vuelve a mirar dentro de este plazo.</translation>
-    </message>
-    <message>
         <source>ours; like-season visit once a year: common practice, no source</source>
         <translation>valor nuestro; visita en la misma temporada una vez al año: práctica común, sin fuente</translation>
     </message>
     <message>
-        <source>A worn zone is looked at again within this time.</source>
-        <translation>Una zona en grado usado se vuelve a mirar dentro de este plazo.</translation>
-    </message>
-    <message>
-        <source>A marked zone is looked at again within this time.</source>
-        <translation>Una zona en grado marcado se vuelve a mirar dentro de este plazo.</translation>
-    </message>
-    <message>
         <source>common practice, no source</source>
         <translation>práctica común, sin fuente</translation>
-    </message>
-    <message>
-        <source>A poor zone is looked at again within this time.</source>
-        <translation>Una zona en grado deficiente se vuelve a mirar dentro de este plazo.</translation>
     </message>
     <message>
         <source>A spent zone is dealt with within this time.</source>
@@ -745,10 +748,6 @@
     <message>
         <source>A zone that was wet when it was looked at is to be seen dry within this time.</source>
         <translation>Una zona que estaba mojada al mirarla ha de verse seca dentro de este plazo.</translation>
-    </message>
-    <message>
-        <source>A sound, worn or marked zone may wait this long for the season&apos;s visit if that is about to begin.</source>
-        <translation>Una zona en grado sano, usado o marcado puede esperar este tiempo a la visita de temporada si está a punto de empezar.</translation>
     </message>
     <message>
         <source>Looking again counts from this share of the time between the last sighting and the latest date; a wide window makes fewer trips.</source>
@@ -3489,6 +3488,58 @@
     <message>
         <source>IEEE 43-2013, from memory</source>
         <translation>IEEE 43-2013, de memoria</translation>
+    </message>
+    <message>
+        <source>A sound zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
+        <translation>Una zona en grado sano se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
+    </message>
+    <message>
+        <source>A worn zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
+        <translation>Una zona en grado usado se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
+    </message>
+    <message>
+        <source>A marked zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
+        <translation>Una zona en grado marcado se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
+    </message>
+    <message>
+        <source>A poor zone is looked at again within this time at the latest, however slowly it is expected to decay.</source>
+        <translation>Una zona en grado deficiente se vuelve a mirar a más tardar en este plazo, por despacio que se espere su deterioro.</translation>
+    </message>
+    <message>
+        <source>A sound, worn or marked zone may wait this long for the season&apos;s visit if that is about to begin, but never past the date set by its outlook.</source>
+        <translation>Una zona en grado sano, usado o marcado puede esperar este tiempo a la visita de temporada si está por empezar, pero nunca más allá de la fecha que fija su previsión.</translation>
+    </message>
+    <message>
+        <source>Where refrigerant charge is lost once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde se pierde la carga de refrigerante cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>Where the compressor is at risk once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde peligra el compresor cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>Where it normally ends the unit once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde normalmente acaba con la unidad cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>Where it can hurt someone once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde puede herir a alguien cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>Where cooling or heating is lost once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde se pierde el frío o el calor cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>Where it is a nuisance once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde solo es una molestia cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>Where only looks suffer once a zone is spent, the chance that this happens unseen may reach this share before it is looked at again.</source>
+        <translation>Donde solo sufre el aspecto cuando una zona está agotada, la probabilidad de que ocurra sin que nadie lo vea puede llegar a esta proporción antes de volver a mirarla.</translation>
+    </message>
+    <message>
+        <source>An acknowledged flag comes back when what it measures has become worse by more than this share, or its grade or its urgency has become worse.</source>
+        <translation>Un aviso dado por visto vuelve cuando lo que mide ha empeorado en más de esta proporción, o han empeorado su grado o su urgencia.</translation>
     </message>
 </context>
 <context>
@@ -6661,6 +6712,149 @@
         <source>An imbalance needs three values above zero.</source>
         <translation>Un desequilibrio necesita tres valores mayores que cero.</translation>
     </message>
+    <message>
+        <source>{0}{1}, {2}: by {4} the chance that it is spent is {5}, more than the {6} % tolerated ({7}), and this part is no longer made. Look for one in time, or for another way.</source>
+        <translation>{0}{1}, {2}: para el {4} la probabilidad de que esté agotado es de {5}, más del {6} % tolerado ({7}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: a spare takes about {3} days to come; by then ({4}) the chance that it is spent is {5}, more than the {6} % tolerated ({7}). Order one now.</source>
+        <translation>{0}{1}, {2}: un repuesto tarda unos {3} días en llegar; para entonces ({4}) la probabilidad de que esté agotado es de {5}, más del {6} % tolerado ({7}). Pídalo ahora.</translation>
+    </message>
+    <message>
+        <source>The part replaced, or seen again and found better than feared; acknowledge it once the spare is ordered.</source>
+        <translation>Pieza reemplazada, o vista de nuevo y hallada mejor de lo temido; dé el aviso por visto cuando el repuesto esté pedido.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: never seen; by the usual life of its kind the chance that it is spent before the next visit ({4}) is {3}, more than the {5} % tolerated ({6}).</source>
+        <translation>{0}{1}, {2}: nunca visto; por la vida habitual de su clase, la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3}, más del {5} % tolerado ({6}).</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {7} {8} on {9}; the chance that it is spent before the next visit ({4}) is {3}, more than the {5} % tolerated ({6}).</source>
+        <translation>{0}{1}, {2}: {7} {8} el {9}; la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3}, más del {5} % tolerado ({6}).</translation>
+    </message>
+    <message>
+        <source>Seen again and found better than feared, worked on, or the part replaced.</source>
+        <translation>Visto de nuevo y hallado mejor de lo temido, trabajado, o la pieza reemplazada.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the {6} % tolerated.</source>
+        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}, por encima del {6} % tolerado.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}.</source>
+        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}.</translation>
+    </message>
+    <message>
+        <source>That something of this trip is found spent: {1} instead of {0}.</source>
+        <translation>De que algo de este viaje se halle agotado: {1} en vez de {0}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. No longer made: look for one in time, or for another way.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}. Ya no se fabrica: busque uno a tiempo, u otra salida.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the chance that it is spent is over {3} % ({4}) already; a spare takes about {6} days.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado ya supera el {3} % ({4}); un repuesto tarda unos {6} días.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}; a spare takes about {6} days.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}; un repuesto tarda unos {6} días.</translation>
+    </message>
+    <message>
+        <source>The wall was {0} on {1} and has about {2} years left; it is measured again after half of that at most, by {3}.</source>
+        <translation>La pared medía {0} el {1} y le quedan unos {2} años; se vuelve a medir a lo sumo tras la mitad de ese tiempo, antes del {3}.</translation>
+    </message>
+    <message>
+        <source>The wall was {0} on {1}; no loss could be measured yet, so it is measured again by {2}.</source>
+        <translation>La pared medía {0} el {1}; aún no se pudo medir ninguna pérdida, así que se vuelve a medir antes del {2}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: measure the wall</source>
+        <translation>{0}{1}, {2}: medir la pared</translation>
+    </message>
+    <message>
+        <source>Never seen yet. {0}{1}, {2}: by the usual life of its kind the chance that it is spent passed {3} % ({4}) on about {5}, so it is due now.</source>
+        <translation>Aún no visto nunca. {0}{1}, {2}: por la vida habitual de su clase, la probabilidad de que esté agotado pasó del {3} % ({4}) hacia el {5}, así que toca ahora.</translation>
+    </message>
+    <message>
+        <source>Never seen yet. {0}{1}, {2}: by the usual life of its kind the chance that it is spent passes {3} % ({4}) on about {5}.</source>
+        <translation>Aún no visto nunca. {0}{1}, {2}: por la vida habitual de su clase, la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}.</translation>
+    </message>
+    <message>
+        <source>{6}: {0} {1} when last seen on {2}; the chance that it is spent was over {3} % ({4}) even then, so it is due now.</source>
+        <translation>{6}: {0} {1} cuando se vio por última vez el {2}; la probabilidad de que esté agotado ya superaba entonces el {3} % ({4}), así que toca ahora.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; the chance that it is spent was over {3} % ({4}) even then, so it is due now.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; la probabilidad de que esté agotado ya superaba entonces el {3} % ({4}), así que toca ahora.</translation>
+    </message>
+    <message>
+        <source>{6}: {0} {1} when last seen on {2}; the chance that it is spent passed {3} % ({4}) on about {5}, so it is due now.</source>
+        <translation>{6}: {0} {1} cuando se vio por última vez el {2}; la probabilidad de que esté agotado pasó del {3} % ({4}) hacia el {5}, así que toca ahora.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; the chance that it is spent passed {3} % ({4}) on about {5}, so it is due now.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; la probabilidad de que esté agotado pasó del {3} % ({4}) hacia el {5}, así que toca ahora.</translation>
+    </message>
+    <message>
+        <source>{6}: {0} {1} when last seen on {2}; the chance that it is spent passes {3} % ({4}) on about {5}.</source>
+        <translation>{6}: {0} {1} cuando se vio por última vez el {2}; la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}.</translation>
+    </message>
+    <message>
+        <source>{0} {1} when last seen on {2}; the chance that it is spent passes {3} % ({4}) on about {5}.</source>
+        <translation>{0} {1} cuando se vio por última vez el {2}; la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}.</translation>
+    </message>
+    <message>
+        <source>This acknowledgement is not in the file, or was taken back already.</source>
+        <translation>Este visto no está en el archivo, o ya se retiró.</translation>
+    </message>
+    <message>
+        <source>Order a spare</source>
+        <translation>Pedir un repuesto</translation>
+    </message>
+</context>
+<context>
+    <name>padside::AcknowledgeDialog</name>
+    <message>
+        <source>Acknowledge a flag</source>
+        <translation>Dar un aviso por visto</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>The spare is ordered</source>
+        <translation>El repuesto está pedido</translation>
+    </message>
+    <message>
+        <source>The customer knows and waits</source>
+        <translation>El cliente lo sabe y espera</translation>
+    </message>
+    <message>
+        <source>Work is planned</source>
+        <translation>El trabajo está previsto</translation>
+    </message>
+    <message>
+        <source>Usual for this unit</source>
+        <translation>Habitual en esta unidad</translation>
+    </message>
+    <message>
+        <source>Why it may stand as it is</source>
+        <translation>Por qué puede quedar como está</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Motivo</translation>
+    </message>
+    <message>
+        <source>Ac&amp;knowledge</source>
+        <translation>Dar por &amp;visto</translation>
+    </message>
+    <message>
+        <source>An acknowledged flag stands below the others and is not counted. It comes back when it gets worse.</source>
+        <translation>Un aviso dado por visto queda debajo de los demás y no se cuenta. Vuelve cuando empeora.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -7270,6 +7464,25 @@
     </message>
 </context>
 <context>
+    <name>padside::FlagActions</name>
+    <message>
+        <source>Ac&amp;knowledge…</source>
+        <translation>Dar por &amp;visto…</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke back</source>
+        <translation>Retirar el &amp;visto</translation>
+    </message>
+    <message>
+        <source>The flag stands again (A)</source>
+        <translation>El aviso vuelve a valer (A)</translation>
+    </message>
+    <message>
+        <source>Say why the chosen flag may stand as it is (A)</source>
+        <translation>Decir por qué el aviso elegido puede quedar como está (A)</translation>
+    </message>
+</context>
+<context>
     <name>padside::FleetModel</name>
     <message>
         <source>worst grade %1</source>
@@ -7349,6 +7562,14 @@
     <message>
         <source>Next check</source>
         <translation>Próxima revisión</translation>
+    </message>
+    <message>
+        <source>; acknowledged and not counted: %1</source>
+        <translation>; vistos y no contados: %1</translation>
+    </message>
+    <message>
+        <source>Flags that stand; acknowledged ones are not counted</source>
+        <translation>Avisos que valen; los dados por vistos no se cuentan</translation>
     </message>
 </context>
 <context>
@@ -8214,6 +8435,24 @@
         <source>Likeliest to be spent within a year</source>
         <translation>Lo que más probablemente se agote en un año</translation>
     </message>
+    <message>
+        <source>Acknowledged on %1: %2</source>
+        <comment>day, reason</comment>
+        <translation>Visto el %1: %2</translation>
+    </message>
+    <message>
+        <source>Acknowledged on %1 by %3: %2</source>
+        <comment>day, reason, person</comment>
+        <translation>Visto el %1 por %3: %2</translation>
+    </message>
+    <message>
+        <source>▾ Acknowledged, not counted: %1</source>
+        <translation>▾ Vistos, no contados: %1</translation>
+    </message>
+    <message>
+        <source>▸ Acknowledged, not counted: %1</source>
+        <translation>▸ Vistos, no contados: %1</translation>
+    </message>
 </context>
 <context>
     <name>padside::OwnCatalogueModel</name>
@@ -8761,6 +9000,18 @@
         <source>&lt;h3&gt;Nothing is due in the coming year.&lt;/h3&gt;&lt;p&gt;Checks follow from visits: log one, and what is to be looked at again will stand here.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;No toca nada en el próximo año.&lt;/h3&gt;&lt;p&gt;Las revisiones salen de las visitas: anote una, y aquí estará lo que hay que volver a mirar.&lt;/p&gt;</translation>
     </message>
+    <message>
+        <source>Parts to &amp;order</source>
+        <translation>Piezas por &amp;pedir</translation>
+    </message>
+    <message>
+        <source>Parts to order</source>
+        <translation>Piezas por pedir</translation>
+    </message>
+    <message>
+        <source>Show the parts to order instead of the trip</source>
+        <translation>Mostrar las piezas por pedir en lugar del viaje</translation>
+    </message>
 </context>
 <context>
     <name>padside::SeasonPanel</name>
@@ -8969,10 +9220,6 @@
         <translation>Repuestos que pedir o consultar</translation>
     </message>
     <message>
-        <source>How long a spare takes to come is not in the record.</source>
-        <translation>Cuánto tarda en llegar un repuesto no consta en el registro.</translation>
-    </message>
-    <message>
         <source>Can wait least: %1, %2 (%3).</source>
         <translation>Lo que menos puede esperar: %1, %2 (%3).</translation>
     </message>
@@ -8983,6 +9230,37 @@
     <message>
         <source>Spares</source>
         <translation>Repuestos</translation>
+    </message>
+    <message>
+        <source>no longer made; look for one by %1</source>
+        <translation>ya no se fabrica; busque uno antes del %1</translation>
+    </message>
+    <message>
+        <source>order now</source>
+        <translation>pedir ahora</translation>
+    </message>
+    <message>
+        <source>order by %1</source>
+        <translation>pedir a más tardar el %1</translation>
+    </message>
+    <message>
+        <source>How long a spare takes to come is an assumption.</source>
+        <translation>Lo que tarda en llegar un repuesto es una suposición.</translation>
+    </message>
+    <message>
+        <source>Parts to order</source>
+        <translation>Piezas por pedir</translation>
+    </message>
+    <message>
+        <source>No part is likely to be needed before it could be there.</source>
+        <translation>No es probable que haga falta ninguna pieza antes de que pueda llegar.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Parts whose chance of being spent passes what is tolerated within %n months. How long a spare takes to come is an assumption.</source>
+        <translation>
+            <numerusform>Piezas cuya probabilidad de estar agotadas pasa de lo tolerado dentro de %n mes. Lo que tarda en llegar un repuesto es una suposición.</numerusform>
+            <numerusform>Piezas cuya probabilidad de estar agotadas pasa de lo tolerado dentro de %n meses. Lo que tarda en llegar un repuesto es una suposición.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

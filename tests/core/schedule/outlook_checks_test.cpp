@@ -74,7 +74,7 @@ TEST(OutlookChecks, WhatIsMoreToleratedWaitsLonger)
     };
     EXPECT_LT(latest("loss-of-charge"), latest("loss-of-cooling"));
     EXPECT_LT(latest("loss-of-cooling"), latest("nuisance"));
-    EXPECT_LT(latest("nuisance"), latest("looks"));
+    EXPECT_LE(latest("nuisance"), latest("looks")) << "both may reach the twelve months";
 }
 
 TEST(OutlookChecks, ATolerancePassedTodayIsDueNowAndSaysWhy)

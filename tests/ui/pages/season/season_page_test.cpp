@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/review/move_risk.h"
+#include "core/review/parts_to_order.h"
 #include "core/store/drafts.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
@@ -278,6 +280,48 @@ TEST_F(SeasonPageTest, StoppedItSaysWhatIsMissing)
     EXPECT_EQ(m_page->findChild<QLabel*>(QStringLiteral("state"))->text(), QStringLiteral("Reading the record…"));
     stop->click();
     EXPECT_FALSE(m_fleet->isRunning());
+}
+
+TEST_F(SeasonPageTest, MovingATripLaterSaysWhatThatRisksAndTheChosenDayKeepsSayingIt)
+{
+    std::optional<BoardPlace> risky;
+    for (std::size_t row = 0; row < m_page->plan().sites().size() && !risky; ++row) {
+        const SiteSeason& site = m_page->plan().sites()[row];
+        for (std::size_t trip = 0; trip < site.trips.size() && !risky; ++trip) {
+            const Date to = site.trips[trip].on + std::chrono::days(70);
+            if (riskOfMove(site, trip, site.costOfMove(trip, to)).worst)
+                risky = BoardPlace{row, trip};
+        }
+    }
+    ASSERT_TRUE(risky) << "the sample has units at risk";
+    board().select(*risky);
+    for (int week = 0; week < 10; ++week)
+        QTest::keyClick(&board(), Qt::Key_Right, Qt::AltModifier);
+    EXPECT_TRUE(cost().contains(QStringLiteral("the chance that it is spent unseen rises from")))
+        << cost().toStdString();
+    QTest::keyClick(&board(), Qt::Key_Return);
+    EXPECT_TRUE(shownTrip().contains(QStringLiteral("the chance that it is spent unseen rises from")));
+}
+
+TEST_F(SeasonPageTest, ThePartsToOrderStandInPlaceOfTheTripUntilATripIsChosen)
+{
+    auto* orders = m_page->findChild<QPushButton*>(QStringLiteral("orders"));
+    const QString trip = shownTrip();
+    orders->click();
+    EXPECT_TRUE(shownTrip().startsWith(QStringLiteral("Parts to order")));
+    const auto parts = partsToOrder(m_fleet->fleet()->units, m_book->catalogue());
+    ASSERT_FALSE(parts.empty()) << "the sample has units at risk";
+    for (const PartToOrder& part : parts)
+        EXPECT_TRUE(shownTrip().contains(m_book->speaker().said(part.why)));
+    QSignalSpy unit(m_page.get(), &SeasonPage::unitRequested);
+    Q_EMIT m_page->findChild<QTextBrowser*>()->anchorClicked(
+        QUrl(QStringLiteral("unit:") + QString::fromStdString(parts[0].unit->unit.id.text())));
+    EXPECT_EQ(unit.size(), 1);
+    orders->click();
+    EXPECT_EQ(shownTrip(), trip);
+    orders->click();
+    chooseALaterTrip();
+    EXPECT_FALSE(orders->isChecked());
 }
 
 } // namespace padside::test
