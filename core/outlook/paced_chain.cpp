@@ -37,7 +37,8 @@ struct PacedTransition
 /// depend on all of its bits, so that times that are doubles of each other keep apart.
 std::size_t slotOf(double years)
 {
-    return static_cast<std::size_t>((std::bit_cast<std::uint64_t>(years) * 0x9E3779B97F4A7C15U) >> (64 - rememberedBits));
+    return static_cast<std::size_t>((std::bit_cast<std::uint64_t>(years) * 0x9E3779B97F4A7C15U)
+                                    >> (64 - rememberedBits));
 }
 
 constexpr std::size_t wayOf(std::size_t from, std::size_t to)
@@ -135,8 +136,7 @@ bool areProportional(const Rates& one, const Rates& other)
 {
     const double oneLargest = *std::ranges::max_element(one);
     const double otherLargest = *std::ranges::max_element(other);
-    return oneLargest > 0 && otherLargest > 0
-        && std::ranges::equal(one, other, [&](double mine, double theirs) {
+    return oneLargest > 0 && otherLargest > 0 && std::ranges::equal(one, other, [&](double mine, double theirs) {
                return std::abs(mine / oneLargest - theirs / otherLargest) <= roundedAlike * mine / oneLargest;
            });
 }
@@ -160,8 +160,7 @@ PacedChain::~PacedChain() = default;
 
 namespace {
 
-template <std::size_t To>
-void carryInto(double* chances, const double* transition, std::size_t stride)
+template <std::size_t To> void carryInto(double* chances, const double* transition, std::size_t stride)
 {
     for (std::size_t node = 0; node < stride; node += width) {
         Lanes sum{};
@@ -171,8 +170,7 @@ void carryInto(double* chances, const double* transition, std::size_t stride)
                     break;
             }
             for (std::size_t lane = 0; lane < width; ++lane)
-                sum[lane]
-                    += chances[from * stride + node + lane] * transition[wayOf(from, To) * stride + node + lane];
+                sum[lane] += chances[from * stride + node + lane] * transition[wayOf(from, To) * stride + node + lane];
         }
         for (std::size_t lane = 0; lane < width; ++lane) {
             double& chance = chances[To * stride + node + lane];
@@ -199,8 +197,7 @@ double spentAfter(const double* chances, const double* transition, std::size_t s
             sum[lane] += chances[4 * stride + node + lane];
         for (std::size_t from = 0; from < 4; ++from) {
             for (std::size_t lane = 0; lane < width; ++lane)
-                sum[lane]
-                    += chances[from * stride + node + lane] * transition[wayOf(from, 4) * stride + node + lane];
+                sum[lane] += chances[from * stride + node + lane] * transition[wayOf(from, 4) * stride + node + lane];
         }
     }
     return std::clamp(sumOf(sum), 0.0, 1.0);

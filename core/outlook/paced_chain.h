@@ -56,7 +56,6 @@ public:
     /// The same for a time that nobody else will ask for, with its slope.
     [[nodiscard]] SpentAt spentAt(const PacedChances& chances, double exposureYears) const;
 
-
     // A ladder of times, each sqrt(2) times the one before: where to look for the time at which a chance is reached.
     /// The first step from `from` on with at least this chance of being spent; empty where the ladder ends before.
     [[nodiscard]] std::optional<std::size_t> stepReaching(const PacedChances& chances, double chance,

@@ -208,7 +208,10 @@ private:
         return running == Running::cooling || running == Running::heating || running == Running::defrosting;
     }
 
-    void add(Date on, TrailEvent event, Grade grade = Grade::sound) { m_trail.steps.push_back({on, 0, 0, event, grade}); }
+    void add(Date on, TrailEvent event, Grade grade = Grade::sound)
+    {
+        m_trail.steps.push_back({on, 0, 0, event, grade});
+    }
 
     ZoneTrail& m_trail;
     const OutlookFigures& m_figures;

@@ -159,8 +159,7 @@ Measured measuredAt(const UnitRecord& record, const Visit& visit, Phase phase, c
         }
         if (reading->on > visit.on)
             continue;
-        const auto same
-            = std::ranges::find_if(last, [&](const Reading* one) { return ofSameThing(*one, *reading); });
+        const auto same = std::ranges::find_if(last, [&](const Reading* one) { return ofSameThing(*one, *reading); });
         if (same != last.end())
             *same = reading;
         else

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/outlook/paced_chain.h"
 #include "core/outlook/first_passage.h"
 #include "core/outlook/misgrading.h"
+#include "core/outlook/paced_chain.h"
 #include "tests/core/outlook/paces.h"
 
 #include <cmath>
@@ -23,7 +23,8 @@ const Rates ageing{0.15, 0.2, 0.3, 0.6};
 Belief someBelief(const PacedChain& chain, std::mt19937& random)
 {
     std::uniform_real_distribution<double> years(0.05, 2);
-    Belief belief(chain.pace(), random() % 2 == 0 ? GradeChances{1, 0, 0, 0, 0} : GradeChances{0.25, 0.25, 0.25, 0.25, 0});
+    Belief belief(chain.pace(),
+                  random() % 2 == 0 ? GradeChances{1, 0, 0, 0, 0} : GradeChances{0.25, 0.25, 0.25, 0.25, 0});
     const auto visits = random() % 12;
     for (unsigned visit = 0; visit < visits; ++visit) {
         belief.carryForward(chain, years(random));
