@@ -48,10 +48,10 @@ Belief::Belief(std::shared_ptr<const Pace> pace, const GradeChances& grades)
     }
 }
 
-void Belief::carryForward(const PacedChain& chain, double exposureYears)
+void Belief::carryForward(const PacedChain& chain, double exposureYears, double clockSpeed)
 {
     assert(chain.pace()->pace == m_pace->pace);
-    chain.carry(m_chance, exposureYears);
+    chain.carry(m_chance, exposureYears, clockSpeed);
 }
 
 void Belief::carryForward(const Rates& rates, double exposureYears)

@@ -22,8 +22,9 @@ public:
     Belief(std::shared_ptr<const Pace> pace, const GradeChances& grades);
 
     /// So many years of exposure pass (finite, >= 0) at the chain's rates times the pace. The chain has the paces of
-    /// this belief (assert).
-    void carryForward(const PacedChain& chain, double exposureYears);
+    /// this belief (assert). Where they are whole days at one speed of the clock, that speed makes it quicker, see
+    /// PacedChain::carry.
+    void carryForward(const PacedChain& chain, double exposureYears, double clockSpeed = 0);
     /// The same for rates that are asked only once.
     void carryForward(const Rates& rates, double exposureYears);
 

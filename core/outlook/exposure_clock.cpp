@@ -100,6 +100,17 @@ double ExposureClock::yearsBetween(Date from, Date to) const
     return days / daysInYear;
 }
 
+double ExposureClock::oneSpeedBetween(Date from, Date to) const
+{
+    std::size_t stretch = stretchOn(from);
+    const double speed = m_stretches[stretch].speed;
+    while (++stretch < m_stretches.size() && m_stretches[stretch].from < to) {
+        if (m_stretches[stretch].speed != speed)
+            return 0;
+    }
+    return speed;
+}
+
 std::optional<Date> ExposureClock::dayAfter(Date from, double exposureYears, Date last) const
 {
     assert(exposureYears >= 0);

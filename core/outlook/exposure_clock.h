@@ -54,6 +54,8 @@ public:
 
     /// Exposure from one day to another; 0 if `to` is not later.
     [[nodiscard]] double yearsBetween(Date from, Date to) const;
+    /// The speed at which all of that time passed; 0 where there were several.
+    [[nodiscard]] double oneSpeedBetween(Date from, Date to) const;
     /// The day after `from` on which so much more exposure (>= 0) has come together; empty if that is after `last`.
     [[nodiscard]] std::optional<Date> dayAfter(Date from, double exposureYears, Date last) const;
     /// How fast it runs on a day; always above 0.

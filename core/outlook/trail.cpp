@@ -70,7 +70,7 @@ Followed follow(std::span<const TrailStep> steps, bool beginningKnown, const Pac
     const GradeChances& unknown = firstSeenSpent ? flatOverAll : flatUnspent;
     Followed followed{Belief(chain.pace(), beginningKnown ? certainlySound : unknown), {}};
     for (const TrailStep& step : steps) {
-        followed.belief.carryForward(chain, step.exposureYears);
+        followed.belief.carryForward(chain, step.exposureYears, step.clockSpeed);
         if (!take(followed.belief, step))
             followed.unexplained.push_back(step.on);
     }

@@ -26,6 +26,7 @@ struct TrailStep
 {
     Date on{};
     double exposureYears = 0; ///< since the step before, or since the part was fitted
+    double clockSpeed = 0; ///< at which whole days of that time passed, if it was one and the same; 0: not known
     TrailEvent event = TrailEvent::seen;
     Grade grade = Grade::sound; ///< of seen, seenOnPaint and madeGood
 };

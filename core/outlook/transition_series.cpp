@@ -15,17 +15,19 @@ namespace padside {
 
 namespace {
 
-// Times are told in jumps expected at the largest rate. A series is used within a seventeenth of its centre; for at most
-// 16 jumps the terms left out matter less than 2e-14 of any chance. Longer times are halved until they fit, and squared.
-constexpr int partsOfOctave = 8;
-constexpr int partBits = 3;
-constexpr double farthestOff = 1.0 / 17;
+// Times are told in jumps expected at the largest rate. A series is used within a part in 33 of its centre; for at most
+// 16 jumps the terms left out matter less than 1e-15 of any chance. Longer times are halved until they fit, and
+// squared.
+constexpr int partsOfOctave = 16;
+constexpr int partBits = 4;
+constexpr double farthestOff = 1.0 / 33;
 constexpr int lowestOctave = -20;
-constexpr int octaves = 26;
+constexpr int octaves = 27;
 constexpr double fewestJumps = 0x1p-20;
 constexpr double mostJumps = 16;
-constexpr double mostJumpsToSpent = 64; ///< up to here the series hold to 1e-14 of 1
+constexpr double mostJumpsToSpent = 128; ///< up to here the series hold to 1e-14 of 1
 constexpr double mostJumpsSquared = 1024;
+constexpr int fewSquarings = 2; ///< which leave rounding errors small by themselves
 /// So many jumps at the smallest rate leave a chance below 1e-15 of not being spent.
 constexpr double surelySpent = 45;
 constexpr double tooSmall = 1e-17; ///< for a term, of its chance
@@ -61,8 +63,7 @@ Transition unpacked(const WayChances& all)
     return chance;
 }
 
-/// Staying has a closed form, which stops rounding errors from doubling with each squaring.
-Transition twice(const Transition& half, const Rates& rates, double years)
+Transition twice(const Transition& half)
 {
     Transition whole{};
     for (std::size_t from = 0; from < gradeCount; ++from) {
@@ -71,9 +72,14 @@ Transition twice(const Transition& half, const Rates& rates, double years)
                 whole[from][to] += half[from][by] * half[by][to];
         }
     }
-    for (std::size_t grade = 0; grade + 1 < gradeCount; ++grade)
-        whole[grade][grade] = std::exp(-rates[grade] * years);
     return whole;
+}
+
+/// Staying has a closed form, which stops rounding errors from doubling with each squaring.
+void setStayingAfter(Transition& chance, const Rates& rates, double years)
+{
+    for (std::size_t grade = 0; grade + 1 < gradeCount; ++grade)
+        chance[grade][grade] = std::exp(-rates[grade] * years);
 }
 
 } // namespace
@@ -146,11 +152,16 @@ WayChances TransitionSeries::after(double years)
     if (!(jumps >= fewestJumps && jumps < mostJumpsSquared))
         return packed(transitionAfter(m_rates, years));
     int halvings = 0;
-    while (std::ldexp(jumps, -halvings) >= mostJumps)
+    double part = 1;
+    for (; jumps * part >= mostJumps; part /= 2)
         ++halvings;
-    Transition chance = unpacked(sum<wayCount>(std::ldexp(years, -halvings)));
-    while (halvings > 0)
-        chance = twice(chance, m_rates, std::ldexp(years, -(--halvings)));
+    Transition chance = unpacked(sum<wayCount>(years * part));
+    for (int squaring = 0; squaring < halvings; ++squaring) {
+        chance = twice(chance);
+        part *= 2;
+        if (halvings > fewSquarings)
+            setStayingAfter(chance, m_rates, years * part);
+    }
     return packed(chance);
 }
 

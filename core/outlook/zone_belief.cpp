@@ -10,7 +10,7 @@ ZoneBelief believe(ZoneTrail trail, const OutlookModel& model)
     const auto& chain = model.chainOf(trail.partKind, trail.soils);
     Followed followed = follow(trail.steps, trail.fittedOn.has_value(), *chain);
     followed.belief.carryForward(*chain, trail.exposureSince);
-    return {std::move(trail), std::move(followed.belief), chain, std::move(followed.unexplained)};
+    return {std::move(trail), std::move(followed.belief), chain->rates(), chain, std::move(followed.unexplained)};
 }
 
 std::vector<ZoneBelief> zoneBeliefs(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model,

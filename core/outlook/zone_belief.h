@@ -16,7 +16,8 @@ struct ZoneBelief
 {
     ZoneTrail trail;
     Belief belief; ///< today
-    std::shared_ptr<const PacedChain> chain; ///< of its part kind; never null
+    Rates rates{}; ///< of its part kind
+    std::shared_ptr<const PacedChain> chain; ///< of those rates; never null
     std::vector<Date> unexplained; ///< see Followed
 };
 

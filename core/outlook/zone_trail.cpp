@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <set>
 #include <tuple>
 #include <unordered_map>
@@ -19,18 +18,21 @@ constexpr double daysOfYear = 365.25;
 /// What one visit says of one zone.
 struct Attended
 {
+    Date on{};
+    std::size_t rank = 0; ///< of the visit among the record's
+    VisitId visitId;
     const Visit* visit = nullptr;
     const Finding* asFound = nullptr;
     const Finding* asLeft = nullptr;
     std::set<TreatmentKind> work;
 };
 
-/// Visits in order of day; those of one day as the record has them.
-using AttendedVisits = std::map<std::tuple<Date, std::size_t, VisitId>, Attended>;
+/// In order of day; those of one day as the record has them.
+using AttendedVisits = std::vector<Attended>;
 
 template <typename AnyEntry> void keepLatest(const AnyEntry*& kept, const AnyEntry& entry)
 {
-    if (kept == nullptr || std::tuple(kept->enteredAt.utc, kept->id) < std::tuple(entry.enteredAt.utc, entry.id))
+    if (kept == nullptr || std::tie(kept->enteredAt.utc, kept->id) < std::tie(entry.enteredAt.utc, entry.id))
         kept = &entry;
 }
 
@@ -39,56 +41,71 @@ class Attendance
 {
 public:
     Attendance(const UnitRecord& record, Date today)
-        : m_today(today)
-        , m_findings(standing(record.findings))
-        , m_treatments(standing(record.treatments))
+        : m_visits(record.visits)
     {
-        for (const Visit& visit : record.visits)
-            m_visits.emplace(visit.id, std::pair(m_visits.size(), &visit));
         for (const Part& part : record.parts) {
-            for (const Zone& zone : part.zones)
-                m_zonesOf[part.id].push_back(zone.id);
+            for (const Zone& zone : part.zones) {
+                m_placesOf[part.id].push_back(m_ofZone.size());
+                m_placeOf.emplace(zone.id, m_ofZone.size());
+                m_ofZone.emplace_back().reserve(record.visits.size());
+            }
         }
-        for (const Finding& finding : m_findings) {
-            if (finding.on > today)
+        for (const Finding* finding : standingAmong(record.findings)) {
+            const auto place = m_placeOf.find(finding->zoneId);
+            if (finding->on > today || place == m_placeOf.end())
                 continue;
-            Attended& visit = at(finding.zoneId, finding.on, finding.visitId);
-            keepLatest(finding.phase == Phase::asFound ? visit.asFound : visit.asLeft, finding);
+            Attended& visit = at(place->second, finding->on, finding->visitId);
+            keepLatest(finding->phase == Phase::asFound ? visit.asFound : visit.asLeft, *finding);
         }
-        for (const Treatment& treatment : m_treatments)
-            sort(treatment);
+        for (const Treatment* treatment : standingAmong(record.treatments)) {
+            if (treatment->on <= today)
+                sort(*treatment);
+        }
     }
 
-    [[nodiscard]] const AttendedVisits& of(ZoneId zone) { return m_ofZone[zone]; }
+    [[nodiscard]] const AttendedVisits& of(ZoneId zone) const { return m_ofZone[m_placeOf.at(zone)]; }
 
 private:
     void sort(const Treatment& treatment)
     {
-        if (treatment.on > m_today)
-            return;
         if (treatment.zoneId) {
-            at(*treatment.zoneId, treatment.on, treatment.visitId).work.insert(treatment.kind);
-            return;
+            if (const auto place = m_placeOf.find(*treatment.zoneId); place != m_placeOf.end())
+                at(place->second, treatment.on, treatment.visitId).work.insert(treatment.kind);
+        } else if (const auto places = m_placesOf.find(treatment.partId); places != m_placesOf.end()) {
+            for (const std::size_t place : places->second)
+                at(place, treatment.on, treatment.visitId).work.insert(treatment.kind);
         }
-        for (const ZoneId zone : m_zonesOf[treatment.partId])
-            at(zone, treatment.on, treatment.visitId).work.insert(treatment.kind);
     }
 
-    Attended& at(ZoneId zone, Date on, VisitId visitId)
+    /// Entries of one visit mostly stand together.
+    [[nodiscard]] std::size_t rankOf(VisitId id)
     {
-        const auto visit = m_visits.find(visitId);
-        const bool known = visit != m_visits.end();
-        Attended& attended = m_ofZone[zone][{on, known ? visit->second.first : m_visits.size(), visitId}];
-        attended.visit = known ? visit->second.second : nullptr;
-        return attended;
+        if (m_lastRank >= m_visits.size() || m_visits[m_lastRank].id != id)
+            m_lastRank = static_cast<std::size_t>(std::ranges::find(m_visits, id, &Visit::id) - m_visits.begin());
+        return m_lastRank;
     }
 
-    Date m_today;
-    std::vector<Finding> m_findings;
-    std::vector<Treatment> m_treatments;
-    std::unordered_map<VisitId, std::pair<std::size_t, const Visit*>> m_visits;
-    std::unordered_map<PartId, std::vector<ZoneId>> m_zonesOf;
-    std::unordered_map<ZoneId, AttendedVisits> m_ofZone;
+    /// Entries mostly come in order of day: it is nearly always the last visit or a new one.
+    Attended& at(std::size_t zone, Date on, VisitId visitId)
+    {
+        const auto order = [](const Attended& one) { return std::tie(one.on, one.rank, one.visitId); };
+        Attended wanted{on, rankOf(visitId), visitId, nullptr, nullptr, nullptr, {}};
+        if (wanted.rank < m_visits.size())
+            wanted.visit = &m_visits[wanted.rank];
+        AttendedVisits& visits = m_ofZone[zone];
+        if (visits.empty() || order(visits.back()) < order(wanted))
+            return visits.emplace_back(std::move(wanted));
+        const auto place = std::ranges::lower_bound(visits, order(wanted), {}, order);
+        if (place != visits.end() && order(*place) == order(wanted))
+            return *place;
+        return *visits.insert(place, std::move(wanted));
+    }
+
+    const std::vector<Visit>& m_visits;
+    std::unordered_map<PartId, std::vector<std::size_t>> m_placesOf;
+    std::unordered_map<ZoneId, std::size_t> m_placeOf;
+    std::vector<AttendedVisits> m_ofZone;
+    std::size_t m_lastRank = 0;
 };
 
 /// Turns the visits of one zone into steps.
@@ -102,8 +119,9 @@ public:
     {
     }
 
-    void attend(Date on, const Attended& visit)
+    void attend(const Attended& visit)
     {
+        const Date on = visit.on;
         const auto found = visit.asFound != nullptr ? visit.asFound->grade() : std::nullopt;
         const auto left = visit.asLeft != nullptr ? visit.asLeft->grade() : std::nullopt;
         const bool closerLook = found && left && *left > *found && !makesBetter(visit);
@@ -190,7 +208,10 @@ private:
         return running == Running::cooling || running == Running::heating || running == Running::defrosting;
     }
 
-    void add(Date on, TrailEvent event, Grade grade = Grade::sound) { m_trail.steps.push_back({on, 0, event, grade}); }
+    void add(Date on, TrailEvent event, Grade grade = Grade::sound)
+    {
+        m_trail.steps.push_back({on, 0, 0, event, grade});
+    }
 
     ZoneTrail& m_trail;
     const OutlookFigures& m_figures;
@@ -204,6 +225,7 @@ void putOnClock(ZoneTrail& trail)
     std::optional<Date> before = trail.fittedOn;
     for (TrailStep& step : trail.steps) {
         step.exposureYears = before ? trail.clock.yearsBetween(*before, step.on) : 0;
+        step.clockSpeed = before ? trail.clock.oneSpeedBetween(*before, step.on) : 0;
         before = before ? std::max(*before, step.on) : step.on;
     }
     trail.exposureSince = before ? trail.clock.yearsBetween(*before, trail.today) : 0;
@@ -231,7 +253,7 @@ std::vector<ZoneTrail> zoneTrails(const UnitRecord& record, const Catalogue& cat
 {
     const OutlookFigures& figures = catalogue.outlook();
     const AirFactor air = airFactor(record.site.air, figures);
-    Attendance attendance(record, today);
+    const Attendance attendance(record, today);
     std::vector<ZoneTrail> trails;
     for (const Part& part : record.parts) {
         if (part.removedOn && *part.removedOn <= today)
@@ -252,8 +274,8 @@ std::vector<ZoneTrail> zoneTrails(const UnitRecord& record, const Catalogue& cat
             trail.corrodes = !trail.soils && figures.corrodes(part.kind, zone.kind);
             trail.air = air;
             TrailMaker maker(trail, figures, partKind != nullptr && stopsUnit(*partKind));
-            for (const auto& [order, visit] : attendance.of(zone.id))
-                maker.attend(std::get<Date>(order), visit);
+            for (const Attended& visit : attendance.of(zone.id))
+                maker.attend(visit);
             trail.clock = ExposureClock(trail.corrodes ? air.factor : 1, maker.wetness, maker.coats, figures);
             putOnClock(trail);
             noteCoat(trail, maker.coats);

@@ -10,16 +10,15 @@ namespace padside {
 
 namespace {
 
-/// Reads exactly the digits text[from, from+count); empty if any is not a digit.
-std::optional<int> digits(std::string_view text, std::size_t from, std::size_t count)
+/// Reads exactly the digits text[from, from+count), which must lie in the text; below 0 if any is not a digit.
+int digits(std::string_view text, std::size_t from, std::size_t count)
 {
-    if (from + count > text.size())
-        return std::nullopt;
     int value = 0;
-    for (const char character : text.substr(from, count)) {
-        if (character < '0' || character > '9')
-            return std::nullopt;
-        value = value * 10 + (character - '0');
+    for (std::size_t place = from; place < from + count; ++place) {
+        const int digit = text[place] - '0';
+        if (digit < 0 || digit > 9)
+            return -1;
+        value = value * 10 + digit;
     }
     return value;
 }
@@ -30,13 +29,13 @@ std::optional<Date> parseDate(std::string_view text)
 {
     if (text.size() != 10 || text[4] != '-' || text[7] != '-')
         return std::nullopt;
-    const auto year = digits(text, 0, 4);
-    const auto month = digits(text, 5, 2);
-    const auto day = digits(text, 8, 2);
-    if (!year || !month || !day)
+    const int year = digits(text, 0, 4);
+    const int month = digits(text, 5, 2);
+    const int day = digits(text, 8, 2);
+    if (year < 0 || month < 0 || day < 0)
         return std::nullopt;
-    const std::chrono::year_month_day date{std::chrono::year(*year), std::chrono::month(static_cast<unsigned>(*month)),
-                                           std::chrono::day(static_cast<unsigned>(*day))};
+    const std::chrono::year_month_day date{std::chrono::year(year), std::chrono::month(static_cast<unsigned>(month)),
+                                           std::chrono::day(static_cast<unsigned>(day))};
     if (!date.ok())
         return std::nullopt;
     return Date(date);
@@ -91,19 +90,18 @@ std::optional<Instant> parseInstant(std::string_view text)
     if (text.size() != 25 || text[10] != 'T' || text[13] != ':' || text[16] != ':' || text[22] != ':')
         return std::nullopt;
     const auto date = parseDate(text.substr(0, 10));
-    const auto hour = digits(text, 11, 2);
-    const auto minute = digits(text, 14, 2);
-    const auto second = digits(text, 17, 2);
-    const auto offsetHours = digits(text, 20, 2);
-    const auto offsetMinutes = digits(text, 23, 2);
+    const int hour = digits(text, 11, 2);
+    const int minute = digits(text, 14, 2);
+    const int second = digits(text, 17, 2);
+    const int offsetHours = digits(text, 20, 2);
+    const int offsetMinutes = digits(text, 23, 2);
     const bool signOk = text[19] == '+' || text[19] == '-';
-    if (!date || !hour || !minute || !second || !offsetHours || !offsetMinutes || !signOk)
+    if (!date || hour < 0 || minute < 0 || second < 0 || offsetHours < 0 || offsetMinutes < 0 || !signOk)
         return std::nullopt;
-    if (*hour > 23 || *minute > 59 || *second > 59 || *offsetHours > 18 || *offsetMinutes > 59)
+    if (hour > 23 || minute > 59 || second > 59 || offsetHours > 18 || offsetMinutes > 59)
         return std::nullopt;
-    const std::chrono::minutes offset((text[19] == '-' ? -1 : 1) * (*offsetHours * 60 + *offsetMinutes));
-    const auto local
-        = *date + std::chrono::hours(*hour) + std::chrono::minutes(*minute) + std::chrono::seconds(*second);
+    const std::chrono::minutes offset((text[19] == '-' ? -1 : 1) * (offsetHours * 60 + offsetMinutes));
+    const auto local = *date + std::chrono::hours(hour) + std::chrono::minutes(minute) + std::chrono::seconds(second);
     return Instant{std::chrono::sys_seconds(local - offset), offset};
 }
 

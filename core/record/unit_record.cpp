@@ -10,17 +10,38 @@ namespace padside {
 
 namespace {
 
-template <typename AnyEntry> std::vector<AnyEntry> withoutCorrected(const std::vector<AnyEntry>& entries)
+/// Corrections are rare: mostly there are none.
+template <typename AnyEntry> auto correctedAmong(const std::vector<AnyEntry>& entries)
 {
     std::unordered_set<decltype(AnyEntry::id)> corrected;
     for (const AnyEntry& entry : entries) {
         if (entry.correction)
             corrected.insert(entry.correction->of);
     }
+    return corrected;
+}
+
+template <typename AnyEntry> std::vector<AnyEntry> withoutCorrected(const std::vector<AnyEntry>& entries)
+{
+    const auto corrected = correctedAmong(entries);
+    if (corrected.empty())
+        return entries;
     std::vector<AnyEntry> result;
     result.reserve(entries.size());
     std::ranges::copy_if(entries, std::back_inserter(result),
                          [&](const AnyEntry& entry) { return !corrected.contains(entry.id); });
+    return result;
+}
+
+template <typename AnyEntry> std::vector<const AnyEntry*> withoutCorrectedAmong(const std::vector<AnyEntry>& entries)
+{
+    const auto corrected = correctedAmong(entries);
+    std::vector<const AnyEntry*> result;
+    result.reserve(entries.size());
+    for (const AnyEntry& entry : entries) {
+        if (corrected.empty() || !corrected.contains(entry.id))
+            result.push_back(&entry);
+    }
     return result;
 }
 
@@ -51,6 +72,19 @@ std::vector<Photo> standing(const std::vector<Photo>& entries)
 std::vector<ChargeEntry> standing(const std::vector<ChargeEntry>& entries)
 {
     return withoutCorrected(entries);
+}
+
+std::vector<const Finding*> standingAmong(const std::vector<Finding>& entries)
+{
+    return withoutCorrectedAmong(entries);
+}
+std::vector<const Reading*> standingAmong(const std::vector<Reading>& entries)
+{
+    return withoutCorrectedAmong(entries);
+}
+std::vector<const Treatment*> standingAmong(const std::vector<Treatment>& entries)
+{
+    return withoutCorrectedAmong(entries);
 }
 
 const Part* findPart(const UnitRecord& record, PartId id)

@@ -40,6 +40,11 @@ struct UnitRecord
 [[nodiscard]] std::vector<Photo> standing(const std::vector<Photo>& entries);
 [[nodiscard]] std::vector<ChargeEntry> standing(const std::vector<ChargeEntry>& entries);
 
+/// The same without copying them; they stay in `entries`.
+[[nodiscard]] std::vector<const Finding*> standingAmong(const std::vector<Finding>& entries);
+[[nodiscard]] std::vector<const Reading*> standingAmong(const std::vector<Reading>& entries);
+[[nodiscard]] std::vector<const Treatment*> standingAmong(const std::vector<Treatment>& entries);
+
 /// The part, zone or visit with this key, or nullptr.
 [[nodiscard]] const Part* findPart(const UnitRecord& record, PartId id);
 [[nodiscard]] const Zone* findZone(const UnitRecord& record, ZoneId id);

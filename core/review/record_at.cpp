@@ -17,83 +17,67 @@ namespace {
 
 using VisitIds = std::unordered_set<VisitId>;
 
-template <typename AnyEntry>
-std::vector<AnyEntry> entriesOf(const VisitIds& visits, const std::vector<AnyEntry>& entries)
+/// Leaves the standing entries of these visits.
+template <typename AnyEntry> void keepEntries(std::vector<AnyEntry>& entries, const VisitIds& visits)
 {
-    std::vector<AnyEntry> kept = standing(entries);
+    if (std::ranges::any_of(entries, [](const AnyEntry& entry) { return entry.correction.has_value(); }))
+        entries = standing(entries);
     std::optional<VisitId> last; // entries of one visit mostly stand together: it is looked up once
     bool wanted = false;
-    std::erase_if(kept, [&](const AnyEntry& entry) {
+    std::erase_if(entries, [&](const AnyEntry& entry) {
         if (last != entry.visitId)
             wanted = visits.contains(entry.visitId);
         last = entry.visitId;
         return !wanted;
     });
-    return kept;
 }
 
-std::vector<FollowUp> promisesOf(const VisitIds& visits, const std::vector<FollowUp>& promises)
+void keepPromises(std::vector<FollowUp>& promises, const VisitIds& visits)
 {
-    std::vector<FollowUp> kept;
-    for (const FollowUp& promise : promises) {
-        if (!visits.contains(promise.madeAt))
-            continue;
-        FollowUp& one = kept.emplace_back(promise);
-        if (one.settledAt && !visits.contains(*one.settledAt)) {
-            one.settledAt.reset();
-            one.settledNote.clear();
+    std::erase_if(promises, [&](const FollowUp& promise) { return !visits.contains(promise.madeAt); });
+    for (FollowUp& promise : promises) {
+        if (promise.settledAt && !visits.contains(*promise.settledAt)) {
+            promise.settledAt.reset();
+            promise.settledNote.clear();
         }
     }
-    return kept;
 }
 
-/// The record with the visits for which `keep` answers true and what was entered at them.
-template <typename KeepVisit> UnitRecord withVisits(const UnitRecord& record, const KeepVisit& keep)
+/// Leaves the visits for which `keep` answers true and what was entered at them.
+template <typename KeepVisit> void keepVisits(UnitRecord& record, const KeepVisit& keep)
 {
-    UnitRecord kept;
-    kept.site = record.site;
-    kept.unit = record.unit;
-    std::ranges::copy_if(record.visits, std::back_inserter(kept.visits), keep);
+    std::erase_if(record.visits, [&](const Visit& visit) { return !keep(visit); });
     VisitIds visits;
-    for (const Visit& visit : kept.visits)
+    for (const Visit& visit : record.visits)
         visits.insert(visit.id);
-    kept.findings = entriesOf(visits, record.findings);
-    kept.readings = entriesOf(visits, record.readings);
-    kept.treatments = entriesOf(visits, record.treatments);
-    kept.photos = entriesOf(visits, record.photos);
-    kept.charges = entriesOf(visits, record.charges);
-    kept.followUps = promisesOf(visits, record.followUps);
-    return kept;
+    keepEntries(record.findings, visits);
+    keepEntries(record.readings, visits);
+    keepEntries(record.treatments, visits);
+    keepEntries(record.photos, visits);
+    keepEntries(record.charges, visits);
+    keepPromises(record.followUps, visits);
 }
 
 /// Acknowledgements made by `day`; one taken back later holds on that day.
-std::vector<Acknowledgement> acknowledgedBy(const std::vector<Acknowledgement>& all, Date day)
+void keepAcknowledged(std::vector<Acknowledgement>& all, Date day)
 {
-    std::vector<Acknowledgement> kept;
-    for (const Acknowledgement& acknowledgement : all) {
-        if (localDate(acknowledgement.at) > day)
-            continue;
-        Acknowledgement& one = kept.emplace_back(acknowledgement);
+    std::erase_if(all, [day](const Acknowledgement& one) { return localDate(one.at) > day; });
+    for (Acknowledgement& one : all) {
         if (one.takenBackAt && localDate(*one.takenBackAt) > day)
             one.takenBackAt.reset();
     }
-    return kept;
 }
 
 /// Parts fitted by `day`. Those removed from `stillFitted` on count as fitted.
-std::vector<Part> partsFittedBy(const std::vector<Part>& parts, Date day, Date stillFitted)
+void keepFitted(std::vector<Part>& parts, Date day, Date stillFitted)
 {
-    std::vector<Part> kept;
-    for (const Part& part : parts) {
-        if (part.fittedOn && *part.fittedOn > day)
-            continue;
-        Part& one = kept.emplace_back(part);
-        if (one.removedOn && *one.removedOn >= stillFitted) {
-            one.removedOn.reset();
-            one.removedBecause.clear();
+    std::erase_if(parts, [day](const Part& part) { return part.fittedOn && *part.fittedOn > day; });
+    for (Part& part : parts) {
+        if (part.removedOn && *part.removedOn >= stillFitted) {
+            part.removedOn.reset();
+            part.removedBecause.clear();
         }
     }
-    return kept;
 }
 
 template <typename Rows, typename Matches> std::size_t placeIn(const Rows& rows, const Matches& matches)
@@ -103,12 +87,12 @@ template <typename Rows, typename Matches> std::size_t placeIn(const Rows& rows,
 
 } // namespace
 
-UnitRecord recordAt(const UnitRecord& record, Date day)
+UnitRecord recordAt(UnitRecord record, Date day)
 {
-    UnitRecord kept = withVisits(record, [day](const Visit& visit) { return visit.on <= day; });
-    kept.parts = partsFittedBy(record.parts, day, day + std::chrono::days(1));
-    kept.acknowledgements = acknowledgedBy(record.acknowledgements, day);
-    return kept;
+    keepVisits(record, [day](const Visit& visit) { return visit.on <= day; });
+    keepFitted(record.parts, day, day + std::chrono::days(1));
+    keepAcknowledged(record.acknowledgements, day);
+    return record;
 }
 
 UnitRecord recordBefore(const UnitRecord& record, const Visit& visit)
@@ -119,10 +103,12 @@ UnitRecord recordBefore(const UnitRecord& record, const Visit& visit)
             break;
         earlier.insert(other.id);
     }
-    UnitRecord kept = withVisits(record, [&](const Visit& other) {
+    UnitRecord kept = record;
+    keepVisits(kept, [&](const Visit& other) {
         return other.on < visit.on || (other.on == visit.on && earlier.contains(other.id));
     });
-    kept.parts = partsFittedBy(record.parts, visit.on, visit.on);
+    keepFitted(kept.parts, visit.on, visit.on);
+    kept.acknowledgements.clear();
     return kept;
 }
 

@@ -10,7 +10,7 @@ namespace padside {
 /// The record as it stood at the end of `day`: standing entries of visits up to then, parts fitted by then (one removed
 /// later is still fitted), promises made by then (one settled later is still open), flags acknowledged by then (one
 /// taken back later still is).
-[[nodiscard]] UnitRecord recordAt(const UnitRecord& record, Date day);
+[[nodiscard]] UnitRecord recordAt(UnitRecord record, Date day);
 
 /// The record as it stood when `visit` began: what its own visit and later ones brought is left out. Parts removed on
 /// that day are still fitted, parts fitted on that day are there too.

@@ -28,14 +28,15 @@ bool isBefore(const ReviewedUnit& one, const ReviewedUnit& other)
 ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const OutlookModel& model, Date today)
 {
     ReviewedUnit reviewed;
-    reviewed.review = review(record, catalogue, model, today);
-    std::erase_if(record.parts, [today](const Part& part) {
+    reviewed.fitted = record.parts;
+    std::erase_if(reviewed.fitted, [today](const Part& part) {
         return (part.removedOn && *part.removedOn <= today) || (part.fittedOn && *part.fittedOn > today);
     });
-    putInCatalogueOrder(record.parts, record.unit, catalogue);
-    reviewed.site = std::move(record.site);
-    reviewed.unit = std::move(record.unit);
-    reviewed.fitted = std::move(record.parts);
+    putInCatalogueOrder(reviewed.fitted, record.unit, catalogue);
+    KnownUnit known = knownUnit(std::move(record), catalogue, model, today);
+    reviewed.review = review(known, catalogue);
+    reviewed.site = std::move(known.record.site);
+    reviewed.unit = std::move(known.record.unit);
     return reviewed;
 }
 

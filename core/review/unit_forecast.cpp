@@ -3,8 +3,6 @@
 
 #include "core/review/unit_forecast.h"
 
-#include "core/review/record_at.h"
-
 #include <algorithm>
 
 namespace padside {
@@ -20,23 +18,26 @@ const ZoneForecast* UnitForecast::of(ZoneId zone) const
     return found == zones.end() ? nullptr : &*found;
 }
 
-UnitForecast unitForecast(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date today)
+UnitForecast unitForecast(const KnownUnit& known, const Catalogue& catalogue)
 {
     UnitForecast forecast;
-    forecast.today = today;
-    forecast.by = horizonsAfter(today);
-    UnitRecord known = recordAt(record, today);
-    if (known.unit.retiredOn && *known.unit.retiredOn <= today)
+    forecast.today = known.today;
+    forecast.by = horizonsAfter(known.today);
+    if (known.isRetired())
         return forecast;
-    putInCatalogueOrder(known.parts, known.unit, catalogue);
-    const std::vector<ZoneBelief> beliefs = zoneBeliefs(known, catalogue, model, today);
-    for (const ZoneBelief& belief : beliefs)
+    forecast.zones.reserve(known.beliefs.size());
+    for (const ZoneBelief& belief : known.beliefs)
         forecast.zones.push_back(forecastZone(belief, catalogue.outlook(), forecast.by));
     constexpr auto ranking = static_cast<std::size_t>(Horizon::oneYear);
     std::ranges::stable_sort(forecast.zones, std::greater{},
                              [](const ZoneForecast& zone) { return zone.spent[ranking].chance; });
-    forecast.unit = unitOutlook(known, catalogue, beliefs, forecast.by);
+    forecast.unit = unitOutlook(known.record, catalogue, known.beliefs, forecast.by);
     return forecast;
+}
+
+UnitForecast unitForecast(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date today)
+{
+    return unitForecast(knownUnit(record, catalogue, model, today), catalogue);
 }
 
 } // namespace padside

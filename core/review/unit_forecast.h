@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/outlook/unit_outlook.h"
+#include "core/review/known_unit.h"
 
 #include <array>
 #include <vector>
@@ -31,5 +32,8 @@ struct UnitForecast
 /// later than `today` counts for nothing. A retired unit has none.
 [[nodiscard]] UnitForecast unitForecast(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model,
                                         Date today);
+
+/// The same of a unit already worked out.
+[[nodiscard]] UnitForecast unitForecast(const KnownUnit& known, const Catalogue& catalogue);
 
 } // namespace padside

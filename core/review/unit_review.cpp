@@ -5,26 +5,28 @@
 
 #include "core/flags/raise_flags.h"
 #include "core/outlook/zone_risk.h"
-#include "core/review/record_at.h"
 #include "core/schedule/next_checks.h"
 
 namespace padside {
 
-UnitReview review(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date today)
+UnitReview review(const KnownUnit& known, const Catalogue& catalogue)
 {
-    UnitRecord known = recordAt(record, today);
-    putInCatalogueOrder(known.parts, known.unit, catalogue);
-
+    const UnitRecord& record = known.record;
     UnitReview result;
     result.unitId = record.unit.id;
-    result.today = today;
-    result.zones = zoneHistories(known);
-    if (known.unit.retiredOn && *known.unit.retiredOn <= today)
+    result.today = known.today;
+    result.zones = zoneHistories(record);
+    if (known.isRetired())
         return result; // nothing is asked of it any more
-    result.risks = zoneRisks(zoneBeliefs(known, catalogue, model, today), catalogue);
-    result.flags = raiseFlags(known, catalogue, today, result.zones, result.risks);
-    result.checks = nextChecks(known, catalogue, today, result.zones, result.risks);
+    result.risks = zoneRisks(known.beliefs, catalogue);
+    result.flags = raiseFlags(record, catalogue, known.today, result.zones, result.risks);
+    result.checks = nextChecks(record, catalogue, known.today, result.zones, result.risks);
     return result;
+}
+
+UnitReview review(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date today)
+{
+    return review(knownUnit(record, catalogue, model, today), catalogue);
 }
 
 } // namespace padside

@@ -7,6 +7,7 @@
 #include "core/outlook/outlook_model.h"
 #include "core/outlook/zone_risk.h"
 #include "core/record/unit_record.h"
+#include "core/review/known_unit.h"
 #include "core/schedule/check.h"
 #include "core/trend/zone_history.h"
 
@@ -31,5 +32,8 @@ struct UnitReview
 /// review. The model is made once for a catalogue. Entries dated after `today` are left out.
 [[nodiscard]] UnitReview review(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model,
                                 Date today);
+
+/// The same of a unit already worked out.
+[[nodiscard]] UnitReview review(const KnownUnit& known, const Catalogue& catalogue);
 
 } // namespace padside

@@ -33,6 +33,11 @@ const std::string acknowledgementsOfUnit
     = selectText(acknowledgementColumns, "acknowledgement WHERE unit_id = ? ORDER BY id");
 const std::string assumptionsOfUnit = selectText(assumptionColumns, "unit_assumption WHERE unit_id = ? ORDER BY code");
 
+// Of most units, or fewer.
+constexpr std::size_t usualVisits = 32;
+constexpr std::size_t usualFindings = 512;
+constexpr std::size_t usualReadings = 128;
+
 template <typename Row>
 void readAll(Connection& connection, const std::string& sql, UnitId unit, std::vector<Row>& rows,
              Row (*read)(const Cursor&))
@@ -96,6 +101,9 @@ UnitRecord RecordReader::unitRecord(UnitId id) const
     readAll(m_connection, nameplateOfUnit, id, record.unit.nameplate, readNameplateValue);
     readAll(m_connection, partsOfUnit, id, record.parts, readPart);
     readZones(m_connection, id, record.parts);
+    record.visits.reserve(usualVisits); // so that they are not moved again and again
+    record.findings.reserve(usualFindings);
+    record.readings.reserve(usualReadings);
     readAll(m_connection, visitsOfUnit, id, record.visits, readVisit);
     readAll(m_connection, findingsOfUnit, id, record.findings, readFinding);
     readAll(m_connection, readingsOfUnit, id, record.readings, readReading);

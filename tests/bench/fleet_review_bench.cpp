@@ -5,14 +5,15 @@
 // visits each (480 000 findings) read, reviewed (histories, flags, checks) and given their outlook (chances by four
 // horizons, dates of 10, 50 and 90 %), one after the other in one thread; against SQLite's own C interface stepping
 // over the same rows. Cold means: a connection opened for this run, so that no page, no statement and no result of an
-// earlier run is at hand; the system may still hold the file's pages in memory, for both alike. The machine's other work
-// disturbs the clock, so the time the processor spent on this program is told too.
+// earlier run is at hand; the system may still hold the file's pages in memory, for both alike. The machine's other
+// work disturbs the clock, so the time the processor spent on this program is told too.
 //
-// padside_fleet_review_bench [ROUNDS [FOLDER]]: the fleets take minutes to build; in a FOLDER they stay for the next run.
+// padside_fleet_review_bench [ROUNDS [FOLDER]]: the fleets take minutes to build; in a FOLDER they stay for the next
+// run.
 
 #include "core/outlook/outlook_model.h"
-#include "core/review/reviewed_fleet.h"
 #include "core/review/unit_forecast.h"
+#include "core/review/unit_review.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
 #include "resources/resources.h"
@@ -64,7 +65,7 @@ template <typename Action> Spent timeOf(const Action& action)
 /// What the program knows of a fleet when it has reviewed it.
 struct Reviewed
 {
-    std::vector<std::shared_ptr<const ReviewedUnit>> units;
+    std::vector<UnitReview> reviews;
     std::vector<UnitForecast> forecasts;
 };
 
@@ -80,10 +81,10 @@ Reviewed reviewFleet(const QString& path, const Catalogue& catalogue, Upto upto)
         UnitRecord record = store->records().unitRecord(unit.id);
         if (upto == Upto::reading)
             continue;
+        const KnownUnit known = knownUnit(std::move(record), catalogue, model, lastVisitDay());
+        all.reviews.push_back(review(known, catalogue));
         if (upto == Upto::outlook)
-            all.forecasts.push_back(unitForecast(record, catalogue, model, lastVisitDay()));
-        all.units.push_back(
-            std::make_shared<const ReviewedUnit>(reviewedUnit(std::move(record), catalogue, model, lastVisitDay())));
+            all.forecasts.push_back(unitForecast(known, catalogue));
     }
     return all;
 }
@@ -135,7 +136,8 @@ void measureFleet(const Catalogue& catalogue, bool livedIn, int rounds, const QD
         whole.keepLess(timeOf([&] { all = reviewFleet(path, catalogue, Upto::outlook); }));
         checkAnswers(all, size);
     }
-    std::printf("%s: %llu rows\n", livedIn ? "a lived-in fleet" : "an even fleet", static_cast<unsigned long long>(rows));
+    std::printf("%s: %llu rows\n", livedIn ? "a lived-in fleet" : "an even fleet",
+                static_cast<unsigned long long>(rows));
     print("  SQLite alone", raw, raw);
     print("  records read", reading, raw);
     print("  read and reviewed", reviewing, raw);
@@ -152,8 +154,9 @@ void measureUnit(const Catalogue& catalogue)
     Spent best;
     for (int round = 0; round < 100; ++round) {
         best.keepLess(timeOf([&] {
-            const auto forecast = unitForecast(record, catalogue, model, lastVisitDay());
-            const auto reviewed = review(record, catalogue, model, lastVisitDay());
+            const KnownUnit known = knownUnit(record, catalogue, model, lastVisitDay());
+            const auto reviewed = review(known, catalogue);
+            const auto forecast = unitForecast(known, catalogue);
             if (forecast.zones.size() != 40 || reviewed.zones.size() != 40)
                 std::exit(1);
         }));

@@ -45,7 +45,7 @@ std::vector<ZoneSteps> simulated(std::size_t count, const Rates& rates, double s
                 ++grade;
                 leaves += stay();
             }
-            zone.steps.push_back({Date{} + std::chrono::days(365 * year), 1, TrailEvent::seen,
+            zone.steps.push_back({Date{} + std::chrono::days(365 * year), 1, 0, TrailEvent::seen,
                                   static_cast<Grade>(seenAs(grade, random))});
             if (grade == 5)
                 break;
