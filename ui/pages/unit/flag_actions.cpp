@@ -7,10 +7,12 @@
 #include "ui/pages/unit/acknowledge_dialog.h"
 #include "ui/pages/unit/next_model.h"
 
+#include <QGuiApplication>
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStyle>
 
 #include <algorithm>
 
@@ -37,8 +39,15 @@ FlagActions::FlagActions(NextModel& model, QListView& list)
         if (m_model.isFold(index))
             keepRow([this] { m_model.showAcknowledged(!m_model.acknowledgedShown()); });
     };
-    connect(&m_list, &QListView::clicked, this, unfold);
-    connect(&m_list, &QListView::activated, this, unfold);
+    // Once a click: a double click activates too, and on some desktops a single one does.
+    connect(&m_list, &QListView::clicked, this, [this, unfold](const QModelIndex& index) {
+        if (m_list.style()->styleHint(QStyle::SH_ItemView_ActivateItemOnSingleClick, nullptr, &m_list) == 0)
+            unfold(index);
+    });
+    connect(&m_list, &QListView::activated, this, [unfold](const QModelIndex& index) {
+        if (QGuiApplication::mouseButtons() == Qt::NoButton)
+            unfold(index);
+    });
 }
 
 const Flag* FlagActions::inFront() const
