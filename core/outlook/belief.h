@@ -21,8 +21,8 @@ public:
     /// With these chances of the grades (>= 0, adding up to 1).
     Belief(std::shared_ptr<const Pace> pace, const GradeChances& grades);
 
-    /// So many years of exposure pass (finite, >= 0) at the chain's rates times the pace. The chain has the paces of this
-    /// belief (assert). Where they are whole days at one speed of the clock, that speed makes it quicker, see
+    /// So many years of exposure pass (finite, >= 0) at the chain's rates times the pace. The chain has the paces of
+    /// this belief (assert). Where they are whole days at one speed of the clock, that speed makes it quicker, see
     /// PacedChain::carry.
     void carryForward(const PacedChain& chain, double exposureYears, double clockSpeed = 0);
     /// The same for rates that are asked only once.

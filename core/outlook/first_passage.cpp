@@ -33,8 +33,7 @@ double guessBetween(const Rung& low, const Rung& high, double chance)
     const double left = 1 - share;
     const double slopeLow = rise / low.spent.perYear;
     const double slopeHigh = rise / high.spent.perYear;
-    return low.years
-        + share * (width * share * (3 - 2 * share) + left * (slopeLow * left - slopeHigh * share));
+    return low.years + share * (width * share * (3 - 2 * share) + left * (slopeLow * left - slopeHigh * share));
 }
 
 /// Looks for the times at which chances are reached, which must rise from call to call.

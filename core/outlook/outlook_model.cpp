@@ -123,10 +123,12 @@ OutlookModel::OutlookModel(const Catalogue& catalogue, LearntFigures learnt)
 
 std::shared_ptr<const PacedChain> OutlookModel::chainAt(const Rates& rates)
 {
-    auto& chain = m_chains[rates];
-    if (!chain)
-        chain = std::make_shared<const PacedChain>(rates, m_pace);
-    return chain;
+    if (const auto known = m_chains.find(rates); known != m_chains.end())
+        return known->second;
+    const auto like
+        = std::ranges::find_if(m_chains, [&](const auto& one) { return areProportional(rates, one.first); });
+    const PacedChain* series = like != m_chains.end() ? like->second.get() : nullptr;
+    return m_chains.emplace(rates, std::make_shared<const PacedChain>(rates, m_pace, series)).first->second;
 }
 
 const std::shared_ptr<const PacedChain>& OutlookModel::chainOf(const std::string& partKind, bool soils) const

@@ -16,13 +16,15 @@ namespace padside {
 
 namespace {
 
-constexpr std::size_t remembered = 256; ///< transitions; a power of two
+constexpr int rememberedBits = 9;
+constexpr std::size_t remembered = std::size_t{1} << rememberedBits; ///< transitions
 constexpr std::size_t ladderSteps = 64;
 constexpr double firstStepJumps = 0x1p-6; ///< expected at the largest rate; the last step has 2^25.5
 constexpr double longestStep = 1e16; ///< years
 constexpr double daysOfAYear = 365.25;
 constexpr long long mostDays = 100'000;
 constexpr double sameYears = 1e-13; ///< relative
+constexpr double roundedAlike = 1e-15;
 
 /// The transition after one time at every pace: [way] at every pace, one way after the other.
 struct PacedTransition
@@ -31,10 +33,12 @@ struct PacedTransition
     std::vector<double> chance;
 };
 
-/// Where a number of years is remembered: its bits mixed (the multiplier is 2^64 over the golden ratio).
+/// Where a number of years is remembered: the highest bits of its own, multiplied by 2^64 over the golden ratio; they
+/// depend on all of its bits, so that times that are doubles of each other keep apart.
 std::size_t slotOf(double years)
 {
-    return static_cast<std::size_t>((std::bit_cast<std::uint64_t>(years) * 0x9E3779B97F4A7C15U) >> 32) % remembered;
+    return static_cast<std::size_t>((std::bit_cast<std::uint64_t>(years) * 0x9E3779B97F4A7C15U)
+                                    >> (64 - rememberedBits));
 }
 
 constexpr std::size_t wayOf(std::size_t from, std::size_t to)
@@ -60,34 +64,47 @@ double sumOf(const Lanes& lanes)
 
 } // namespace
 
+/// Series that several chains may share.
+struct PacedChain::Series
+{
+    explicit Series(const Rates& rates)
+        : transition(rates)
+    {
+    }
+
+    std::mutex mutex;
+    TransitionSeries transition;
+};
+
 struct PacedChain::Memory
 {
-    explicit Memory(const Rates& rates)
-        : series(rates)
+    Memory(Series& ofChain, double scaleOfChain)
+        : series(ofChain)
+        , scale(scaleOfChain)
     {
     }
 
-    TransitionSeries series;
-    std::vector<PacedTransition> recent;
+    Series& series;
+    double scale;
+    std::vector<PacedTransition> recent; ///< all ways
+    std::vector<PacedTransition> recentTowardsSpent; ///< only the first waysToPoorOrSpent, as in the ladder
     std::vector<PacedTransition> ladder;
-
-    void fill(PacedTransition& place, double years, const Pace& pace, std::size_t stride)
-    {
-        place.chance.resize(wayCount * stride);
-        for (std::size_t node = 0; node < pace.pace.size(); ++node) {
-            const WayChances at = series.after(years * pace.pace[node]);
-            for (std::size_t way = 0; way < wayCount; ++way)
-                place.chance[way * stride + node] = at[way];
-        }
-        place.years = years;
-    }
 
     const PacedTransition& after(double years, const Pace& pace, std::size_t stride)
     {
         recent.resize(remembered);
         PacedTransition& place = recent[slotOf(years)];
         if (place.years != years)
-            fill(place, years, pace, stride);
+            fill(place, years, pace, stride, wayCount);
+        return place;
+    }
+
+    const PacedTransition& towardsSpent(double years, const Pace& pace, std::size_t stride)
+    {
+        recentTowardsSpent.resize(remembered);
+        PacedTransition& place = recentTowardsSpent[slotOf(years)];
+        if (place.years != years)
+            fill(place, years, pace, stride, waysToPoorOrSpent);
         return place;
     }
 
@@ -95,26 +112,55 @@ struct PacedChain::Memory
     {
         ladder.resize(ladderSteps);
         if (ladder[number].years < 0)
-            fill(ladder[number], years, pace, stride);
+            fill(ladder[number], years, pace, stride, waysToPoorOrSpent);
         return ladder[number];
+    }
+
+private:
+    void fill(PacedTransition& place, double years, const Pace& pace, std::size_t stride, std::size_t count)
+    {
+        place.chance.resize(count * stride);
+        const std::lock_guard lock(series.mutex);
+        for (std::size_t node = 0; node < pace.pace.size(); ++node) {
+            const double paced = years * scale * pace.pace[node];
+            const WayChances at
+                = count == wayCount ? series.transition.after(paced) : series.transition.towardsSpent(paced);
+            for (std::size_t way = 0; way < count; ++way)
+                place.chance[way * stride + node] = at[way];
+        }
+        place.years = years;
     }
 };
 
-PacedChain::PacedChain(const Rates& rates, std::shared_ptr<const Pace> pace)
+bool areProportional(const Rates& one, const Rates& other)
+{
+    const double oneLargest = *std::ranges::max_element(one);
+    const double otherLargest = *std::ranges::max_element(other);
+    return oneLargest > 0 && otherLargest > 0 && std::ranges::equal(one, other, [&](double mine, double theirs) {
+               return std::abs(mine / oneLargest - theirs / otherLargest) <= roundedAlike * mine / oneLargest;
+           });
+}
+
+PacedChain::PacedChain(const Rates& rates, std::shared_ptr<const Pace> pace, const PacedChain* like)
     : m_rates(rates)
     , m_firstStep(firstStepJumps / *std::ranges::max_element(rates))
     , m_pace(std::move(pace))
     , m_stride(paceStride(m_pace->pace.size()))
-    , m_memory(std::make_unique<Memory>(rates))
 {
+    if (like != nullptr && areProportional(rates, like->rates())) {
+        m_series = like->m_series;
+        m_scale = like->m_scale * (*std::ranges::max_element(rates) / *std::ranges::max_element(like->rates()));
+    } else {
+        m_series = std::make_shared<Series>(rates);
+    }
+    m_memory = std::make_unique<Memory>(*m_series, m_scale);
 }
 
 PacedChain::~PacedChain() = default;
 
 namespace {
 
-template <std::size_t To>
-void carryInto(double* chances, const double* transition, std::size_t stride)
+template <std::size_t To> void carryInto(double* chances, const double* transition, std::size_t stride)
 {
     for (std::size_t node = 0; node < stride; node += width) {
         Lanes sum{};
@@ -124,8 +170,7 @@ void carryInto(double* chances, const double* transition, std::size_t stride)
                     break;
             }
             for (std::size_t lane = 0; lane < width; ++lane)
-                sum[lane]
-                    += chances[from * stride + node + lane] * transition[wayOf(from, To) * stride + node + lane];
+                sum[lane] += chances[from * stride + node + lane] * transition[wayOf(from, To) * stride + node + lane];
         }
         for (std::size_t lane = 0; lane < width; ++lane) {
             double& chance = chances[To * stride + node + lane];
@@ -152,8 +197,7 @@ double spentAfter(const double* chances, const double* transition, std::size_t s
             sum[lane] += chances[4 * stride + node + lane];
         for (std::size_t from = 0; from < 4; ++from) {
             for (std::size_t lane = 0; lane < width; ++lane)
-                sum[lane]
-                    += chances[from * stride + node + lane] * transition[wayOf(from, 4) * stride + node + lane];
+                sum[lane] += chances[from * stride + node + lane] * transition[wayOf(from, 4) * stride + node + lane];
         }
     }
     return std::clamp(sumOf(sum), 0.0, 1.0);
@@ -188,12 +232,12 @@ double PacedChain::chanceSpentAfter(const PacedChances& chances, double exposure
 {
     assert(std::isfinite(exposureYears) && exposureYears >= 0);
     const std::lock_guard lock(m_mutex);
-    return spentAfter(chances.data(), m_memory->after(exposureYears, *m_pace, m_stride).chance.data(), m_stride);
+    return spentAfter(chances.data(), m_memory->towardsSpent(exposureYears, *m_pace, m_stride).chance.data(), m_stride);
 }
 
 SpentAt PacedChain::spentAt(const PacedChances& chances, double exposureYears) const
 {
-    const std::lock_guard lock(m_mutex);
+    const std::lock_guard lock(m_series->mutex);
     SpentAt spent;
     for (std::size_t node = 0; node < m_pace->pace.size(); ++node) {
         double unspent = 0;
@@ -203,7 +247,7 @@ SpentAt PacedChain::spentAt(const PacedChances& chances, double exposureYears) c
         if (unspent < tooUnlikely)
             continue;
         const double pace = m_pace->pace[node];
-        const WayChances at = m_memory->series.towardsSpent(exposureYears * pace);
+        const WayChances at = m_series->transition.towardsSpent(exposureYears * m_scale * pace);
         double poor = 0;
         for (std::size_t from = 0; from < 4; ++from) {
             const double chance = chances[from * m_stride + node];

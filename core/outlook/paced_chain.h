@@ -30,12 +30,16 @@ struct SpentAt
     double perYear = 0; ///< of exposure
 };
 
+/// Whether the rates of one chain are a multiple of those of another, but for rounding.
+[[nodiscard]] bool areProportional(const Rates& one, const Rates& other);
+
 /// One part kind's chain at every pace a zone may have: its rates times the pace. It remembers the transitions it was
 /// asked for last, which many zones have in common. The answers do not depend on what it remembers; any thread may ask.
 class PacedChain
 {
 public:
-    PacedChain(const Rates& rates, std::shared_ptr<const Pace> pace);
+    /// Where the rates of `like` are a multiple of these, both work from the same series.
+    PacedChain(const Rates& rates, std::shared_ptr<const Pace> pace, const PacedChain* like = nullptr);
     ~PacedChain();
     PacedChain(const PacedChain&) = delete;
     PacedChain& operator=(const PacedChain&) = delete;
@@ -52,7 +56,6 @@ public:
     /// The same for a time that nobody else will ask for, with its slope.
     [[nodiscard]] SpentAt spentAt(const PacedChances& chances, double exposureYears) const;
 
-
     // A ladder of times, each sqrt(2) times the one before: where to look for the time at which a chance is reached.
     /// The first step from `from` on with at least this chance of being spent; empty where the ladder ends before.
     [[nodiscard]] std::optional<std::size_t> stepReaching(const PacedChances& chances, double chance,
@@ -61,12 +64,15 @@ public:
     [[nodiscard]] double yearsOfStep(std::size_t step) const; ///< infinite where all rates are 0
 
 private:
+    struct Series;
     struct Memory;
 
     Rates m_rates;
     double m_firstStep; ///< years
     std::shared_ptr<const Pace> m_pace;
     std::size_t m_stride;
+    std::shared_ptr<Series> m_series;
+    double m_scale = 1; ///< of years to those of the series
     mutable std::mutex m_mutex;
     std::unique_ptr<Memory> m_memory;
 };

@@ -16,7 +16,8 @@ namespace padside {
 namespace {
 
 // Times are told in jumps expected at the largest rate. A series is used within a part in 33 of its centre; for at most
-// 16 jumps the terms left out matter less than 1e-15 of any chance. Longer times are halved until they fit, and squared.
+// 16 jumps the terms left out matter less than 1e-15 of any chance. Longer times are halved until they fit, and
+// squared.
 constexpr int partsOfOctave = 16;
 constexpr int partBits = 4;
 constexpr double farthestOff = 1.0 / 33;

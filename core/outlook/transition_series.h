@@ -15,27 +15,15 @@ namespace padside {
 /// ways to poor, then those to spent, then the rest.
 constexpr std::size_t wayCount = 14;
 /// [place] is from, to.
-constexpr std::array<std::array<std::size_t, 2>, wayCount> ways{{{0, 3},
-                                                                 {1, 3},
-                                                                 {2, 3},
-                                                                 {3, 3},
-                                                                 {0, 4},
-                                                                 {1, 4},
-                                                                 {2, 4},
-                                                                 {3, 4},
-                                                                 {0, 0},
-                                                                 {0, 1},
-                                                                 {0, 2},
-                                                                 {1, 1},
-                                                                 {1, 2},
-                                                                 {2, 2}}};
+constexpr std::array<std::array<std::size_t, 2>, wayCount> ways{
+    {{0, 3}, {1, 3}, {2, 3}, {3, 3}, {0, 4}, {1, 4}, {2, 4}, {3, 4}, {0, 0}, {0, 1}, {0, 2}, {1, 1}, {1, 2}, {2, 2}}};
 constexpr std::size_t waysToPoorOrSpent = 8;
 
 using WayChances = std::array<double, wayCount>;
 
 /// transitionAfter() for one set of rates at very many times: power series around times that are a sixteenth of
-/// their octave apart, each made when it is first needed. As accurate as transitionAfter() to some 1e-14 of each chance. Not
-/// to be used by two threads at once.
+/// their octave apart, each made when it is first needed. As accurate as transitionAfter() to some 1e-14 of each
+/// chance. Not to be used by two threads at once.
 class TransitionSeries
 {
 public:

@@ -47,7 +47,7 @@ public:
             for (const Zone& zone : part.zones) {
                 m_placesOf[part.id].push_back(m_ofZone.size());
                 m_placeOf.emplace(zone.id, m_ofZone.size());
-                m_ofZone.emplace_back();
+                m_ofZone.emplace_back().reserve(record.visits.size());
             }
         }
         for (const Finding* finding : standingAmong(record.findings)) {
@@ -208,7 +208,10 @@ private:
         return running == Running::cooling || running == Running::heating || running == Running::defrosting;
     }
 
-    void add(Date on, TrailEvent event, Grade grade = Grade::sound) { m_trail.steps.push_back({on, 0, 0, event, grade}); }
+    void add(Date on, TrailEvent event, Grade grade = Grade::sound)
+    {
+        m_trail.steps.push_back({on, 0, 0, event, grade});
+    }
 
     ZoneTrail& m_trail;
     const OutlookFigures& m_figures;

@@ -101,8 +101,7 @@ std::optional<Instant> parseInstant(std::string_view text)
     if (hour > 23 || minute > 59 || second > 59 || offsetHours > 18 || offsetMinutes > 59)
         return std::nullopt;
     const std::chrono::minutes offset((text[19] == '-' ? -1 : 1) * (offsetHours * 60 + offsetMinutes));
-    const auto local
-        = *date + std::chrono::hours(hour) + std::chrono::minutes(minute) + std::chrono::seconds(second);
+    const auto local = *date + std::chrono::hours(hour) + std::chrono::minutes(minute) + std::chrono::seconds(second);
     return Instant{std::chrono::sys_seconds(local - offset), offset};
 }
 

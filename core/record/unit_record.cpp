@@ -33,8 +33,7 @@ template <typename AnyEntry> std::vector<AnyEntry> withoutCorrected(const std::v
     return result;
 }
 
-template <typename AnyEntry>
-std::vector<const AnyEntry*> withoutCorrectedAmong(const std::vector<AnyEntry>& entries)
+template <typename AnyEntry> std::vector<const AnyEntry*> withoutCorrectedAmong(const std::vector<AnyEntry>& entries)
 {
     const auto corrected = correctedAmong(entries);
     std::vector<const AnyEntry*> result;

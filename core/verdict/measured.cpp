@@ -25,7 +25,7 @@ Taken taken(const Reading& reading)
     return {reading.kind, reading.partId, reading.value.si, reading.zoneId};
 }
 
-bool ofSameThing(const Taken& one, const Taken& other)
+template <typename One, typename Other> bool ofSameThing(const One& one, const Other& other)
 {
     return one.kind == other.kind && one.partId == other.partId && one.zoneId == other.zoneId;
 }
@@ -151,7 +151,7 @@ Measured measuredAt(const UnitRecord& record, const Visit& visit, Phase phase, c
 {
     std::vector<Taken> found;
     std::vector<Taken> left;
-    std::vector<Taken> before;
+    std::vector<const Reading*> last; // the last earlier one of each thing
     for (const Reading* reading : standingAmong(record.readings)) {
         if (reading->visitId == visit.id) {
             (reading->phase == Phase::asFound ? found : left).push_back(taken(*reading));
@@ -159,10 +159,15 @@ Measured measuredAt(const UnitRecord& record, const Visit& visit, Phase phase, c
         }
         if (reading->on > visit.on)
             continue;
-        const Taken earlier = taken(*reading);
-        std::erase_if(before, [&](const Taken& one) { return ofSameThing(one, earlier); });
-        before.push_back(earlier);
+        const auto same = std::ranges::find_if(last, [&](const Reading* one) { return ofSameThing(*one, *reading); });
+        if (same != last.end())
+            *same = reading;
+        else
+            last.push_back(reading);
     }
+    std::vector<Taken> before;
+    for (const Reading* reading : last)
+        before.push_back(taken(*reading));
     if (phase == Phase::asLeft)
         found = withAirAsFound(std::move(left), found);
     return {std::move(found), std::move(before), record.unit, record.site.altitudeM, visit.conditions, catalogue};

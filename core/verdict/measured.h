@@ -49,9 +49,15 @@ public:
     [[nodiscard]] std::optional<double> stationPressurePa() const { return m_stationPressurePa; }
     [[nodiscard]] std::optional<double> outdoorK() const; ///< measured, else as noted with the visit
     [[nodiscard]] std::optional<double> dewPointK() const; ///< of the air outdoors
-    [[nodiscard]] std::optional<double> boilingK() const { return m_boilingK; } ///< dew temperature at the suction pressure
+    [[nodiscard]] std::optional<double> boilingK() const
+    {
+        return m_boilingK;
+    } ///< dew temperature at the suction pressure
     [[nodiscard]] std::optional<double> boilingK(double suctionGaugePa) const;
-    [[nodiscard]] std::optional<double> condensingK() const { return m_condensingK; } ///< bubble temperature at the liquid pressure
+    [[nodiscard]] std::optional<double> condensingK() const
+    {
+        return m_condensingK;
+    } ///< bubble temperature at the liquid pressure
     [[nodiscard]] std::optional<double> superheatK() const;
     [[nodiscard]] std::optional<double> subcoolingK() const;
 

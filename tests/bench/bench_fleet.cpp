@@ -207,7 +207,7 @@ private:
         const auto sky = m_size.livedIn ? m_random() % 9 : 9;
         m_findings.insert(visit, zone.id, m_ids.make<FindingId>(), seen ? grade : 0,
                           noted ? "rust around the weld, brushed" : "",
-                          sky > 2      ? ""
+                          sky > 2        ? ""
                               : sky == 0 ? "wet"
                                          : "damp");
     }

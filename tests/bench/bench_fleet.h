@@ -16,8 +16,8 @@ struct FleetSize
     int zonesPerUnit = 12;
     int visitsPerUnit = 20;
     int visitsOfTheLongUnit = 40;
-    /// As in a lived-in record: visits some weeks before or after their half-year, an eighth of the zones not seen, a third
-    /// of them damp or wet, three sites out of four with air of their own.
+    /// As in a lived-in record: visits some weeks before or after their half-year, an eighth of the zones not seen, a
+    /// third of them damp or wet, three sites out of four with air of their own.
     bool livedIn = false;
 };
 

@@ -5,10 +5,11 @@
 // visits each (480 000 findings) read, reviewed (histories, flags, checks) and given their outlook (chances by four
 // horizons, dates of 10, 50 and 90 %), one after the other in one thread; against SQLite's own C interface stepping
 // over the same rows. Cold means: a connection opened for this run, so that no page, no statement and no result of an
-// earlier run is at hand; the system may still hold the file's pages in memory, for both alike. The machine's other work
-// disturbs the clock, so the time the processor spent on this program is told too.
+// earlier run is at hand; the system may still hold the file's pages in memory, for both alike. The machine's other
+// work disturbs the clock, so the time the processor spent on this program is told too.
 //
-// padside_fleet_review_bench [ROUNDS [FOLDER]]: the fleets take minutes to build; in a FOLDER they stay for the next run.
+// padside_fleet_review_bench [ROUNDS [FOLDER]]: the fleets take minutes to build; in a FOLDER they stay for the next
+// run.
 
 #include "core/outlook/outlook_model.h"
 #include "core/review/unit_forecast.h"
@@ -135,7 +136,8 @@ void measureFleet(const Catalogue& catalogue, bool livedIn, int rounds, const QD
         whole.keepLess(timeOf([&] { all = reviewFleet(path, catalogue, Upto::outlook); }));
         checkAnswers(all, size);
     }
-    std::printf("%s: %llu rows\n", livedIn ? "a lived-in fleet" : "an even fleet", static_cast<unsigned long long>(rows));
+    std::printf("%s: %llu rows\n", livedIn ? "a lived-in fleet" : "an even fleet",
+                static_cast<unsigned long long>(rows));
     print("  SQLite alone", raw, raw);
     print("  records read", reading, raw);
     print("  read and reviewed", reviewing, raw);

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-// The panel fit against a plain one and, where R is installed, against its package msm on the same data, as ratios of the
-// processor's time; and what one belief costs. Nothing passes or fails by the clock, but the fits must find the same
-// rates.
+// The panel fit against a plain one and, where R is installed, against its package msm on the same data, as ratios of
+// the processor's time; and what one belief costs. Nothing passes or fails by the clock, but the fits must find the
+// same rates.
 
 #include "core/outlook/first_passage.h"
 #include "core/outlook/panel_fit.h"
@@ -133,8 +133,8 @@ void timeBelief()
         last = belief;
     });
     const double range = milliseconds(50, [&] { sum += exposureRangeToSpent(last, chain).middle.value_or(0); });
-    std::printf("one zone: belief over %d visits, no two times alike, %.1f us, its range of dates %.1f us (%g)\n", visits, 1000 * follow,
-                1000 * range, sum);
+    std::printf("one zone: belief over %d visits, no two times alike, %.1f us, its range of dates %.1f us (%g)\n",
+                visits, 1000 * follow, 1000 * range, sum);
 }
 
 } // namespace

@@ -24,8 +24,8 @@ using test::SimulatedUnit;
 constexpr int units = PADSIDE_SIMULATED_UNITS;
 constexpr std::array horizonMonths{6, 12, 24, 60};
 constexpr int tenths = 10;
-/// Of all tenths of all horizons one or two may be farther off than two of a standard error by chance alone, so those with
-/// few cases would fail without a fault; where the sanitizers leave fewer units, three are allowed.
+/// Of all tenths of all horizons one or two may be farther off than two of a standard error by chance alone, so those
+/// with few cases would fail without a fault; where the sanitizers leave fewer units, three are allowed.
 constexpr double standardErrors = units >= 10'000 ? 2 : 3;
 
 /// The catalogue with a life for each kind, so that the range of dates ends before the furthest date told.
@@ -116,8 +116,7 @@ Reliability reliability(const Score& score)
                 continue;
             const double forecast = tenth.forecast / tenth.cases;
             const double cameTrue = tenth.cameTrue / tenth.cases;
-            const double allowed
-                = std::max(0.02, standardErrors * std::sqrt(forecast * (1 - forecast) / tenth.cases));
+            const double allowed = std::max(0.02, standardErrors * std::sqrt(forecast * (1 - forecast) / tenth.cases));
             const bool off = std::abs(cameTrue - forecast) > allowed;
             ++result.judged;
             result.off += off ? 1 : 0;

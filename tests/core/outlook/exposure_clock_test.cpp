@@ -100,4 +100,14 @@ TEST(AirFactor, IsBoundedAndOneWhereTheAirIsNotKnown)
     EXPECT_EQ(airFactor({283.15, 7.5, 5.0, 5.0}, figures()), AirFactor{}); // a humidity that can't be
 }
 
+TEST(ExposureClock, KnowsWhetherATimePassedAtOneSpeed)
+{
+    const ExposureClock clock = clockWith(1, {}, {{day("2021-01-01"), day("2023-01-01"), 0.7}});
+    EXPECT_NEAR(clock.oneSpeedBetween(day("2021-01-01"), day("2023-01-01")), 0.3, 1e-15);
+    EXPECT_EQ(clock.oneSpeedBetween(day("2020-01-01"), day("2021-01-01")), 1);
+    EXPECT_EQ(clock.oneSpeedBetween(day("2020-12-31"), day("2021-01-02")), 0);
+    EXPECT_EQ(clock.oneSpeedBetween(day("2022-12-31"), day("2023-01-02")), 0);
+    EXPECT_EQ(clock.oneSpeedBetween(day("2024-01-01"), day("2030-01-01")), 1);
+}
+
 } // namespace padside

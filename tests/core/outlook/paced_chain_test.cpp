@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/outlook/paced_chain.h"
 #include "core/outlook/first_passage.h"
 #include "core/outlook/misgrading.h"
+#include "core/outlook/paced_chain.h"
 #include "tests/core/outlook/paces.h"
 
 #include <cmath>
@@ -23,7 +23,8 @@ const Rates ageing{0.15, 0.2, 0.3, 0.6};
 Belief someBelief(const PacedChain& chain, std::mt19937& random)
 {
     std::uniform_real_distribution<double> years(0.05, 2);
-    Belief belief(chain.pace(), random() % 2 == 0 ? GradeChances{1, 0, 0, 0, 0} : GradeChances{0.25, 0.25, 0.25, 0.25, 0});
+    Belief belief(chain.pace(),
+                  random() % 2 == 0 ? GradeChances{1, 0, 0, 0, 0} : GradeChances{0.25, 0.25, 0.25, 0.25, 0});
     const auto visits = random() % 12;
     for (unsigned visit = 0; visit < visits; ++visit) {
         belief.carryForward(chain, years(random));
@@ -124,6 +125,45 @@ TEST(PacedChain, AnswersTheSameWhateverItWasAskedBefore)
     for (int question = 0; question < 100; ++question) {
         const double when = years(random);
         EXPECT_EQ(chanceSpentAfter(belief, busy, when), chanceSpentAfter(belief, fresh, when));
+    }
+}
+
+TEST(PacedChain, WorksFromTheSeriesOfAnotherWhoseRatesAreAMultiple)
+{
+    Rates faster = ageing;
+    for (double& rate : faster)
+        rate *= 2.7;
+    EXPECT_TRUE(areProportional(ageing, faster));
+    EXPECT_FALSE(areProportional(ageing, {0.15, 0.2, 0.3, 0.60001}));
+    const PacedChain slow(ageing, paceOf(0.6));
+    const PacedChain like(faster, slow.pace(), &slow);
+    std::mt19937 random(5);
+    for (int round = 0; round < 50; ++round) {
+        const Belief belief = someBelief(like, random);
+        for (const double years : {0.01, 0.5, 3.0, 20.0}) {
+            Belief one = belief;
+            Belief other = belief;
+            one.carryForward(like, years);
+            other.carryForward(faster, years);
+            for (std::size_t grade = 0; grade < gradeCount; ++grade)
+                EXPECT_NEAR(one.grades().at(grade), other.grades().at(grade), 1e-13);
+            EXPECT_NEAR(like.spentAt(belief.pacedChances(), years).perYear, other.spentPerYear(faster), 1e-12);
+        }
+    }
+}
+
+TEST(PacedChain, DaysInPartsAreTheWholeTime)
+{
+    const PacedChain chain(ageing, paceOf(0.6));
+    for (const int days : {1, 15, 16, 17, 183, 255, 256, 4001}) {
+        const double speed = 1.37;
+        const double years = days * speed / 365.25;
+        Belief parts(chain.pace(), GradeChances{0.4, 0.3, 0.2, 0.1, 0});
+        Belief whole = parts;
+        parts.carryForward(chain, years, speed);
+        whole.carryForward(ageing, years);
+        for (std::size_t grade = 0; grade < gradeCount; ++grade)
+            EXPECT_NEAR(parts.grades().at(grade), whole.grades().at(grade), 1e-13) << days;
     }
 }
 

@@ -27,10 +27,10 @@ struct SimulatedUnit
     std::vector<ZoneFate> fates; ///< of the zones that nobody found spent
 };
 
-/// Units of the small catalogue that behave as the model of the outlook says: each zone a chain that only goes up, at its
-/// own pace out of the log-normal distribution itself (not its nodes), on its own exposure clock. They are visited about
-/// every half-year, some weeks sooner or later; zones are misgraded now and then, one in seven is not seen, some are found
-/// wet, some are brushed and coated, dirt is washed off. One zone in five has a beginning nobody knows.
+/// Units of the small catalogue that behave as the model of the outlook says: each zone a chain that only goes up, at
+/// its own pace out of the log-normal distribution itself (not its nodes), on its own exposure clock. They are visited
+/// about every half-year, some weeks sooner or later; zones are misgraded now and then, one in seven is not seen, some
+/// are found wet, some are brushed and coated, dirt is washed off. One zone in five has a beginning nobody knows.
 class FleetSimulation
 {
 public:

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/outlook/transition_series.h"
 #include "core/outlook/transition.h"
+#include "core/outlook/transition_series.h"
 #include "tests/support/reference_table.h"
 
 #include <algorithm>
