@@ -225,6 +225,228 @@
     </message>
 </context>
 <context>
+    <name>OwnerHistory</name>
+    <message>
+        <source>%1, %2 years ago</source>
+        <translation>%1, hace %2 años</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ninguna todavía</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>number of visits, first day, last day</comment>
+        <translation>%1, del %2 al %3</translation>
+    </message>
+    <message>
+        <source>Owner&apos;s history</source>
+        <translation>Historial del propietario</translation>
+    </message>
+    <message>
+        <source>Installed</source>
+        <translation>Instalada</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Visitas</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Place of the unit</source>
+        <translation>Lugar de la unidad</translation>
+    </message>
+    <message>
+        <source>Paid for work</source>
+        <translation>Pagado por trabajos</translation>
+    </message>
+    <message>
+        <source>This unit was retired on %1.</source>
+        <translation>Esta unidad se dio de baja el %1.</translation>
+    </message>
+    <message>
+        <source>%1, owner&apos;s history, %2</source>
+        <translation>%1, historial del propietario, %2</translation>
+    </message>
+    <message>
+        <source>As of %1</source>
+        <translation>A fecha de %1</translation>
+    </message>
+    <message>
+        <source>%1 owner&apos;s history</source>
+        <translation>%1 historial del propietario</translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation>no antes del %1</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>That it stops for want of a part: %1 within a year, %2 within five, if nothing is done. </source>
+        <translation>Que se pare por falta de una pieza: %1 en un año, %2 en cinco, si no se hace nada. </translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3</source>
+        <comment>assumption, where it turns, today</comment>
+        <translation>%1: %2 en lugar de %3</translation>
+    </message>
+    <message>
+        <source>No single assumption would turn this answer, even changed fourfold.</source>
+        <translation>Ningún supuesto por sí solo cambiaría esta respuesta, ni siquiera cuadruplicado.</translation>
+    </message>
+    <message>
+        <source>The answer would turn with any one of these: %1.</source>
+        <translation>La respuesta cambiaría con cualquiera de estos: %1.</translation>
+    </message>
+    <message>
+        <source>Carry on, a year</source>
+        <translation>Continuar, al año</translation>
+    </message>
+    <message>
+        <source>Replace, a year</source>
+        <translation>Reemplazar, al año</translation>
+    </message>
+    <message>
+        <source>What each comes to</source>
+        <translation>Lo que supone cada opción</translation>
+    </message>
+    <message>
+        <source>Expected costs of a year in the owner&apos;s own money, over the years compared: repairs, and what else is given.</source>
+        <translation>Costes esperados de un año en el dinero del propietario, durante los años comparados: reparaciones y lo demás que se haya indicado.</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Lo que viene</translation>
+    </message>
+    <message>
+        <source>Where and why</source>
+        <translation>Dónde y por qué</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Grado</translation>
+    </message>
+    <message>
+        <source>Spent within a year</source>
+        <translation>Agotado en un año</translation>
+    </message>
+    <message>
+        <source>Spent between (10 % and 90 %)</source>
+        <translation>Agotado entre (10 % y 90 %)</translation>
+    </message>
+    <message>
+        <source>Nothing is likely to be spent within five years.</source>
+        <translation>Es improbable que algo se agote en cinco años.</translation>
+    </message>
+    <message>
+        <source>Carry on or replace</source>
+        <translation>Continuar o reemplazar</translation>
+    </message>
+    <message>
+        <source>Not reckoned: costs are not given. Needed: %1.</source>
+        <translation>Sin calcular: no se han indicado costes. Hace falta: %1.</translation>
+    </message>
+    <message>
+        <source>the costs of at least one part</source>
+        <translation>los costes de al menos una pieza</translation>
+    </message>
+    <message>
+        <source>Of the repairs to be expected, most is for this part: %1.</source>
+        <translation>De las reparaciones previsibles, la mayor parte es para esta pieza: %1.</translation>
+    </message>
+    <message>
+        <source>Not given, and left out: %1.</source>
+        <translation>Sin indicar, y no contado: %1.</translation>
+    </message>
+    <message>
+        <source>Failures not counted, for want of their costs: %1.</source>
+        <translation>Fallos no contados, por falta de sus costes: %1.</translation>
+    </message>
+    <message>
+        <source>The places likeliest to be spent, through the years</source>
+        <translation>Los lugares con más probabilidad de agotarse, a lo largo de los años</translation>
+    </message>
+    <message>
+        <source>The unit, opened</source>
+        <translation>La unidad, abierta</translation>
+    </message>
+    <message>
+        <source>Each part with the worst grade last found on it: 1 sound, 2 worn, 3 marked, 4 poor, 5 spent; hatched where it could not be seen.</source>
+        <translation>Cada pieza con el peor grado hallado la última vez: 1 sano, 2 gastado, 3 marcado, 4 deficiente, 5 agotado; rayado donde no se pudo ver.</translation>
+    </message>
+    <message>
+        <source>Through the years</source>
+        <translation>A lo largo de los años</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <comment>names, number</comment>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>%1 %2 → %3</source>
+        <comment>zone, grade before, grade found</comment>
+        <translation>%1 %2 → %3</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>what was done, where</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>New: %1.</source>
+        <translation>Nuevo: %1.</translation>
+    </message>
+    <message>
+        <source>%1 put in: %2.</source>
+        <comment>refrigerant, mass</comment>
+        <translation>%1 añadido: %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>reason, day</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Year by year</source>
+        <translation>Año por año</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Got worse</source>
+        <translation>Empeoró</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Pagado</translation>
+    </message>
+    <message>
+        <source>Looked at.</source>
+        <translation>Revisada.</translation>
+    </message>
+    <message>
+        <source>Paid for work in all: %1, in the owner&apos;s own money, where a cost was written down.</source>
+        <translation>Pagado por trabajos en total: %1, en el dinero del propietario, donde se anotó un coste.</translation>
+    </message>
+</context>
+<context>
     <name>Paper</name>
     <message>
         <source>Page %1 of %2</source>
@@ -3490,6 +3712,10 @@
         <source>IEEE 43-2013, from memory</source>
         <translation>IEEE 43-2013, de memoria</translation>
     </message>
+    <message>
+        <source>seasonal efficiency (SEER)</source>
+        <translation>eficiencia estacional (SEER)</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -6661,6 +6887,142 @@
         <source>An imbalance needs three values above zero.</source>
         <translation>Un desequilibrio necesita tres valores mayores que cero.</translation>
     </message>
+    <message>
+        <source>Price of {0} per kg</source>
+        <translation>Precio de {0} por kg</translation>
+    </message>
+    <message>
+        <source>{0}, in %</source>
+        <translation>{0}, en %</translation>
+    </message>
+    <message>
+        <source>Cost of a new one</source>
+        <translation>Coste de una nueva</translation>
+    </message>
+    <message>
+        <source>Cost of fitting it</source>
+        <translation>Coste de montarla</translation>
+    </message>
+    <message>
+        <source>Cost of one treatment</source>
+        <translation>Coste de un tratamiento</translation>
+    </message>
+    <message>
+        <source>Damage if nobody notices in time</source>
+        <translation>Daño si nadie lo nota a tiempo</translation>
+    </message>
+    <message>
+        <source>Chance in % that nobody notices in time</source>
+        <translation>Probabilidad en % de que nadie lo note a tiempo</translation>
+    </message>
+    <message>
+        <source>Cost of a day without the unit</source>
+        <translation>Coste de un día sin la unidad</translation>
+    </message>
+    <message>
+        <source>Cost of a spare at hand, a year</source>
+        <translation>Coste de tener un repuesto a mano, al año</translation>
+    </message>
+    <message>
+        <source>Price of electricity per kWh</source>
+        <translation>Precio de la electricidad por kWh</translation>
+    </message>
+    <message>
+        <source>Cost of a visit</source>
+        <translation>Coste de una visita</translation>
+    </message>
+    <message>
+        <source>Visits a year</source>
+        <translation>Visitas al año</translation>
+    </message>
+    <message>
+        <source>Interest of a year</source>
+        <translation>Interés de un año</translation>
+    </message>
+    <message>
+        <source>Years compared</source>
+        <translation>Años comparados</translation>
+    </message>
+    <message>
+        <source>Life of a new unit</source>
+        <translation>Vida de una unidad nueva</translation>
+    </message>
+    <message>
+        <source>Efficiency this unit loses a year</source>
+        <translation>Eficiencia que pierde esta unidad al año</translation>
+    </message>
+    <message>
+        <source>Efficiency a new unit loses a year</source>
+        <translation>Eficiencia que pierde una unidad nueva al año</translation>
+    </message>
+    <message>
+        <source>{0}: there is no refrigerant with this code.</source>
+        <translation>{0}: no hay ningún refrigerante con este código.</translation>
+    </message>
+    <message>
+        <source>{0}: {1}</source>
+        <translation>{0}: {1}</translation>
+    </message>
+    <message>
+        <source>Once it is spent, the unit is taken to be given up: the price of a new unit stands in for that of the part.</source>
+        <translation>Una vez agotada, se da por hecho que se abandona la unidad: el precio de una unidad nueva ocupa el lugar del de la pieza.</translation>
+    </message>
+    <message>
+        <source>Price of a new unit, fitted</source>
+        <translation>Precio de una unidad nueva, montada</translation>
+    </message>
+    <message>
+        <source>Lost refrigerant is not counted: the unit&apos;s refrigerant and factory charge are not both known.</source>
+        <translation>El refrigerante perdido no se cuenta: no se conocen a la vez el refrigerante de la unidad y su carga de fábrica.</translation>
+    </message>
+    <message>
+        <source>About {0} years are to be expected of it within the years compared.</source>
+        <translation>Cabe esperar de ella unos {0} años dentro de los años comparados.</translation>
+    </message>
+    <message>
+        <source>{0} years are gained before it is spent.</source>
+        <translation>Se ganan {0} años antes de que se agote.</translation>
+    </message>
+    <message>
+        <source>SEER of this unit, as on its label</source>
+        <translation>SEER de esta unidad, según su etiqueta</translation>
+    </message>
+    <message>
+        <source>SEER of a new unit</source>
+        <translation>SEER de una unidad nueva</translation>
+    </message>
+    <message>
+        <source>Rated cooling</source>
+        <translation>Potencia frigorífica nominal</translation>
+    </message>
+    <message>
+        <source>Hours of cooling at full load, a year</source>
+        <translation>Horas de frío a plena carga, al año</translation>
+    </message>
+    <message>
+        <source>No repair can be reckoned yet: give the costs of at least one part.</source>
+        <translation>Todavía no se puede calcular ninguna reparación: indique los costes de al menos una pieza.</translation>
+    </message>
+    <message>
+        <source>Electricity is left out on both sides: not everything it takes is given.</source>
+        <translation>La electricidad no se cuenta en ningún lado: no se ha indicado todo lo necesario.</translation>
+    </message>
+    <message>
+        <source>Electricity for cooling only; both SEER must be of the same scale (SEER or SEER2).</source>
+        <translation>Solo electricidad para enfriar; ambos SEER deben ser de la misma escala (SEER o SEER2).</translation>
+    </message>
+    <message>
+        <source>Its age is not known: its efficiency is taken as on the label.</source>
+        <translation>No se conoce su edad: se toma la eficiencia de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>This acknowledgement is not in the file, or was taken back already.</source>
+        <translation>Este reconocimiento no está en el archivo o ya se retiró.</translation>
+    </message>
+    <message>
+        <source>At no visit is there anything better to do.</source>
+        <translation>En ninguna visita hay nada mejor que hacer.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -7595,6 +7957,14 @@
         <comment>part, zone</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Owne&amp;r&apos;s history</source>
+        <translation>Historial del p&amp;ropietario</translation>
+    </message>
+    <message>
+        <source>What the owner should know of this unit, to be printed or exported as PDF</source>
+        <translation>Lo que el propietario debería saber de esta unidad, para imprimir o exportar como PDF</translation>
+    </message>
 </context>
 <context>
     <name>padside::HistoryPaper</name>
@@ -8276,6 +8646,10 @@
         <source>%1 (yours)</source>
         <translation>%1 (suyo)</translation>
     </message>
+    <message>
+        <source>Money and prices</source>
+        <translation>Dinero y precios</translation>
+    </message>
 </context>
 <context>
     <name>padside::PagePreview</name>
@@ -8297,6 +8671,21 @@
     <message>
         <source>Cancel p&amp;rinting</source>
         <translation>Cancelar la imp&amp;resión</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PartCostsDialog</name>
+    <message>
+        <source>Costs: %1</source>
+        <translation>Costes: %1</translation>
+    </message>
+    <message>
+        <source>In your own money, for every part of this kind in the file. What is left empty is not reckoned with, and is named where it is missing.</source>
+        <translation>En su propio dinero, para cada pieza de este tipo en el archivo. Lo que quede vacío no se cuenta y se nombra donde falta.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
     </message>
 </context>
 <context>
@@ -8563,6 +8952,10 @@
     <message>
         <source>Timeline</source>
         <translation>Línea de tiempo</translation>
+    </message>
+    <message>
+        <source>Owner&apos;s history</source>
+        <translation>Historial del propietario</translation>
     </message>
 </context>
 <context>
@@ -9960,6 +10353,10 @@
         <source>Refr&amp;igerant</source>
         <translation>Refr&amp;igerante</translation>
     </message>
+    <message>
+        <source>&amp;Worth</source>
+        <translation>&amp;Valor</translation>
+    </message>
 </context>
 <context>
     <name>padside::UnitPlanModel</name>
@@ -10383,6 +10780,187 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthComparison</name>
+    <message>
+        <source>Carry on or replace: not reckoned yet.</source>
+        <translation>Continuar o reemplazar: todavía sin calcular.</translation>
+    </message>
+    <message>
+        <source>Of the repairs to be expected, most is for this part: %1.</source>
+        <translation>De las reparaciones previsibles, la mayor parte es para esta pieza: %1.</translation>
+    </message>
+    <message>
+        <source>No single assumption would turn it, even changed fourfold.</source>
+        <translation>Ningún supuesto por sí solo lo cambiaría, ni siquiera cuadruplicado.</translation>
+    </message>
+    <message>
+        <source>It would turn with any one of these:</source>
+        <translation>Cambiaría con cualquiera de estos:</translation>
+    </message>
+    <message>
+        <source>Needed: %1.</source>
+        <translation>Hace falta: %1.</translation>
+    </message>
+    <message>
+        <source>Not given: %1.</source>
+        <translation>Sin indicar: %1.</translation>
+    </message>
+    <message>
+        <source>Failures not counted, for want of their costs: %1.</source>
+        <translation>Fallos no contados, por falta de sus costes: %1.</translation>
+    </message>
+    <message>
+        <source>Carry on, a year</source>
+        <translation>Continuar, al año</translation>
+    </message>
+    <message>
+        <source>Replace, a year</source>
+        <translation>Reemplazar, al año</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthFiguresForm</name>
+    <message>
+        <source>This unit</source>
+        <translation>Esta unidad</translation>
+    </message>
+    <message>
+        <source>All units</source>
+        <translation>Todas las unidades</translation>
+    </message>
+    <message>
+        <source>%1, nameplate</source>
+        <translation>%1, placa</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>%1, ours</source>
+        <translation>%1, nuestro</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthLog</name>
+    <message>
+        <source>change of costs</source>
+        <translation>cambio de costes</translation>
+    </message>
+    <message>
+        <source>change of an assumption</source>
+        <translation>cambio de un supuesto</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthPanel</name>
+    <message>
+        <source>Carry on or replace</source>
+        <translation>Continuar o reemplazar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthParts</name>
+    <message>
+        <source>C&amp;osts of this part…</source>
+        <translation>C&amp;ostes de esta pieza…</translation>
+    </message>
+    <message>
+        <source>What can be done about each part</source>
+        <translation>Qué se puede hacer con cada pieza</translation>
+    </message>
+    <message>
+        <source>Part, choice</source>
+        <translation>Pieza, opción</translation>
+    </message>
+    <message>
+        <source>1 year</source>
+        <translation>1 año</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>Years gained</source>
+        <translation>Años ganados</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Chance that one of its zones is spent within a year</source>
+        <translation>Probabilidad de que una de sus zonas se agote en un año</translation>
+    </message>
+    <message>
+        <source>Expected over the years compared, in today&apos;s money</source>
+        <translation>Esperado durante los años comparados, en dinero de hoy</translation>
+    </message>
+    <message>
+        <source>Until it is spent, against leaving it</source>
+        <translation>Hasta que se agote, frente a dejarla</translation>
+    </message>
+    <message>
+        <source>Once it is gone, the unit is normally given up.</source>
+        <translation>Una vez perdida, normalmente se abandona la unidad.</translation>
+    </message>
+    <message>
+        <source>One failure comes to about %1.</source>
+        <translation>Un fallo supone unos %1.</translation>
+    </message>
+    <message>
+        <source>Needed: %1.</source>
+        <translation>Hace falta: %1.</translation>
+    </message>
+    <message>
+        <source>Not given, and counted as nothing: %1.</source>
+        <translation>Sin indicar, y contado como nada: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>treat it now: brush and coat</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>Worst: %1</source>
+        <translation>Lo peor: %1</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>worst zone; what is cheapest or gains most</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Nothing is fitted that decays.</source>
+        <translation>No hay montado nada que se deteriore.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthWords</name>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 años</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>SEER %1</source>
+        <translation>SEER %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3</source>
+        <comment>assumption, where it turns, today</comment>
+        <translation>%1: %2 en lugar de %3</translation>
     </message>
 </context>
 <context>
