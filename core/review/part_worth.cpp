@@ -6,6 +6,7 @@
 #include "core/outlook/forecast.h"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <string_view>
 
@@ -200,10 +201,15 @@ Sentence reasonWithoutMoney(const ChoiceWorth& worth)
 
 } // namespace
 
+int wholeYears(const CostFigures& costs)
+{
+    return static_cast<int>(std::lround(costs.yearsCompared));
+}
+
 PartWorth partWorth(const DecayingPart& part, const PartCostBasis& basis)
 {
     const Date inAYear = addMonths(basis.today, monthsAYear);
-    const auto years = static_cast<int>(basis.costs.yearsCompared);
+    const int years = wholeYears(basis.costs);
     const ZoneBelief& worst = worstZone(part, inAYear);
     PartWorth worth;
     worth.partId = part.part->id;

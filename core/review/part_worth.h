@@ -50,6 +50,9 @@ struct PartCostBasis
     Date today{};
 };
 
+/// The years compared, to the whole year.
+[[nodiscard]] int wholeYears(const CostFigures& costs);
+
 /// The choices for one part: its worst zone's belief and rates times its pace, on the site's clock, over the years
 /// compared. A part without a spare is not replaced alone; what a new unit costs stands in for it.
 [[nodiscard]] PartWorth partWorth(const DecayingPart& part, const PartCostBasis& basis);

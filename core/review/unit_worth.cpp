@@ -42,7 +42,7 @@ public:
         : m_basis(basis)
         , m_figures(figures)
         , m_into(into)
-        , m_years(static_cast<int>(basis.costs.yearsCompared))
+        , m_years(wholeYears(basis.costs))
     {
     }
 

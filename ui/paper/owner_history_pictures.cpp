@@ -23,7 +23,7 @@ namespace {
 
 constexpr double screenScale = 2.2; ///< drawings are made for a screen of about 115 dots to the inch
 constexpr double labelPixels = 11.5; ///< of that screen: 7 points
-constexpr double unitHeight = 780;
+constexpr double unitHeight = 620;
 constexpr double underTimeline = 16;
 
 QFont labelFont()

@@ -23,6 +23,8 @@
 #include "ui/pages/setup/welcome_page.h"
 #include "ui/pages/track/rates_panel.h"
 #include "ui/pages/track/track_panel.h"
+#include "ui/pages/unit/part_costs_dialog.h"
+#include "ui/pages/unit/worth_panel.h"
 #include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
@@ -79,6 +81,7 @@ protected:
         window.resize(smallScreen);
         window.show();
         lookAt(window, "the unit's page");
+        lookAtWorth(window);
         lookAtVisit(window);
         const VisitId last = closedVisit(units().front());
         window.showUnit(units().front());
@@ -86,6 +89,8 @@ protected:
         lookAt(window, "the visit summary");
         window.showHistoryPaper(units().front());
         lookAt(window, "the history on paper");
+        window.showOwnerHistory(units().front());
+        lookAt(window, "the owner's history on paper");
         window.showFleet();
         lookAt(window, "the fleet");
         lookAtSeason(window);
@@ -102,6 +107,16 @@ private:
         EXPECT_LE(window.height(), smallScreen.height()) << where << " does not fit on a small screen";
         for (const QString& text : clippedTexts(window))
             ADD_FAILURE() << where << ": " << text.toStdString();
+    }
+
+    static void lookAtWorth(MainWindow& window)
+    {
+        window.findChild<QTabWidget*>(u"evidence"_s)->setCurrentWidget(window.findChild<WorthPanel*>());
+        lookAt(window, "what the unit is worth");
+        window.findChild<QPushButton*>(u"partCosts"_s)->click();
+        auto* costs = window.findChild<PartCostsDialog*>();
+        lookAt(*costs, "what a part costs");
+        costs->reject();
     }
 
     void lookAtVisit(MainWindow& window)

@@ -17,9 +17,9 @@ namespace padside {
 
 class RecordBook;
 
-/// The texts, figures and costs of one part kind, or what money is reckoned from for all units: what each is, ours, the person's own (empty: ours holds), and what is wrong
-/// with it. An entry that can't be taken stays as it was typed, beside its sentence, also while another part kind is
-/// shown.
+/// The texts, figures and costs of one part kind, or what money is reckoned from for all units: what each is, ours, the
+/// person's own (empty: ours holds), and what is wrong with it. An entry that can't be taken stays as it was typed,
+/// beside its sentence, also while another part kind is shown.
 class OwnCatalogueModel : public QAbstractTableModel
 {
     Q_OBJECT

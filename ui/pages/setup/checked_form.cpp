@@ -57,6 +57,11 @@ CheckedForm::CheckedForm(QWidget* parent)
     m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
 }
 
+void CheckedForm::wrapLongRows()
+{
+    m_form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+}
+
 void CheckedForm::addField(int field, const QString& label, QWidget* control, const QString& name)
 {
     control->setObjectName(name);

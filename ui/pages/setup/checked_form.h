@@ -28,6 +28,9 @@ public:
     void addNote(const QString& text);
     void addWide(QWidget* widget); ///< below the fields, across both columns
 
+    /// Where there is little room, a field goes below its label.
+    void wrapLongRows();
+
     void setFieldShown(int field, bool shown);
 
     [[nodiscard]] QString text(int field) const;

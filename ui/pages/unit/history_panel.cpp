@@ -58,7 +58,7 @@ HistoryPanel::HistoryPanel(RecordBook& book, const Theme& theme, QWidget* parent
     , m_legend(new TimelineLegend(book.speaker(), theme))
     , m_sentence(new QLabel)
     , m_print(new QPushButton(tr("Prin&t timeline")))
-    , m_owner(new QPushButton(tr("Ow&ner's history")))
+    , m_owner(new QPushButton(tr("Owne&r's history")))
     , m_photos(new PhotoYears(book, *m_loader, theme))
 {
     makeWidgets();

@@ -45,6 +45,7 @@ WorthFiguresForm::WorthFiguresForm(RecordBook& book, WorthLog& log, QWidget* par
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(m_form);
+    m_form->wrapLongRows();
     m_form->addHeading(tr("This unit"));
     addUnitFields();
     m_form->addHeading(tr("All units"));
@@ -117,6 +118,9 @@ void WorthFiguresForm::showText(int field, const QString& text, const QString& h
     if (!(line->hasFocus() && line->isModified() && !m_form->problem(field).isEmpty()))
         m_form->setText(field, text);
     line->setPlaceholderText(hint);
+    constexpr int around = 4; // signs' width for margins and frame
+    line->setMinimumWidth(line->fontMetrics().horizontalAdvance(hint)
+                          + around * line->fontMetrics().horizontalAdvance(u'0'));
 }
 
 void WorthFiguresForm::showUnitField(int field, const UnitRecord& record)

@@ -9,12 +9,13 @@
 #include "ui/models/record_book.h"
 #include "ui/models/worth_figures.h"
 #include "ui/models/worth_log.h"
+#include "ui/pages/setup/form_area.h"
 #include "ui/pages/unit/part_costs_dialog.h"
 #include "ui/pages/unit/worth_comparison.h"
 #include "ui/pages/unit/worth_figures_form.h"
 #include "ui/pages/unit/worth_parts.h"
 
-#include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -36,19 +37,15 @@ WorthPanel::WorthPanel(RecordBook& book, QUndoStack& steps, const Theme& theme, 
     rightColumn->addWidget(m_comparison);
     rightColumn->addWidget(m_figures);
     rightColumn->addStretch();
-    auto* scroll = new QScrollArea;
-    scroll->setObjectName(u"worthScroll"_s);
-    scroll->setAccessibleName(tr("Carry on or replace"));
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(right);
+    m_scroll = new FormArea(right);
+    m_scroll->setObjectName(u"worthScroll"_s);
+    m_scroll->setAccessibleName(tr("Carry on or replace"));
     auto* both = new QSplitter(Qt::Horizontal);
     both->setObjectName(u"worthSplitter"_s);
     both->setChildrenCollapsible(false);
     both->setHandleWidth(9);
     both->addWidget(m_parts);
-    both->addWidget(scroll);
+    both->addWidget(m_scroll);
     both->setStretchFactor(0, 3);
     both->setStretchFactor(1, 2);
     both->setSizes({600, 400});
@@ -106,6 +103,9 @@ void WorthPanel::reckon()
     m_parts->show(record, worth, mayWrite);
     m_comparison->show(record, worth);
     m_figures->show(record, mayWrite);
+    // The figures' names are not cut; the parts can do with less.
+    m_scroll->setMinimumWidth(m_scroll->widget()->minimumSizeHint().width()
+                              + m_scroll->verticalScrollBar()->sizeHint().width());
     m_reckoned = true;
 }
 

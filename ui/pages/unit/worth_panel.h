@@ -15,6 +15,7 @@ class QUndoStack;
 namespace padside {
 
 struct Theme;
+class FormArea;
 class RecordBook;
 class WorthComparison;
 class WorthFiguresForm;
@@ -45,6 +46,7 @@ private:
     WorthParts* m_parts;
     WorthComparison* m_comparison;
     WorthFiguresForm* m_figures;
+    FormArea* m_scroll = nullptr;
     std::unique_ptr<const OutlookModel> m_model; ///< made when first needed
     UnitSnapshotPtr m_snapshot;
     bool m_reckoned = false;
