@@ -29,10 +29,9 @@ ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const O
 {
     ReviewedUnit reviewed;
     reviewed.review = review(record, catalogue, today);
-    const UnitForecast forecast = unitForecast(record, catalogue, model, today);
-    reviewed.losses = likelyLosses(record, catalogue, forecast);
-    for (std::size_t day = 0; day < forecast.unit.stops.size(); ++day)
-        reviewed.stops[day] = forecast.unit.stops[day].chance;
+    const std::vector<ZoneChances> zones = zoneChances(record, catalogue, model, today);
+    reviewed.losses = likelyLosses(record, catalogue, zones);
+    reviewed.stops = stopChances(record, catalogue, zones);
     std::erase_if(record.parts, [today](const Part& part) {
         return (part.removedOn && *part.removedOn <= today) || (part.fittedOn && *part.fittedOn > today);
     });
