@@ -95,11 +95,11 @@ void paintShares(QPainter& painter, const QRectF& area, const GradeChances& chan
     const double depth = palest + (deepest - palest) * *std::ranges::max_element(chances);
     double top = area.top();
     for (std::size_t grade = 0; grade < gradeCount; ++grade) {
-        const double height = area.height() * chances[grade];
-        const double below = std::min(overNext, area.bottom() - top - height);
-        painter.fillRect(QRectF(area.left(), top, area.width(), height + std::max(0.0, below)),
-                         mixed(theme.gradeFill[grade], ground, depth));
-        top += height;
+        // Each down to the bottom, the graver over it: no gap between them, whatever the rounding.
+        if (chances[grade] > 0)
+            painter.fillRect(QRectF(area.left(), top, area.width(), area.bottom() - top),
+                             mixed(theme.gradeFill[grade], ground, depth));
+        top += area.height() * chances[grade];
     }
 }
 
