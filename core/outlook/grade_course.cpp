@@ -9,9 +9,14 @@ std::vector<GradesBy> gradeCourse(const ZoneBelief& zone, std::span<const Date> 
 {
     std::vector<GradesBy> course;
     course.reserve(days.size());
+    // From day to day: short stretches are carried forward with the least work.
+    Belief then = zone.belief;
+    Date at = zone.trail.today;
     for (const Date day : days) {
-        Belief then = zone.belief;
-        then.carryForward(zone.rates, zone.trail.clock.yearsBetween(zone.trail.today, day));
+        if (day > at) {
+            then.carryForward(zone.rates, zone.trail.clock.yearsBetween(at, day));
+            at = day;
+        }
         course.push_back({day, then.grades()});
     }
     return course;

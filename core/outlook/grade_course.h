@@ -18,7 +18,7 @@ struct GradesBy
     friend bool operator==(const GradesBy&, const GradesBy&) = default;
 };
 
-/// The chances of all grades on days to come, in the order given: today's belief with the zone's clock run forward.
+/// The chances of all grades on days to come, which are in order: today's belief with the zone's clock run forward.
 /// Days not after today get today's.
 [[nodiscard]] std::vector<GradesBy> gradeCourse(const ZoneBelief& zone, std::span<const Date> days);
 

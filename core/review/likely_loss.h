@@ -3,10 +3,11 @@
 #pragma once
 
 #include "core/review/toll.h"
-#include "core/review/unit_forecast.h"
+#include "core/review/zone_chances.h"
 
 #include <array>
 #include <optional>
+#include <span>
 #include <string>
 
 namespace padside {
@@ -19,7 +20,7 @@ struct LikelyLoss
     std::string position;
     Toll toll = Toll::looks;
     double chance = 0; ///< that one of its zones is spent by the day
-    OutlookBy by = OutlookBy::grades; ///< what leads for its likeliest zone
+    OutlookBy by = OutlookBy::grades; ///< what says so of its likeliest zone
 
     friend bool operator==(const LikelyLoss&, const LikelyLoss&) = default;
 };
@@ -31,6 +32,10 @@ using LikelyLosses = std::array<std::optional<LikelyLoss>, horizonCount>;
 /// "likely-chance" has it; of equally grave ones the likeliest. Where none is that likely: the likeliest. Zones of a
 /// part are taken to fail independently.
 [[nodiscard]] LikelyLosses likelyLosses(const UnitRecord& record, const Catalogue& catalogue,
-                                        const UnitForecast& forecast);
+                                        std::span<const ZoneChances> zones);
+
+/// The chance that at least one of the unit's stopping parts is spent by each horizon.
+[[nodiscard]] std::array<double, horizonCount> stopChances(const UnitRecord& record, const Catalogue& catalogue,
+                                                           std::span<const ZoneChances> zones);
 
 } // namespace padside

@@ -5,6 +5,7 @@
 
 #include "core/review/record_at.h"
 #include "core/review/visit_changes.h"
+#include "core/review/zone_chances.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,13 +18,60 @@ namespace {
 constexpr auto oneYear = static_cast<std::size_t>(Horizon::oneYear);
 constexpr double leastChangeTold = 0.02;
 
+/// What was believed on a day, for chances at once and dates where they are asked for: those take most of the time.
+class Believed
+{
+public:
+    Believed(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date on)
+        : m_catalogue(catalogue)
+        , m_on(on)
+        , m_chances(zoneChances(record, catalogue, model, on))
+    {
+        const UnitRecord known = recordAt(record, on);
+        m_beliefs = zoneBeliefs(known, catalogue, model, on);
+        m_measures = zoneMeasures(known, catalogue);
+    }
+
+    [[nodiscard]] const std::vector<ZoneChances>& zones() const { return m_chances; }
+    [[nodiscard]] std::optional<double> withinAYear(ZoneId zone) const
+    {
+        const auto found = std::ranges::find(m_chances, zone, &ZoneChances::zoneId);
+        return found == m_chances.end() ? std::nullopt : std::optional(found->spent[oneYear]);
+    }
+    [[nodiscard]] LeadingOutlook leading(ZoneId zone) const
+    {
+        const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
+        const ZoneForecast forecast = forecastZone(*belief, m_catalogue.outlook(), horizonsAfter(m_on));
+        std::vector<MeasuredOutlook> measured;
+        for (const ZoneMeasure& measure : m_measures) {
+            if (measure.zoneId != zone)
+                continue;
+            if (const auto one = measuredOutlook(measure, m_catalogue, m_on, forecast.furthest))
+                measured.push_back(*one);
+        }
+        return leadingOutlook(forecast, measured, m_on);
+    }
+    [[nodiscard]] double pace(ZoneId zone) const
+    {
+        const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
+        return belief->belief.meanPace();
+    }
+
+private:
+    const Catalogue& m_catalogue;
+    Date m_on;
+    std::vector<ZoneChances> m_chances;
+    std::vector<ZoneBelief> m_beliefs;
+    std::vector<ZoneMeasure> m_measures;
+};
+
 /// Everything a change is told from.
 struct Told
 {
     const UnitRecord& record;
     const Catalogue& catalogue;
     const VisitChanges& changes;
-    const UnitForecast& now;
+    const Believed& now;
 };
 
 const Zone* sameZone(const Part& part, const std::string& kind)
@@ -98,12 +146,11 @@ std::optional<Sentence> becauseOf(const Told& told, const Part& part, const Zone
     if (auto work = becauseOfWork(told, part, zone))
         return work;
     const auto change = std::ranges::find(told.changes.zones, zone.id, &ZoneChange::zoneId);
-    const LeadingOutlook* leading = told.now.leadingOf(zone.id);
+    const OutlookBy leads = told.now.leading(zone.id).by;
     const bool measured = std::ranges::any_of(told.changes.readings,
                                               [&](const ReadingChange& one) { return one.reading.zoneId == zone.id; });
-    if (measured && leading->by != OutlookBy::grades)
-        return Sentence{PADSIDE_SAY("What was measured at this visit leads: {0}."),
-                        {Word{std::string(wordOf(leading->by))}}};
+    if (measured && leads != OutlookBy::grades)
+        return Sentence{PADSIDE_SAY("What was measured at this visit leads: {0}."), {Word{std::string(wordOf(leads))}}};
     if (change == told.changes.zones.end())
         return std::nullopt;
     if (change->kind == ZoneChangeKind::notSeen)
@@ -111,7 +158,7 @@ std::optional<Sentence> becauseOf(const Told& told, const Part& part, const Zone
     const auto grade = change->asFound ? change->asFound : change->asLeft;
     if (!grade)
         return std::nullopt;
-    return becauseOfGrade(*grade, told.now.of(zone.id)->pace, worse);
+    return becauseOfGrade(*grade, told.now.pace(zone.id), worse);
 }
 
 bool notSeenAt(const VisitChanges& changes, ZoneId zone)
@@ -140,24 +187,26 @@ std::vector<OutlookChange> outlookChanges(const UnitRecord& record, const Catalo
     if (visit == record.visits.end())
         return {};
     const VisitChanges changes = visitChanges(record, catalogue, visitId);
-    const UnitForecast now = unitForecast(record, catalogue, model, visit->on);
-    const UnitForecast before = unitForecast(recordBefore(record, *visit), catalogue, model, visit->on);
+    const Believed now(record, catalogue, model, visit->on);
+    const Believed before(recordBefore(record, *visit), catalogue, model, visit->on);
     const Visit* earlier = visitBefore(record, *visit);
-    const UnitForecast told = earlier != nullptr ? unitForecast(record, catalogue, model, earlier->on) : before;
+    std::optional<Believed> told; // at the visit before; only where a zone was looked for in vain
+    if (earlier != nullptr && changes.count(ZoneChangeKind::notSeen) > 0)
+        told.emplace(record, catalogue, model, earlier->on);
     const Told all{record, catalogue, changes, now};
     std::vector<OutlookChange> found;
-    for (const LeadingOutlook& zone : now.leading) {
+    for (const ZoneChances& zone : now.zones()) {
         const Part* part = findPart(record, zone.partId);
         const Zone* place = findZone(record, zone.zoneId);
-        const UnitForecast& then = notSeenAt(changes, zone.zoneId) ? told : before;
-        const LeadingOutlook* was = then.leadingOf(zoneBefore(all, *part, *place));
-        if (was == nullptr)
-            continue;
-        OutlookChange change{part->id,   place->id, was->spent[oneYear].chance, zone.spent[oneYear].chance, was->dates,
-                             zone.dates, {}};
-        if (std::abs(change.now - change.before) < leastChangeTold)
+        const Believed& then = told && notSeenAt(changes, zone.zoneId) ? *told : before;
+        const ZoneId old = zoneBefore(all, *part, *place);
+        const auto was = then.withinAYear(old);
+        OutlookChange change{part->id, place->id, was.value_or(0), zone.spent[oneYear], {}, {}, {}};
+        if (!was || std::abs(change.now - change.before) < leastChangeTold)
             continue;
         if (auto because = becauseOf(all, *part, *place, change.now > change.before)) {
+            change.datesBefore = then.leading(old).dates;
+            change.datesNow = now.leading(zone.zoneId).dates;
             change.because = *std::move(because);
             found.push_back(std::move(change));
         }

@@ -35,10 +35,9 @@ ReviewedUnit reviewedUnit(UnitRecord record, const Catalogue& catalogue, const O
     putInCatalogueOrder(reviewed.fitted, record.unit, catalogue);
     KnownUnit known = knownUnit(std::move(record), catalogue, model, today);
     reviewed.review = review(known, catalogue);
-    const UnitForecast forecast = unitForecast(known, catalogue);
-    reviewed.losses = likelyLosses(known.record, catalogue, forecast);
-    for (std::size_t day = 0; day < forecast.unit.stops.size(); ++day)
-        reviewed.stops[day] = forecast.unit.stops[day].chance;
+    const std::vector<ZoneChances> zones = zoneChances(known, catalogue);
+    reviewed.losses = likelyLosses(known.record, catalogue, zones);
+    reviewed.stops = stopChances(known.record, catalogue, zones);
     reviewed.site = std::move(known.record.site);
     reviewed.unit = std::move(known.record.unit);
     return reviewed;

@@ -119,7 +119,7 @@ std::size_t markBeside(const FleetFieldGeometry& geometry, std::size_t mark, Fie
         if (other == mark || ahead < 1)
             continue;
         // What lies straight ahead comes before what is near but aside.
-        const double distance = ahead + 2 * aside;
+        const double distance = ahead + 4 * aside;
         if (best == mark || distance < least) {
             best = other;
             least = distance;

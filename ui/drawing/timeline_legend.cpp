@@ -165,7 +165,7 @@ private:
             const GradeChances chances{0, 1 - 0.75 * gone, 0.4 * gone, 0.22 * gone, 0.13 * gone};
             const double width = area.width() / steps;
             paintShares(m_painter, QRectF(area.left() + step * width, area.top(), width, area.height()), chances,
-                         m_theme);
+                        m_theme);
         }
     }
 

@@ -18,6 +18,7 @@ constexpr double chancesInset = 3; ///< of a lane's height, above and below
 constexpr double deepest = 0.8; ///< share of a grade's colour where it is certain; what was seen has all of it
 constexpr double palest = 0.3; ///< where anything may be
 constexpr double hatchStep = 9;
+constexpr double overNext = 0.7;
 constexpr double numeralGap = 26; ///< between numerals of the likeliest grade
 
 std::size_t likeliest(const GradeChances& chances)
@@ -31,11 +32,15 @@ QRectF chancesIn(const QRectF& lane)
 }
 
 /// The numeral of the likeliest grade where it begins and where it becomes another.
-void paintNumerals(QPainter& painter, const PlacedOutlook& placed, const TimelineSizes& sizes, const Theme& theme)
+void paintNumerals(QPainter& painter, const PlacedOutlook& placed, const TimelineGeometry& geometry, const Theme& theme)
 {
-    const double side = sizes.leftMark;
+    const double side = geometry.sizes.leftMark;
     std::size_t said = gradeCount;
     double free = placed.area.left() + 2;
+    for (const PlacedMark& mark : geometry.marks) { // the last one may reach beyond today
+        if (mark.painted() && mark.place.group == placed.group && mark.place.lane == placed.lane)
+            free = std::max(free, mark.area.right() + 3);
+    }
     for (const PlacedChances& stretch : placed.stretches) {
         const std::size_t grade = likeliest(stretch.chances);
         if (grade == said || stretch.from < free - 1)
@@ -90,9 +95,11 @@ void paintShares(QPainter& painter, const QRectF& area, const GradeChances& chan
     const double depth = palest + (deepest - palest) * *std::ranges::max_element(chances);
     double top = area.top();
     for (std::size_t grade = 0; grade < gradeCount; ++grade) {
-        const double height = area.height() * chances[grade];
-        painter.fillRect(QRectF(area.left(), top, area.width(), height), mixed(theme.gradeFill[grade], ground, depth));
-        top += height;
+        // Each down to the bottom, the graver over it: no gap between them, whatever the rounding.
+        if (chances[grade] > 0)
+            painter.fillRect(QRectF(area.left(), top, area.width(), area.bottom() - top),
+                             mixed(theme.gradeFill[grade], ground, depth));
+        top += area.height() * chances[grade];
     }
 }
 
@@ -143,11 +150,14 @@ void paintOutlooks(QPainter& painter, const TimelinePicture& picture)
         if (!placed.area.intersects(visible))
             continue;
         const QRectF band = chancesIn(placed.area);
-        for (const PlacedChances& stretch : placed.stretches)
-            paintShares(painter, QRectF(stretch.from, band.top(), stretch.to - stretch.from, band.height()),
-                         stretch.chances, picture.theme);
+        for (const PlacedChances& stretch : placed.stretches) {
+            // A little over the next one: on paper, edges that only meet leave a pale line.
+            const double to = std::min(stretch.to + overNext, placed.area.right());
+            paintShares(painter, QRectF(stretch.from, band.top(), to - stretch.from, band.height()), stretch.chances,
+                        picture.theme);
+        }
         painter.save();
-        paintNumerals(painter, placed, picture.geometry.sizes, picture.theme);
+        paintNumerals(painter, placed, picture.geometry, picture.theme);
         painter.restore();
         paintSpentRange(painter, placed, picture.theme);
     }

@@ -16,7 +16,7 @@ namespace padside {
 
 namespace {
 
-constexpr double nameShare = 0.34; ///< of the width beside the heading
+constexpr double nameShare = 0.26; ///< of the width beside the heading
 constexpr double chanceShare = 0.07;
 constexpr double datesShare = 0.17;
 constexpr double outlookGap = 18; ///< between columns
@@ -68,12 +68,13 @@ void addYears(std::vector<Run>& runs, const OutlookBlock& outlook, double left, 
 {
     constexpr double tick = 5;
     const double perYear = width / outlook.years;
+    const double letters = textWidth(QStringLiteral("0000"), Face::small);
+    const int step = letters + outlookGap < perYear ? 1 : letters + outlookGap < 2 * perYear ? 2 : 5;
     for (int year = 1; year <= outlook.years; ++year) {
         const double x = left + (year - outlook.yearGone) * perYear;
         const QString name = QString::number(outlook.firstYear + year);
         runs.emplace_back(RuleRun{QLineF(x, top, x, top + tick), Ink::soft});
-        const double letters = textWidth(name, Face::small);
-        if (letters + outlookGap / 2 < perYear && x + letters / 2 < left + width)
+        if ((outlook.firstYear + year) % step == 0 && x + letters / 2 < left + width)
             runs.emplace_back(moved(setLeft(name, Face::small, Ink::soft), x - letters / 2, top + tick));
     }
 }

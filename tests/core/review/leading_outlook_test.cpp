@@ -3,6 +3,7 @@
 
 #include "core/review/leading_outlook.h"
 #include "core/review/unit_forecast.h"
+#include "core/review/zone_chances.h"
 #include "resources/resources.h"
 #include "tests/support/record_builder.h"
 
@@ -166,6 +167,22 @@ TEST_F(LeadingOutlookOf, ARustedShareThatGrowsLeadsWhereItCrossesFirst)
 TEST_F(LeadingOutlookOf, ThreeRustedSharesAreNoTrendAndLeadNothing)
 {
     EXPECT_EQ(bottom(record("rust-share", {0.02, 0.12, 0.21}, QuantityKind::ratio, "pct")).by, OutlookBy::grades);
+}
+
+TEST_F(LeadingOutlookOf, TheFleetsChancesAreTheSameWithoutDatesAndWords)
+{
+    const UnitRecord gauged = walls({3.0 * millimetre, 2.8 * millimetre, 2.6 * millimetre, 2.4 * millimetre}, 3);
+    const LeadingOutlook leading = bottom(gauged);
+    const auto chances = zoneChances(gauged, m_catalogue, m_model, day("2023-10-10"));
+    ASSERT_EQ(chances.size(), m_forecast.leading.size());
+    for (const ZoneChances& zone : chances) {
+        const LeadingOutlook& same = *m_forecast.leadingOf(zone.zoneId);
+        for (std::size_t when = 0; when < horizonCount; ++when)
+            EXPECT_NEAR(zone.spent[when], same.spent[when].chance, 1e-12);
+        if (zone.zoneId == leading.zoneId) {
+            EXPECT_EQ(zone.by[static_cast<std::size_t>(Horizon::twoYears)], OutlookBy::wall);
+        }
+    }
 }
 
 } // namespace padside::test

@@ -14,6 +14,7 @@
 #include <QResizeEvent>
 #include <QSplitter>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace padside {
@@ -99,7 +100,12 @@ void FleetPage::resizeEvent(QResizeEvent* event)
     if (way == m_both->orientation())
         return;
     m_both->setOrientation(way);
-    m_both->setSizes(way == Qt::Horizontal ? QList<int>{2, 3} : QList<int>{1, 1});
+    // Once the splitter has its new size: before that, shares are of the old one.
+    QTimer::singleShot(0, this, [this, way] {
+        const int whole = way == Qt::Horizontal ? m_both->width() : m_both->height();
+        const int field = way == Qt::Horizontal ? whole * 2 / 5 : whole * 9 / 20;
+        m_both->setSizes({field, whole - field});
+    });
 }
 
 } // namespace padside

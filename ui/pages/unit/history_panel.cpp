@@ -18,9 +18,11 @@
 #include <QLabel>
 #include <QListView>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -133,14 +135,39 @@ void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
     m_raised = std::make_unique<RaisedFlags>(m_snapshot->record, m_book.catalogue(), m_book.outlookModel());
     m_loader->setPhotos(m_snapshot->record.photos);
     const Date today = m_snapshot->review.today;
-    Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), today);
-    addOutlook(timeline, m_snapshot->forecast,
-               zoneCourses(m_snapshot->record, m_book.catalogue(), *m_book.outlookModel(), today,
-                           yearsAhead(timeline.first, today)));
+    const Timeline timeline = timelineOf(m_snapshot->record, m_book.catalogue(), today);
     m_timeline->setTimeline(timeline);
     m_legend->setTimeline(timeline);
     if (m_zone)
         showPictures(*m_zone);
+    m_outlookDue = true;
+    takeOutlookSoon();
+}
+
+/// Worked out in a turn of its own, so that the window answers between; and only where it is looked at.
+void HistoryPanel::takeOutlookSoon()
+{
+    if (m_outlookDue && isVisible())
+        QTimer::singleShot(0, this, &HistoryPanel::takeOutlook);
+}
+
+void HistoryPanel::takeOutlook()
+{
+    if (!std::exchange(m_outlookDue, false))
+        return;
+    const Date today = m_snapshot->review.today;
+    Timeline timeline = m_timeline->timeline();
+    addOutlook(timeline, m_snapshot->forecast,
+               zoneCourses(m_snapshot->record, m_book.catalogue(), *m_book.outlookModel(), today,
+                           yearsAhead(timeline.first, today)));
+    m_legend->setTimeline(timeline);
+    m_timeline->setTimeline(std::move(timeline));
+}
+
+void HistoryPanel::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    takeOutlookSoon();
 }
 
 void HistoryPanel::showAll()

@@ -44,10 +44,13 @@ Q_SIGNALS:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
 
 private:
     void makeWidgets();
     void fitSentence();
+    void takeOutlookSoon();
+    void takeOutlook();
     void showPictures(ZoneId zone);
     void hidePictures();
 
@@ -63,6 +66,7 @@ private:
     PhotoYears* m_photos;
     std::optional<ZoneId> m_zone; ///< whose photographs are shown
     bool m_closed = false; ///< the person closed the photographs
+    bool m_outlookDue = false; ///< what may come is not on the timeline yet
 };
 
 } // namespace padside

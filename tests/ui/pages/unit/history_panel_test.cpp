@@ -189,4 +189,12 @@ TEST_F(HistoryPanelTest, TheLineUnderTheTimelineSaysWhyAFlagWasRaised)
     EXPECT_TRUE(said.contains(QStringLiteral("Flag: ")));
 }
 
+TEST_F(HistoryPanelTest, TheTimelineRunsOnIntoWhatMayComeWhereItIsLookedAt)
+{
+    const auto* timeline = find<TimelineView>("timeline");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return timeline->timeline().until.has_value(); }, 5'000));
+    EXPECT_GT(*timeline->timeline().until, timeline->timeline().today);
+    EXPECT_FALSE(timeline->geometryNow().outlooks.empty());
+}
+
 } // namespace padside::test

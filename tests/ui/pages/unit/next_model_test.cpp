@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "resources/resources.h"
 #include "tests/support/small_catalogue.h"
 #include "tests/ui/pages/unit/unit_page_fixture.h"
 #include "ui/pages/unit/next_model.h"
@@ -113,6 +114,30 @@ TEST_F(NextModelTest, TheLikeliestOutlooksStandFirstWithTheirRangeOfDatesAndTheR
     EXPECT_TRUE(rows[0].data().toString().contains(m_speaker.said(first.when)));
     EXPECT_TRUE(rows[0].data(NextModel::reasonRole).toString().contains(m_speaker.said(first.because)));
     EXPECT_EQ(m_model.zoneAt(rows[0]), first.zoneId);
+}
+
+TEST_F(NextModelTest, AMeasuredWallThatIsMorePessimisticLeadsAndIsNamed)
+{
+    const Catalogue shipped = Catalogue::load(shippedCatalogue()).value();
+    test::RecordBuilder builder = test::aUnit("HB-01");
+    builder.withPart("suction-accumulator", {"bottom"}, "2014-05-01");
+    double wall = 3.0e-3;
+    for (const char* on : {"2022-05-04", "2023-05-04", "2024-05-04", "2025-05-04"}) {
+        builder.visit(on).graded("bottom", 2).read("wall-thickness", wall, QuantityKind::length, "mm");
+        wall -= 0.2e-3;
+    }
+    UnitSnapshot snapshot{builder.build(), {}, {}};
+    for (Reading& reading : snapshot.record.readings) {
+        reading.partId = snapshot.record.parts.front().id;
+        reading.zoneId = snapshot.record.parts.front().zones.front().id;
+    }
+    snapshot.record.unit.nameplate.push_back({"minimum-wall", *parseMeasure("2.2 mm", QuantityKind::length)});
+    snapshot.forecast = unitForecast(snapshot.record, shipped, OutlookModel(shipped), test::today());
+    NextModel model(shipped, m_speaker);
+    model.setSnapshot(std::make_shared<const UnitSnapshot>(snapshot));
+    const QString reason = model.index(1).data(NextModel::reasonRole).toString();
+    EXPECT_TRUE(reason.startsWith(QStringLiteral("The wall measured leads: "))) << reason.toStdString();
+    EXPECT_TRUE(reason.contains(QStringLiteral("By the grades seen alone"))) << reason.toStdString();
 }
 
 } // namespace padside
