@@ -81,7 +81,7 @@ int printOrders(const AskedOfFile& words, const CommandSurroundings& surrounding
         units.push_back(std::make_shared<const ReviewedUnit>(
             reviewedUnit(store->records().unitRecord(unit.id), catalogue, model, day)));
     Answer answer{{{"order_by", "ORDER BY"}, {"unit", "UNIT"}, {"part", "PART"}, {"why", "WHY"}},
-                  {"order_by", "site", "unit", "part", "needed", "lead_days", "made", "why"},
+                  {"order_by", "site", "unit", "part", "chance_today", "needed", "lead_days", "made", "why"},
                   {},
                   "No part to order."};
     std::vector<CalendarEntry> calendar;
@@ -91,6 +91,7 @@ int printOrders(const AskedOfFile& words, const CommandSurroundings& surrounding
                                {"site", order.unit->site.name},
                                {"unit", order.unit->unit.tag},
                                {"part", orderedPart(order, catalogue)},
+                               {"chance_today", order.chanceToday},
                                {"needed", isoText(order.needed)},
                                {"lead_days", order.leadDays},
                                {"made", order.made},

@@ -40,20 +40,27 @@ bool isSpent(const Pressing& pressing)
 Sentence sentenceOf(const UnitView& unit, const Part& part, const Pressing& pressing, const Supply& supply, Date there)
 {
     const auto subject = subjectOf(unit.record, unit.catalogue, part, findZone(unit.record, pressing.risk->zoneId));
-    const std::vector<Argument> rest{
-        std::int64_t{std::lround(supply.leadDays)}, there, Amount{pressing.risk->chanceOn(there), QuantityKind::ratio},
-        pressing.risk->tolerancePercent(), Word{std::string(wordOf(pressing.risk->toleratedAs))}};
+    const std::vector<Argument> rest{there, Amount{pressing.risk->chanceOn(there), QuantityKind::ratio},
+                                     pressing.risk->tolerancePercent(),
+                                     Word{std::string(wordOf(pressing.risk->toleratedAs))}};
     if (!supply.made) {
         return about(
             subject,
-            PADSIDE_SAY("{0}{1}, {2}: by {4} the chance that it is spent is {5}, more than the {6} % tolerated "
-                        "({7}), and this part is no longer made. Look for one in time, or for another way."),
+            PADSIDE_SAY("{0}{1}, {2}: by {3} the chance that it is spent is {4}, more than the {5} % tolerated "
+                        "({6}), and this part is no longer made. Look for one in time, or for another way."),
             rest);
     }
     return about(subject,
-                 PADSIDE_SAY("{0}{1}, {2}: a spare takes about {3} days to come; by then ({4}) the chance that it is "
-                             "spent is {5}, more than the {6} % tolerated ({7}). Order one now."),
+                 PADSIDE_SAY("{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by "
+                             "then is {4}, more than the {5} % tolerated ({6}). Order one now."),
                  rest);
+}
+
+Severity severityOf(const UnitView& unit, const Pressing& pressing, double chance)
+{
+    if (isSpent(pressing))
+        return Severity::act;
+    return chance < unit.catalogue.assumption("spent-plan-chance") ? Severity::look : Severity::plan;
 }
 
 } // namespace
@@ -71,7 +78,8 @@ std::vector<Worry> orderSpareNow(const UnitView& unit)
         if (!pressing || *pressing->risk->overOn > there)
             continue;
         Worry worry;
-        worry.severity = isSpent(*pressing) ? Severity::act : Severity::plan;
+        const double chance = pressing->risk->chanceOn(there);
+        worry.severity = severityOf(unit, *pressing, chance);
         worry.sentence = sentenceOf(unit, part, *pressing, supply, there);
         worry.clears = Sentence{PADSIDE_SAY("The part replaced, or seen again and found better than feared; "
                                             "acknowledge it once the spare is ordered."),
@@ -81,7 +89,7 @@ std::vector<Worry> orderSpareNow(const UnitView& unit)
             worry.grade = known->grade;
         }
         worry.partId = part.id;
-        worry.extent = pressing->risk->chanceOn(there);
+        worry.extent = chance;
         worries.push_back(std::move(worry));
     }
     return worries;

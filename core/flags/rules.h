@@ -9,8 +9,9 @@ namespace padside {
 /// Grade 5: act.
 [[nodiscard]] std::optional<Worry> spent(const ZoneView& zone);
 
-/// The chance that it is spent before the next visit is over its tolerance. Act where it is over it already and more
-/// than looks or a nuisance are at stake; look where no more is; else plan. Silent where it is known to be spent.
+/// The chance that it is spent before the next visit is over its tolerance. Look, plan or act by
+/// how likely it is ("spent-plan-chance", "spent-act-chance"); only look where no more than looks or a nuisance are at
+/// stake. Silent where it is known to be spent.
 [[nodiscard]] std::optional<Worry> spentBeforeNextVisit(const ZoneView& zone);
 
 /// A part that can hurt someone, at grade 4 or worse.
@@ -50,7 +51,7 @@ namespace padside {
 
 /// One for each part of which a spare is made, or was: the chance that one of its zones that decay is spent is over its
 /// tolerance before an ordered spare would be there (the supply's lead time, an assumption). Act where one is known to
-/// be spent. Looks alone need no spare in time.
+/// be spent, else plan or look by how likely that is. Looks alone need no spare in time.
 [[nodiscard]] std::vector<Worry> orderSpareNow(const UnitView& unit);
 
 /// A reading of the last visit that took any is outside its limit, as left where it was taken again. One flag for each.

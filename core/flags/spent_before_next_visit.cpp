@@ -8,11 +8,12 @@ namespace padside {
 
 namespace {
 
-Severity severityOf(const ZoneRisk& risk, Date today)
+Severity severityOf(const ZoneView& zone, const ZoneRisk& risk, double chance)
 {
-    if (risk.toleratedAs == Consequence::looks || risk.toleratedAs == Consequence::nuisance)
+    const bool littleAtStake = risk.toleratedAs == Consequence::looks || risk.toleratedAs == Consequence::nuisance;
+    if (littleAtStake || chance < zone.catalogue.assumption("spent-plan-chance"))
         return Severity::look;
-    return *risk.overOn <= today ? Severity::act : Severity::plan;
+    return chance < zone.catalogue.assumption("spent-act-chance") ? Severity::plan : Severity::act;
 }
 
 Sentence sentenceOf(const ZoneView& zone, const ZoneRisk& risk)
@@ -42,13 +43,14 @@ std::optional<Worry> spentBeforeNextVisit(const ZoneView& zone)
     if (risk == nullptr || !risk->overOn || *risk->overOn > zone.nextVisit || (known && known->grade == Grade::spent))
         return std::nullopt;
     Worry worry;
-    worry.severity = severityOf(*risk, zone.today);
+    const double chance = risk->chanceOn(zone.nextVisit);
+    worry.severity = severityOf(zone, *risk, chance);
     worry.sentence = sentenceOf(zone, *risk);
     worry.clears
         = Sentence{PADSIDE_SAY("Seen again and found better than feared, worked on, or the part replaced."), {}};
     if (known)
         worry.evidence = {known->findingId};
-    worry.extent = risk->chanceOn(zone.nextVisit);
+    worry.extent = chance;
     return worry;
 }
 

@@ -30,7 +30,7 @@ MoveRisk riskOver(const std::map<ZoneId, Sights>& zones)
     MoveRisk risk;
     double noneBefore = 1;
     double noneAfter = 1;
-    double most = worthSaying;
+    double most = 0;
     for (const auto& [id, seen] : zones) {
         const ZoneRisk* zone = riskOf(seen.unit->review.risks, id);
         if (zone == nullptr)
@@ -39,8 +39,9 @@ MoveRisk riskOver(const std::map<ZoneId, Sights>& zones)
         const double after = zone->chanceOn(seen.after);
         noneBefore *= 1 - before;
         noneAfter *= 1 - after;
-        if (after - before >= most) {
-            most = after - before;
+        const double share = (after - before) / zone->tolerance;
+        if (after - before >= worthSaying && share > most) {
+            most = share;
             risk.worst
                 = MoveRisk::Zone{seen.unit, zone->partId, id, before, after, zone->tolerance, zone->tolerancePercent()};
         }

@@ -11,7 +11,7 @@ namespace padside {
 /// What moving a trip does to the chance that something is found spent unseen.
 struct MoveRisk
 {
-    /// The zone whose chance changes most.
+    /// The zone whose chance rises most, measured by what is tolerated for it.
     struct Zone
     {
         std::shared_ptr<const ReviewedUnit> unit;

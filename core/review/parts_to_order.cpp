@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace padside {
 
@@ -31,7 +32,8 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
     named.unit = unit.unit;
     named.parts = unit.fitted;
     const std::vector<Argument> rest{risk.tolerancePercent(), Word{std::string(wordOf(risk.toleratedAs))}, *risk.overOn,
-                                     std::int64_t{std::lround(supply.leadDays)}};
+                                     std::int64_t{std::lround(supply.leadDays)},
+                                     Amount{risk.course.front().chance, QuantityKind::ratio}};
     const auto subject = subjectOf(named, catalogue, part, findZone(named, risk.zoneId));
     if (!supply.made) {
         return about(subject,
@@ -41,13 +43,13 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
     }
     if (*risk.overOn <= unit.review.today) {
         return about(subject,
-                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is over {3} % ({4}) already; a spare takes "
-                                 "about {6} days."),
+                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated "
+                                 "({4}). Days a spare takes: about {6}."),
                      rest);
     }
     return about(subject,
-                 PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}; a spare takes "
-                             "about {6} days."),
+                 PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare "
+                             "takes: about {6}."),
                  rest);
 }
 
@@ -65,6 +67,7 @@ std::optional<PartToOrder> partToOrder(const std::shared_ptr<const ReviewedUnit>
     order.unit = unit;
     order.partId = part.id;
     order.zoneId = risk->zoneId;
+    order.chanceToday = risk->course.front().chance;
     order.needed = *risk->overOn;
     order.leadDays = supply.leadDays;
     order.made = supply.made;
@@ -88,7 +91,9 @@ std::vector<PartToOrder> partsToOrder(std::span<const std::shared_ptr<const Revi
                 orders.push_back(*std::move(order));
         }
     }
-    std::ranges::stable_sort(orders, {}, &PartToOrder::orderBy);
+    std::ranges::stable_sort(orders, [](const PartToOrder& one, const PartToOrder& other) {
+        return std::pair(one.orderBy, -one.chanceToday) < std::pair(other.orderBy, -other.chanceToday);
+    });
     return orders;
 }
 

@@ -19,6 +19,7 @@ struct PartToOrder
     PartId partId;
     ZoneId zoneId; ///< the one that presses most
     Date orderBy{}; ///< not before today: the lead time before `needed`
+    double chanceToday = 0; ///< that it is spent already, 0..1
     Date needed{}; ///< the first day on which the chance that it is spent is over its tolerance
     double leadDays = 0; ///< an assumption of the catalogue
     bool made = true; ///< false: no longer made
@@ -33,7 +34,8 @@ struct PartToOrder
 [[nodiscard]] std::optional<PartToOrder> partToOrder(const std::shared_ptr<const ReviewedUnit>& unit, const Part& part,
                                                      const Catalogue& catalogue);
 
-/// All such parts of these units, by the day to order by, then by unit and part as they come. Retired units have none.
+/// All such parts of these units, by the day to order by; of one day the likeliest to be spent first, then by unit and
+/// part as they come. Retired units have none.
 [[nodiscard]] std::vector<PartToOrder> partsToOrder(std::span<const std::shared_ptr<const ReviewedUnit>> units,
                                                     const Catalogue& catalogue);
 

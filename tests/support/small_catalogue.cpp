@@ -74,6 +74,8 @@ const std::string assumptions = R"({"assumptions": {
  "spent-tolerance-nuisance": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
  "spent-tolerance-looks": {"value": 0.2, "unit": "1", "sentence": "s", "source": "t"},
  "acknowledged-worse-share": {"value": 0.25, "unit": "1", "sentence": "s", "source": "t"},
+ "spent-plan-chance": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
+ "spent-act-chance": {"value": 0.3, "unit": "1", "sentence": "s", "source": "t"},
  "drift-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
  "window-open-share": {"value": 0.5, "unit": "1", "sentence": "s", "source": "t"}
 }})";

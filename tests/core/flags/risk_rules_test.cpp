@@ -52,7 +52,6 @@ TEST(SpentBeforeNextVisit, IsRaisedWhereTheChanceByThenIsOverItsTolerance)
 {
     const auto flag = raisedByRisk(beforeVisit, bottomGraded(4), "2026-05-05");
     ASSERT_TRUE(flag);
-    EXPECT_EQ(flag->severity, Severity::plan);
     EXPECT_THAT(say(flag->sentence),
                 testing::StartsWith("Suction accumulator, bottom: 4 poor on 2026-05-04; the chance that it is spent "
                                     "before the next visit (2026-11-08) is "));
@@ -72,12 +71,21 @@ TEST(SpentBeforeNextVisit, IsSilentOnWhatIsSoundOrToleratedOrKnownToBeSpent)
                               "spent-tolerance-ends-unit": {"value": 0.5}}})"));
 }
 
-TEST(SpentBeforeNextVisit, WantsActionOnceTheToleranceIsPassedAndALookWhereLittleIsAtStake)
+TEST(SpentBeforeNextVisit, IsAsUrgentAsItIsLikelyAndNeverMoreThanALookWhereLittleIsAtStake)
 {
-    EXPECT_EQ(raisedByRisk(beforeVisit, bottomGraded(4), "2027-03-05")->severity, Severity::act);
+    const auto severity = [](const std::string& own) {
+        return raisedByRisk(beforeVisit, bottomGraded(4), "2027-03-05", own)->severity;
+    };
+    const auto chances = [](const std::string& plan, const std::string& act) {
+        return R"({"assumptions": {"spent-plan-chance": {"value": )" + plan + R"(}, "spent-act-chance": {"value": )"
+            + act + "}}}";
+    };
+    EXPECT_EQ(severity(chances("0.9", "0.95")), Severity::look);
+    EXPECT_EQ(severity(chances("0.03", "0.95")), Severity::plan);
+    EXPECT_EQ(severity(chances("0.03", "0.03")), Severity::act);
     const std::string looks
         = R"({"part_kinds": {"suction-accumulator": {"zones": {"bottom": {"tolerated_as": "looks"}}}}})";
-    EXPECT_EQ(raisedByRisk(beforeVisit, bottomGraded(4, "2023-05-04"), "2027-03-05", looks)->severity, Severity::look);
+    EXPECT_EQ(raisedByRisk(beforeVisit, bottomGraded(4, "2021-05-04"), "2027-03-05", looks)->severity, Severity::look);
 }
 
 TEST(SpentBeforeNextVisit, ClearsWhenItIsSeenBetterOrReplaced)
@@ -101,12 +109,17 @@ TEST(OrderSpareNow, IsRaisedWhereTheToleranceIsPassedBeforeASpareWouldBeThere)
     EXPECT_FALSE(raisedByRisk(order, bottomGraded(4), "2026-05-05", leadTime(0)));
     const auto flag = raisedByRisk(order, bottomGraded(4), "2026-05-05", leadTime(120));
     ASSERT_TRUE(flag);
-    EXPECT_EQ(flag->severity, Severity::plan);
+    EXPECT_EQ(flag->severity, Severity::look) << "less likely than a tenth";
+    EXPECT_EQ(raisedByRisk(order, bottomGraded(4), "2026-05-05",
+                           R"({"supply": {"suction-accumulator": {"lead_days": 120, "made": true, "source": "s"}},
+                               "assumptions": {"spent-plan-chance": {"value": 0.03}}})")
+                  ->severity,
+              Severity::plan);
     EXPECT_TRUE(flag->partId);
     EXPECT_FALSE(flag->zoneId) << "it is about the part";
     EXPECT_THAT(say(flag->sentence),
-                testing::StartsWith("Suction accumulator, bottom: a spare takes about 120 days to come; by then "
-                                    "(2026-09-02) the chance that it is spent is "));
+                testing::StartsWith("Suction accumulator, bottom: a spare ordered today is there by about "
+                                    "2026-09-02; the chance that it is spent by then is "));
     EXPECT_THAT(say(flag->sentence), testing::EndsWith("Order one now."));
     EXPECT_THAT(say(flag->clears), HasSubstr("acknowledge it once the spare is ordered"));
     EXPECT_GT(flag->extent.value_or(0), 0.02);

@@ -54,7 +54,7 @@ TEST(PartsToOrder, ASpareIsOrderedItsLeadTimeBeforeTheToleranceIsPassed)
     EXPECT_GT(orders[0].orderBy, day(orderingDay));
     EXPECT_THAT(say(orders[0].why),
                 HasSubstr("the chance that it is spent passes 2 % (loss of refrigerant charge) on about "
-                          + isoText(orders[0].needed) + "; a spare takes about 10 days."));
+                          + isoText(orders[0].needed) + ". Days a spare takes: about 10."));
 }
 
 TEST(PartsToOrder, OneThatCantBeThereInTimeIsOrderedToday)
@@ -64,7 +64,7 @@ TEST(PartsToOrder, OneThatCantBeThereInTimeIsOrderedToday)
     EXPECT_EQ(orders[0].orderBy, day(orderingDay));
     const auto spent = ordersOf(bottomToOrder(5), leadTime(10));
     ASSERT_EQ(spent.size(), 1U);
-    EXPECT_THAT(say(spent[0].why), HasSubstr("is over 2 % (loss of refrigerant charge) already"));
+    EXPECT_THAT(say(spent[0].why), HasSubstr("today, more than the 2 % tolerated (loss of refrigerant charge)"));
 }
 
 TEST(PartsToOrder, OneNoLongerMadeSaysSo)

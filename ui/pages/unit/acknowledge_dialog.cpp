@@ -34,6 +34,7 @@ AcknowledgeDialog::AcknowledgeDialog(const QString& sentence, const QString& cle
     setWindowTitle(tr("Acknowledge a flag"));
     // What is said most often; any other words will do.
     m_reason->setEditable(true);
+    m_reason->setInsertPolicy(QComboBox::NoInsert);
     m_reason->setObjectName(u"acknowledge-reason"_s);
     m_reason->setAccessibleName(tr("Reason"));
     m_reason->addItems({tr("The spare is ordered"), tr("The customer knows and waits"), tr("Work is planned"),
@@ -48,9 +49,14 @@ AcknowledgeDialog::AcknowledgeDialog(const QString& sentence, const QString& cle
     m_keep->setObjectName(u"acknowledge-keep"_s);
     m_keep->setEnabled(false);
     m_keep->setDefault(true);
+    // Else Enter would give up as long as there was no reason when the dialog was shown.
+    buttons->button(QDialogButtonBox::Cancel)->setAutoDefault(false);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(m_reason, &QComboBox::editTextChanged, this, [this] { m_keep->setEnabled(!reason().isEmpty()); });
+    connect(m_reason, &QComboBox::editTextChanged, this, [this] {
+        m_keep->setEnabled(!reason().isEmpty());
+        m_keep->setDefault(true);
+    });
 
     auto* column = new QVBoxLayout(this);
     column->addWidget(paragraph(sentence));

@@ -8,6 +8,7 @@
 #include "ui/pages/unit/next_model.h"
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 #include <QTest>
@@ -34,6 +35,7 @@ protected:
         m_unit = record.unit.id;
         write(record);
         show(m_unit);
+        EXPECT_TRUE(QTest::qWaitForWindowActive(m_page.get()));
     }
 
     [[nodiscard]] QListView& list() const { return *find<QListView>("nextList"); }
@@ -64,9 +66,9 @@ protected:
         auto* keep = dialog->findChild<QPushButton*>(QStringLiteral("acknowledge-keep"));
         EXPECT_FALSE(keep->isEnabled()) << "not without a reason";
         auto* box = dialog->findChild<QComboBox*>(QStringLiteral("acknowledge-reason"));
-        QTest::keyClicks(box, reason);
+        QTest::keyClicks(box->lineEdit(), reason);
         ASSERT_TRUE(keep->isEnabled());
-        QTest::keyClick(box, Qt::Key_Return);
+        QTest::keyClick(box->lineEdit(), Qt::Key_Return);
     }
 
     [[nodiscard]] std::vector<Flag> flags() const { return m_book->review(m_book->record(m_unit)).flags; }
@@ -128,6 +130,7 @@ TEST_F(AcknowledgeFlag, IsTakenBackFromTheUnfoldedList)
     choose(rows(NextModel::Kind::flag).front());
     button().click();
     giveReason(QStringLiteral("watched"));
+    ASSERT_EQ(rows(NextModel::Kind::fold).size(), 1U);
     Q_EMIT list().activated(rows(NextModel::Kind::fold).front());
     choose(rows(NextModel::Kind::flag).back());
     EXPECT_EQ(button().text(), QStringLiteral("Ta&ke back"));
