@@ -22,6 +22,8 @@ bool tookOne(const UnitView& unit, const Visit& visit, const std::string& kind)
 
 std::optional<LastReadings> lastReadings(const UnitView& unit, const std::string& kind)
 {
+    if (!kind.empty() && std::ranges::find(unit.record.readings, kind, &Reading::kind) == unit.record.readings.end())
+        return std::nullopt; // mostly: not every kind is measured
     const auto& visits = unit.record.visits;
     const auto last
         = std::find_if(visits.rbegin(), visits.rend(), [&](const Visit& visit) { return tookOne(unit, visit, kind); });

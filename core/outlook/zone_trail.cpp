@@ -8,6 +8,7 @@
 #include <set>
 #include <tuple>
 #include <unordered_map>
+#include <utility>
 
 namespace padside {
 
@@ -46,15 +47,15 @@ public:
         for (const Part& part : record.parts) {
             for (const Zone& zone : part.zones) {
                 m_placesOf[part.id].push_back(m_ofZone.size());
-                m_placeOf.emplace(zone.id, m_ofZone.size());
+                m_zones.push_back(zone.id);
                 m_ofZone.emplace_back().reserve(record.visits.size());
             }
         }
         for (const Finding* finding : standingAmong(record.findings)) {
-            const auto place = m_placeOf.find(finding->zoneId);
-            if (finding->on > today || place == m_placeOf.end())
+            const std::size_t place = placeOf(finding->zoneId);
+            if (finding->on > today || place == m_zones.size())
                 continue;
-            Attended& visit = at(place->second, finding->on, finding->visitId);
+            Attended& visit = at(place, finding->on, finding->visitId);
             keepLatest(finding->phase == Phase::asFound ? visit.asFound : visit.asLeft, *finding);
         }
         for (const Treatment* treatment : standingAmong(record.treatments)) {
@@ -63,18 +64,29 @@ public:
         }
     }
 
-    [[nodiscard]] const AttendedVisits& of(ZoneId zone) const { return m_ofZone[m_placeOf.at(zone)]; }
+    /// Of the zone with this number, counted through the record's parts.
+    [[nodiscard]] const AttendedVisits& ofZone(std::size_t number) const { return m_ofZone[number]; }
 
 private:
     void sort(const Treatment& treatment)
     {
         if (treatment.zoneId) {
-            if (const auto place = m_placeOf.find(*treatment.zoneId); place != m_placeOf.end())
-                at(place->second, treatment.on, treatment.visitId).work.insert(treatment.kind);
+            if (const std::size_t place = placeOf(*treatment.zoneId); place < m_zones.size())
+                at(place, treatment.on, treatment.visitId).work.insert(treatment.kind);
         } else if (const auto places = m_placesOf.find(treatment.partId); places != m_placesOf.end()) {
             for (const std::size_t place : places->second)
                 at(place, treatment.on, treatment.visitId).work.insert(treatment.kind);
         }
+    }
+
+    /// Zones are mostly looked at in the record's order: the next one is tried first. The number of zones if it is
+    /// none.
+    [[nodiscard]] std::size_t placeOf(ZoneId zone)
+    {
+        ++m_lastPlace;
+        if (m_lastPlace >= m_zones.size() || m_zones[m_lastPlace] != zone)
+            m_lastPlace = static_cast<std::size_t>(std::ranges::find(m_zones, zone) - m_zones.begin());
+        return m_lastPlace;
     }
 
     /// Entries of one visit mostly stand together.
@@ -103,9 +115,10 @@ private:
 
     const std::vector<Visit>& m_visits;
     std::unordered_map<PartId, std::vector<std::size_t>> m_placesOf;
-    std::unordered_map<ZoneId, std::size_t> m_placeOf;
-    std::vector<AttendedVisits> m_ofZone;
+    std::vector<ZoneId> m_zones;
+    std::vector<AttendedVisits> m_ofZone; ///< as m_zones
     std::size_t m_lastRank = 0;
+    std::size_t m_lastPlace = 0;
 };
 
 /// Turns the visits of one zone into steps.
@@ -255,7 +268,9 @@ std::vector<ZoneTrail> zoneTrails(const UnitRecord& record, const Catalogue& cat
     const AirFactor air = airFactor(record.site.air, figures);
     const Attendance attendance(record, today);
     std::vector<ZoneTrail> trails;
+    std::size_t nextZone = 0;
     for (const Part& part : record.parts) {
+        std::size_t number = std::exchange(nextZone, nextZone + part.zones.size());
         if (part.removedOn && *part.removedOn <= today)
             continue;
         if (part.fittedOn && *part.fittedOn > today)
@@ -274,7 +289,7 @@ std::vector<ZoneTrail> zoneTrails(const UnitRecord& record, const Catalogue& cat
             trail.corrodes = !trail.soils && figures.corrodes(part.kind, zone.kind);
             trail.air = air;
             TrailMaker maker(trail, figures, partKind != nullptr && stopsUnit(*partKind));
-            for (const Attended& visit : attendance.of(zone.id))
+            for (const Attended& visit : attendance.ofZone(number++))
                 maker.attend(visit);
             trail.clock = ExposureClock(trail.corrodes ? air.factor : 1, maker.wetness, maker.coats, figures);
             putOnClock(trail);
