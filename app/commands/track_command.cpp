@@ -175,7 +175,7 @@ int printTrack(const AskedOfFile& words, const CommandSurroundings& surroundings
 
     Answer answer{{{"of", "OF"},
                    {"horizon_months", "MONTHS"},
-                   {"settled", "TOLD"},
+                   {"settled", "SETTLED"},
                    {"spent", "SPENT"},
                    {"shown_expected", "EXPECTED"},
                    {"shown_brier", "BRIER"},

@@ -71,14 +71,14 @@ TrackVerdict withoutEnough(const TrackSummary& summary, const TrackLimits& limit
     if (scores.settled == 0 && summary.nextDue) {
         return {TrackVerdictKind::nothingDue,
                 {},
-                {PADSIDE_SAY("Nothing can be told yet: the next forecasts come due on {0}, and are told by the first "
-                             "visit after that."),
+                {PADSIDE_SAY("Nothing can be said yet: the next forecasts come due on {0}; the first visit after "
+                             "that settles them."),
                  {*summary.nextDue}},
                 {}};
     }
     return {TrackVerdictKind::tooFew,
             fullest,
-            {PADSIDE_SAY("Too few to say: {0} forecasts about {1} zones have been told by later visits; at least {2} "
+            {PADSIDE_SAY("Too few to say: {0} forecasts about {1} zones have been settled by later visits; at least {2} "
                          "about {3} zones are needed."),
              {counted(scores.settled), counted(scores.zones), Number{limits.leastSettled, 0},
               Number{limits.leastZones, 0}}},
@@ -133,7 +133,7 @@ std::vector<Sentence> reasonsOf(const Scores& scores, const TrackLimits& limits)
                            {}});
     }
     if (scores.untold > 0) {
-        reasons.push_back({PADSIDE_SAY("{0} more will never be told: the zone was replaced, made good or cleaned in "
+        reasons.push_back({PADSIDE_SAY("{0} more will never be settled: the zone was replaced, made good or cleaned in "
                                        "time, or the day lies between two visits that found it otherwise. Work in "
                                        "time takes out more of the bad ones, which makes forecasts look too gloomy."),
                            {counted(scores.untold)}});

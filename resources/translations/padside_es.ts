@@ -240,6 +240,49 @@
     </message>
 </context>
 <context>
+    <name>RatesWords</name>
+    <message>
+        <source>They last longer here than we assumed.</source>
+        <translation>Aquí duran más de lo que suponíamos.</translation>
+    </message>
+    <message>
+        <source>They are spent sooner here than we assumed.</source>
+        <translation>Aquí se agotan antes de lo que suponíamos.</translation>
+    </message>
+    <message>
+        <source>They last about as long here as we assumed.</source>
+        <translation>Aquí duran más o menos lo que suponíamos.</translation>
+    </message>
+    <message>
+        <source>%1 (dirt)</source>
+        <translation>%1 (suciedad)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1: forecasts use %2 years, learned on %3; ours are %4 years.</source>
+        <translation>%1: los pronósticos usan %2 años, aprendidos el %3; los nuestros son %4 años.</translation>
+    </message>
+    <message>
+        <source>%1: forecasts use our %2 years from sound to spent (the middle one of many).</source>
+        <translation>%1: los pronósticos usan nuestros %2 años de sano a agotado (el del medio entre muchos).</translation>
+    </message>
+    <message>
+        <source>Your records, %1 zones with %2 grades seen, say %3 years, give or take: %4 to %5.</source>
+        <translation>Sus registros, %1 zonas con %2 grados vistos, dicen %3 años, más o menos: de %4 a %5.</translation>
+    </message>
+    <message>
+        <source>%1 of what is known of it comes from your records, the rest is our assumption.</source>
+        <translation>El %1 de lo que se sabe viene de sus registros; el resto es suposición nuestra.</translation>
+    </message>
+    <message>
+        <source>Of %1 zones, some were left out evenly to save time.</source>
+        <translation>De %1 zonas, algunas se dejaron fuera por igual para ahorrar tiempo.</translation>
+    </message>
+</context>
+<context>
     <name>SeasonPage</name>
     <message>
         <source>Day&apos;s sheet</source>
@@ -3490,6 +3533,22 @@
         <source>IEEE 43-2013, from memory</source>
         <translation>IEEE 43-2013, de memoria</translation>
     </message>
+    <message>
+        <source>Whether forecasts can be trusted is said once so many of them have been settled by later visits.</source>
+        <translation>Si se puede confiar en los pronósticos se dice cuando las visitas posteriores han resuelto esta cantidad.</translation>
+    </message>
+    <message>
+        <source>Those forecasts must be about so many different zones.</source>
+        <translation>Esos pronósticos deben tratar de esta cantidad de zonas distintas.</translation>
+    </message>
+    <message>
+        <source>Forecasts are called too gloomy or too hopeful when what came to pass lies this many standard errors from what was expected.</source>
+        <translation>Los pronósticos se llaman demasiado pesimistas o demasiado optimistas cuando lo ocurrido está a esta cantidad de errores típicos de lo esperado.</translation>
+    </message>
+    <message>
+        <source>ours; two standard errors are common practice</source>
+        <translation>nuestro; dos errores típicos son práctica común</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -6661,6 +6720,114 @@
         <source>An imbalance needs three values above zero.</source>
         <translation>Un desequilibrio necesita tres valores mayores que cero.</translation>
     </message>
+    <message>
+        <source>{0}: a day like 2026-05-04 is needed here.</source>
+        <translation>{0}: aquí hace falta un día como 2026-05-04.</translation>
+    </message>
+    <message>
+        <source>Learning was stopped.</source>
+        <translation>El aprendizaje se detuvo.</translation>
+    </message>
+    <message>
+        <source>This acknowledgement is not in the file, or was taken back already.</source>
+        <translation>Este reconocimiento no está en el archivo, o ya se retiró.</translation>
+    </message>
+    <message>
+        <source>nothing kept yet</source>
+        <translation>aún no se guarda nada</translation>
+    </message>
+    <message>
+        <source>nothing due yet</source>
+        <translation>aún no vence nada</translation>
+    </message>
+    <message>
+        <source>too few to say</source>
+        <translation>muy pocos para decirlo</translation>
+    </message>
+    <message>
+        <source>can be trusted so far</source>
+        <translation>de fiar hasta ahora</translation>
+    </message>
+    <message>
+        <source>no better than the plain share</source>
+        <translation>no mejor que la simple proporción</translation>
+    </message>
+    <message>
+        <source>too gloomy</source>
+        <translation>demasiado pesimistas</translation>
+    </message>
+    <message>
+        <source>too hopeful</source>
+        <translation>demasiado optimistas</translation>
+    </message>
+    <message>
+        <source>No forecasts are kept yet: from now on they are, each time a visit is closed.</source>
+        <translation>Aún no se guardan pronósticos: desde ahora sí, cada vez que se cierra una visita.</translation>
+    </message>
+    <message>
+        <source>Nothing can be said yet: the next forecasts come due on {0}; the first visit after that settles them.</source>
+        <translation>Aún no se puede decir nada: los próximos pronósticos vencen el {0}; la primera visita posterior los resuelve.</translation>
+    </message>
+    <message>
+        <source>Too few to say: {0} forecasts about {1} zones have been settled by later visits; at least {2} about {3} zones are needed.</source>
+        <translation>Muy pocos para decirlo: las visitas posteriores han resuelto {0} pronósticos sobre {1} zonas; hacen falta al menos {2} sobre {3} zonas.</translation>
+    </message>
+    <message>
+        <source>Too gloomy so far: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Demasiado pesimistas hasta ahora: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Too hopeful so far: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Demasiado optimistas hasta ahora: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Right on the whole, but not better at telling which zones will be spent than the plain share: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Aciertan en conjunto, pero no distinguen mejor que la simple proporción qué zonas se agotarán: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Can be trusted so far: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>De fiar hasta ahora: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>The difference is {0} times its standard error; up to {1} it may well be chance.</source>
+        <translation>La diferencia es {0} veces su error típico; hasta {1} bien puede ser azar.</translation>
+    </message>
+    <message>
+        <source>The mean square of what was said less what came (Brier score) is {0}; always saying the share that came to pass, {1} %, would have given {2}.</source>
+        <translation>La media del cuadrado de lo dicho menos lo ocurrido (puntuación de Brier) es {0}; decir siempre la proporción que ocurrió, {1} %, habría dado {2}.</translation>
+    </message>
+    <message>
+        <source>All of them ended alike, so nothing shows yet whether the forecasts tell one zone from another.</source>
+        <translation>Todos acabaron igual, así que aún nada muestra si los pronósticos distinguen una zona de otra.</translation>
+    </message>
+    <message>
+        <source>{0} more will never be settled: the zone was replaced, made good or cleaned in time, or the day lies between two visits that found it otherwise. Work in time takes out more of the bad ones, which makes forecasts look too gloomy.</source>
+        <translation>Otros {0} no se resolverán nunca: la zona se sustituyó, se reparó o se limpió a tiempo, o el día cae entre dos visitas que la encontraron distinta. El trabajo a tiempo quita sobre todo las malas, y eso hace que los pronósticos parezcan demasiado pesimistas.</translation>
+    </message>
+    <message>
+        <source>half a year</source>
+        <translation>medio año</translation>
+    </message>
+    <message>
+        <source>one year</source>
+        <translation>un año</translation>
+    </message>
+    <message>
+        <source>two years</source>
+        <translation>dos años</translation>
+    </message>
+    <message>
+        <source>five years</source>
+        <translation>cinco años</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} % within {4} was said on {5}; found spent on {6}, after {7} months.</source>
+        <translation>{0}{1}, {2}: {3} % en {4} se dijo el {5}; encontrado agotado el {6}, a los {7} meses.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} % within {4} was said on {5}; still {8} {9} on {6}, after {7} months.</source>
+        <translation>{0}{1}, {2}: {3} % en {4} se dijo el {5}; aún {8} {9} el {6}, a los {7} meses.</translation>
+    </message>
 </context>
 <context>
     <name>padside::CautionLine</name>
@@ -7629,6 +7796,113 @@
     </message>
 </context>
 <context>
+    <name>padside::HorizonModel</name>
+    <message>
+        <source>&lt; %1 %</source>
+        <translation>&lt; %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Spent within</source>
+        <translation>Agotado en</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Resueltos</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Found spent</source>
+        <translation>Hallados agotados</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Esperados</translation>
+    </message>
+    <message>
+        <source>Brier</source>
+        <translation>Brier</translation>
+    </message>
+    <message>
+        <source>of share</source>
+        <translation>de la proporción</translation>
+    </message>
+    <message>
+        <source>Better</source>
+        <translation>Mejor</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Log</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>En espera</translation>
+    </message>
+    <message>
+        <source>Never settled</source>
+        <translation>Sin resolver nunca</translation>
+    </message>
+    <message>
+        <source>How far ahead it was said, from the day of the visit</source>
+        <translation>Con cuánta antelación se dijo, desde el día de la visita</translation>
+    </message>
+    <message>
+        <source>Forecasts whose day is past and that a later visit has settled</source>
+        <translation>Pronósticos cuyo día ya pasó y que una visita posterior ha resuelto</translation>
+    </message>
+    <message>
+        <source>So many zones they are about</source>
+        <translation>De cuántas zonas tratan</translation>
+    </message>
+    <message>
+        <source>Of those settled</source>
+        <translation>De los resueltos</translation>
+    </message>
+    <message>
+        <source>The sum of the chances of those settled</source>
+        <translation>La suma de las probabilidades de los resueltos</translation>
+    </message>
+    <message>
+        <source>Mean square of the chance said less what came; 0 is best</source>
+        <translation>Media del cuadrado de la probabilidad dicha menos lo ocurrido; 0 es lo mejor</translation>
+    </message>
+    <message>
+        <source>The Brier score of always saying the share that was found spent</source>
+        <translation>La puntuación de Brier de decir siempre la proporción que se encontró agotada</translation>
+    </message>
+    <message>
+        <source>How much better the Brier score is than that of the share; below 0 it is worse</source>
+        <translation>Cuánto mejor es la puntuación de Brier que la de la proporción; bajo 0 es peor</translation>
+    </message>
+    <message>
+        <source>Mean of minus the logarithm of the chance given to what came; 0 is best</source>
+        <translation>Media de menos el logaritmo de la probabilidad dada a lo ocurrido; 0 es lo mejor</translation>
+    </message>
+    <message>
+        <source>The log score of always saying the share that was found spent</source>
+        <translation>La puntuación logarítmica de decir siempre la proporción que se encontró agotada</translation>
+    </message>
+    <message>
+        <source>How much better the log score is than that of the share; below 0 it is worse</source>
+        <translation>Cuánto mejor es la puntuación logarítmica que la de la proporción; bajo 0 es peor</translation>
+    </message>
+    <message>
+        <source>Their day is to come, or nobody has looked since</source>
+        <translation>Su día está por venir, o nadie ha mirado desde entonces</translation>
+    </message>
+    <message>
+        <source>Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it otherwise</source>
+        <translation>Sustituido, reparado, limpiado o retirado a tiempo, o el día cae entre dos visitas que lo encontraron distinto</translation>
+    </message>
+</context>
+<context>
     <name>padside::ImportDialog</name>
     <message>
         <source>No list is chosen. Its first line names the columns; a tag and a kind are needed, everything else may be missing. A file can also be dropped here.</source>
@@ -8115,6 +8389,14 @@
         <source>&amp;Keys</source>
         <translation>&amp;Teclas</translation>
     </message>
+    <message>
+        <source>&amp;Track record</source>
+        <translation>&amp;Balance de pronósticos</translation>
+    </message>
+    <message>
+        <source>Ctrl+4</source>
+        <translation>Ctrl+4</translation>
+    </message>
 </context>
 <context>
     <name>padside::MeasureField</name>
@@ -8563,6 +8845,148 @@
     <message>
         <source>Timeline</source>
         <translation>Línea de tiempo</translation>
+    </message>
+</context>
+<context>
+    <name>padside::RatesModel</name>
+    <message>
+        <source>%1 zones, %2 grades</source>
+        <translation>%1 zonas, %2 grados</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Your records</source>
+        <translation>Sus registros</translation>
+    </message>
+    <message>
+        <source>Ours</source>
+        <translation>Nuestro</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation>En uso</translation>
+    </message>
+    <message>
+        <source>Learned</source>
+        <translation>Aprendido</translation>
+    </message>
+    <message>
+        <source>Between</source>
+        <translation>Entre</translation>
+    </message>
+    <message>
+        <source>In use, grades 1 to 4</source>
+        <translation>En uso, grados 1 a 4</translation>
+    </message>
+    <message>
+        <source>Learned, grades 1 to 4</source>
+        <translation>Aprendido, grados 1 a 4</translation>
+    </message>
+    <message>
+        <source>From records</source>
+        <translation>De los registros</translation>
+    </message>
+    <message>
+        <source>The kind of part; dirt on its zones is learned by itself</source>
+        <translation>El tipo de pieza; la suciedad de sus zonas se aprende aparte</translation>
+    </message>
+    <message>
+        <source>How many zones taught something, and how many grades were seen of them</source>
+        <translation>Cuántas zonas enseñaron algo, y cuántos grados se vieron de ellas</translation>
+    </message>
+    <message>
+        <source>Years from sound to spent of the middle one of many, as we assume</source>
+        <translation>Años de sano a agotado del que está en medio entre muchos, según suponemos</translation>
+    </message>
+    <message>
+        <source>Years from sound to spent that forecasts rest on now</source>
+        <translation>Años de sano a agotado en que se apoyan ahora los pronósticos</translation>
+    </message>
+    <message>
+        <source>Years from sound to spent that your records and our assumption together say</source>
+        <translation>Años de sano a agotado que dicen juntos sus registros y nuestra suposición</translation>
+    </message>
+    <message>
+        <source>One standard error to either side of the years learned</source>
+        <translation>Un error típico a cada lado de los años aprendidos</translation>
+    </message>
+    <message>
+        <source>Years of one zone in grade 1, 2, 3 and 4 that forecasts rest on now</source>
+        <translation>Años de una zona en los grados 1, 2, 3 y 4 en que se apoyan ahora los pronósticos</translation>
+    </message>
+    <message>
+        <source>Years of one zone in grade 1, 2, 3 and 4 as learned</source>
+        <translation>Años de una zona en los grados 1, 2, 3 y 4, según lo aprendido</translation>
+    </message>
+    <message>
+        <source>How much of what is known comes from your records; the rest is our assumption</source>
+        <translation>Cuánto de lo que se sabe viene de sus registros; el resto es suposición nuestra</translation>
+    </message>
+</context>
+<context>
+    <name>padside::RatesPanel</name>
+    <message>
+        <source>Learning from your records</source>
+        <translation>Aprendiendo de sus registros</translation>
+    </message>
+    <message>
+        <source>&amp;Learn from these records</source>
+        <translation>Aprende&amp;r de estos registros</translation>
+    </message>
+    <message>
+        <source>Choose &amp;all</source>
+        <translation>Elegir &amp;todo</translation>
+    </message>
+    <message>
+        <source>&amp;Use what was learned for those chosen</source>
+        <translation>&amp;Usar lo aprendido en lo elegido</translation>
+    </message>
+    <message>
+        <source>Put &amp;ours back for those chosen</source>
+        <translation>Volver a lo &amp;nuestro en lo elegido</translation>
+    </message>
+    <message>
+        <source>Forecasts begin with our assumptions of how long parts last. Your records can correct them, part kind by part kind. Nothing changes until you say so, and ours can be put back. Years are those of a dry, bare part in middling air; wet and salt count extra.</source>
+        <translation>Los pronósticos parten de nuestras suposiciones sobre cuánto duran las piezas. Sus registros pueden corregirlas, tipo por tipo. Nada cambia hasta que usted lo diga, y se puede volver a lo nuestro. Los años son los de una pieza seca y sin recubrir en un aire medio; la humedad y la sal cuentan aparte.</translation>
+    </message>
+    <message>
+        <source>How long parts last; Space chooses a line</source>
+        <translation>Cuánto duran las piezas; Espacio elige una línea</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was learned, and nothing has changed.</source>
+        <translation>Cancelado: no se aprendió nada y nada ha cambiado.</translation>
+    </message>
+    <message>
+        <source>Nothing was learned yet: all forecasts rest on our assumptions.</source>
+        <translation>Aún no se aprendió nada: todos los pronósticos se apoyan en nuestras suposiciones.</translation>
+    </message>
+    <message>
+        <source>These were learned before and are in use.</source>
+        <translation>Esto se aprendió antes y está en uso.</translation>
+    </message>
+    <message>
+        <source>This may take a while; you can go on working meanwhile.</source>
+        <translation>Puede tardar un rato; mientras tanto puede seguir trabajando.</translation>
+    </message>
+    <message>
+        <source>Learned, not yet in use: choose the parts whose figures you want to use.</source>
+        <translation>Aprendido, aún sin usar: elija las piezas cuyas cifras quiere usar.</translation>
+    </message>
+    <message>
+        <source>There is nothing to learn from yet: no zone has been graded at a closed visit.</source>
+        <translation>Aún no hay de qué aprender: ninguna zona se ha calificado en una visita cerrada.</translation>
+    </message>
+    <message>
+        <source>Choose &amp;none</source>
+        <translation>No elegir &amp;nada</translation>
     </message>
 </context>
 <context>
@@ -9526,6 +9950,120 @@
     </message>
 </context>
 <context>
+    <name>padside::TrackPage</name>
+    <message>
+        <source>Track &amp;record</source>
+        <translation>Balance de &amp;pronósticos</translation>
+    </message>
+    <message>
+        <source>How long parts &amp;last</source>
+        <translation>&amp;Cuánto duran las piezas</translation>
+    </message>
+    <message>
+        <source>Looking back</source>
+        <translation>Mirar atrás</translation>
+    </message>
+</context>
+<context>
+    <name>padside::TrackPanel</name>
+    <message>
+        <source>Holding old forecasts against what was found</source>
+        <translation>Comparando pronósticos viejos con lo encontrado</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was worked out. It begins again when you come back here.</source>
+        <translation>Cancelado: no se calculó nada. Empieza de nuevo cuando vuelva aquí.</translation>
+    </message>
+    <message>
+        <source>Old forecasts are being held against what was found …</source>
+        <translation>Se comparan los pronósticos viejos con lo encontrado …</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Forecasts are kept since %1, each time a visit is closed: %2 by now. They stay as they were said; none was made up afterwards for an older visit. One counts once its day is past and a later visit has settled it.</source>
+        <translation>Los pronósticos se guardan desde el %1, cada vez que se cierra una visita: ya son %2. Quedan como se dijeron; ninguno se inventó después para una visita anterior. Uno cuenta cuando su día ha pasado y una visita posterior lo ha resuelto.</translation>
+    </message>
+    <message>
+        <source>When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within half a year, one, two and five years. The visits after that tell whether it was right; half a year after the first closing there is something to see here. Nothing is made up for visits closed before: forecasts that know what came are worth nothing.</source>
+        <translation>Cuando se cierra una visita, Padside guarda lo que pronostica de cada zona: la probabilidad de que esté agotada en medio año, uno, dos y cinco años. Las visitas posteriores dicen si acertó; medio año después del primer cierre hay algo que ver aquí. No se inventa nada para visitas cerradas antes: los pronósticos que saben lo que vino no valen nada.</translation>
+    </message>
+    <message>
+        <source>Ranges of dates whose later end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent before, %5 were not spent yet; %6 can&apos;t be settled, because an end lies between two visits or the zone was renewed in time.</source>
+        <translation>Intervalos de fechas cuyo final ya pasó: %1 de %2 contenían el día (%3; lo justo es 80 %), %4 se agotaron antes, %5 aún no estaban agotados; %6 no se pueden resolver, porque un extremo cae entre dos visitas o la zona se renovó a tiempo.</translation>
+    </message>
+    <message>
+        <source>No range of dates is over yet: the later end of each is still to come.</source>
+        <translation>Ningún intervalo de fechas ha terminado: el final de cada uno está por venir.</translation>
+    </message>
+    <message>
+        <source>by the day of %1: %2 of %3 (%4)</source>
+        <translation>antes del día del %1: %2 de %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Found spent, end by end: %1.</source>
+        <translation>Encontrados agotados, extremo por extremo: %1.</translation>
+    </message>
+    <message>
+        <source>was said</source>
+        <translation>se dijo</translation>
+    </message>
+    <message>
+        <source>was found spent</source>
+        <translation>se encontró agotado</translation>
+    </message>
+    <message>
+        <source>more than was said</source>
+        <translation>más de lo dicho</translation>
+    </message>
+    <message>
+        <source>less than was said</source>
+        <translation>menos de lo dicho</translation>
+    </message>
+    <message>
+        <source>said %1, found spent %2 (%3 to %4) of %5</source>
+        <translation>dicho %1, encontrado agotado %2 (%3 a %4) de %5</translation>
+    </message>
+    <message>
+        <source>None of these forecasts has been settled yet.</source>
+        <translation>Ninguno de estos pronósticos se ha resuelto aún.</translation>
+    </message>
+    <message>
+        <source>A dot for each tenth of the chances, with the number of forecasts; the bars are two standard errors. On the dashed line as many were spent as was said.</source>
+        <translation>Un punto por cada décima de probabilidad, con el número de pronósticos; las barras son dos errores típicos. En la línea de trazos se agotaron tantos como se dijo.</translation>
+    </message>
+    <message>
+        <source>Scores of old forecasts</source>
+        <translation>Puntuaciones de pronósticos viejos</translation>
+    </message>
+    <message>
+        <source>Forecasts within</source>
+        <translation>Pronósticos a</translation>
+    </message>
+    <message>
+        <source>What was said against what came</source>
+        <translation>Lo dicho frente a lo ocurrido</translation>
+    </message>
+    <message>
+        <source>&amp;What was said, and what came, within</source>
+        <translation>&amp;Lo dicho y lo ocurrido, en</translation>
+    </message>
+    <message>
+        <source>The largest misses; Enter opens the unit</source>
+        <translation>Los mayores fallos; Intro abre la unidad</translation>
+    </message>
+    <message>
+        <source>None: no settled forecast leaned the wrong way.</source>
+        <translation>Ninguno: ningún pronóstico resuelto se inclinó al lado equivocado.</translation>
+    </message>
+    <message>
+        <source>Largest &amp;misses (Enter or a double click opens the unit)</source>
+        <translation>Mayores &amp;fallos (Intro o doble clic abre la unidad)</translation>
+    </message>
+</context>
+<context>
     <name>padside::TreatmentPanel</name>
     <message>
         <source>on the whole part</source>
@@ -10380,6 +10918,13 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
 </context>
 <context>
     <name>padside::WorkLine</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorkStrip</name>
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>

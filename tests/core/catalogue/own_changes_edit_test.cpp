@@ -110,7 +110,7 @@ TEST(EditingOwnChanges, KeepsALearntLifeAndPutsOursBack)
     ASSERT_TRUE(catalogue) << say(catalogue.error().what);
     const OutlookOfKind& pad = catalogue->outlook().kinds.at("pad");
     EXPECT_NEAR(*pad.medianLifeYears, 12.3, 1e-12) << "three figures";
-    EXPECT_NEAR((*pad.gradeShares)[0], 0.4322, 1e-12);
+    EXPECT_NEAR((*pad.gradeShares)[0], 0.4321, 1e-12) << "they add up to one";
     EXPECT_EQ(pad.learntOn, parseDate("2026-11-26"));
     EXPECT_EQ(pad.soilingLifeYears, 2.5);
     EXPECT_EQ(pad.soilingLearntOn, parseDate("2026-11-27"));

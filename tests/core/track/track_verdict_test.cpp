@@ -48,15 +48,15 @@ TEST(TrackVerdict, BeforeTheFirstDayItNamesThatDay)
     const TrackVerdict verdict = trackVerdict(summary, limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::nothingDue);
     EXPECT_EQ(say(verdict.sentence),
-              "Nothing can be told yet: the next forecasts come due on 2027-05-20, and are told by the first visit "
-              "after that.");
+              "Nothing can be said yet: the next forecasts come due on 2027-05-20; the first visit after that settles "
+              "them.");
 }
 
 TEST(TrackVerdict, FewForecastsAreTooFewHoweverGood)
 {
     const TrackVerdict verdict = trackVerdict(summaryOf(0, scored(49, 0.1, 5)), limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::tooFew);
-    EXPECT_EQ(say(verdict.sentence), "Too few to say: 49 forecasts about 49 zones have been told by later visits; at "
+    EXPECT_EQ(say(verdict.sentence), "Too few to say: 49 forecasts about 49 zones have been settled by later visits; at "
                                      "least 50 about 20 zones are needed.");
 }
 

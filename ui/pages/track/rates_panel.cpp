@@ -21,7 +21,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <memory>
+#include <utility>
 
 namespace padside {
 
@@ -106,6 +106,7 @@ void RatesPanel::connectParts()
     connect(m_model, &RatesModel::choiceChanged, this, &RatesPanel::followChoice);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RatesPanel::sayCurrent);
     LongWork& work = m_work->work();
+    connect(&work, &LongWork::done, this, [this] { take(**std::exchange(m_found, nullptr)); });
     connect(&work, &LongWork::cancelled, this, [this] {
         m_learn->setEnabled(true);
         m_state->setText(tr("Cancelled: nothing was learned, and nothing has changed."));
@@ -145,10 +146,9 @@ void RatesPanel::learn()
     });
     if (!started)
         return;
+    m_found = found;
     m_learn->setEnabled(false);
     m_state->setText(tr("This may take a while; you can go on working meanwhile."));
-    connect(
-        &m_work->work(), &LongWork::done, this, [this, found] { take(**found); }, Qt::SingleShotConnection);
 }
 
 void RatesPanel::take(const std::vector<KindLesson>& lessons)

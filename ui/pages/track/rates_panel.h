@@ -9,6 +9,9 @@
 #include <QWidget>
 
 #include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
 
 class QLabel;
 class QPushButton;
@@ -52,6 +55,7 @@ private:
     void sayCurrent();
 
     RecordBook& m_book;
+    std::shared_ptr<std::optional<std::vector<KindLesson>>> m_found; ///< by the work under way, read once it is done
     RatesModel* m_model;
     WorkStrip* m_work;
     QTableView* m_table;

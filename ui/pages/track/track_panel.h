@@ -9,6 +9,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QComboBox;
 class QLabel;
@@ -58,6 +59,7 @@ private:
 
     RecordBook& m_book;
     const Theme& m_theme;
+    std::shared_ptr<std::optional<TrackSummary>> m_found; ///< by the work under way, read once it is done
     std::shared_ptr<const TrackSummary> m_summary;
     bool m_isStale = true;
     Date m_asOf{};

@@ -123,7 +123,7 @@ QWidget* TrackPanel::missSide()
     m_misses->setResizeMode(QListView::Adjust);
     m_misses->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_misses->setMinimumHeight(leastMisses * fontMetrics().height());
-    m_noMisses->setText(tr("None: no forecast that was told leaned the wrong way."));
+    m_noMisses->setText(tr("None: no settled forecast leaned the wrong way."));
     m_noMisses->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);

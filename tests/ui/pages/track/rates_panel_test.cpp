@@ -130,6 +130,8 @@ TEST_F(RatesPanelTest, CanBeCancelled)
     EXPECT_TRUE(QTest::qWaitFor([this] { return state().startsWith(u"Cancelled"_s); }, 30'000));
     EXPECT_EQ(table().rowCount(), 0);
     EXPECT_TRUE(button(u"learn"_s).isEnabled());
+    learn();
+    EXPECT_GT(table().rowCount(), 0) << "and begun again";
 }
 
 } // namespace padside::test

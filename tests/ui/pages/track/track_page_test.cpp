@@ -85,7 +85,7 @@ TEST_F(TrackPageTest, ThePlotShowsTheHorizonChosen)
     EXPECT_FALSE(plot.accessibleDescription().isEmpty());
     horizon.setCurrentIndex(3);
     EXPECT_TRUE(plot.plot().points.empty());
-    EXPECT_EQ(plot.accessibleDescription(), u"None of these forecasts has been told yet."_s);
+    EXPECT_EQ(plot.accessibleDescription(), u"None of these forecasts has been settled yet."_s);
 }
 
 TEST_F(TrackPageTest, AMissOpensItsUnit)
@@ -98,8 +98,8 @@ TEST_F(TrackPageTest, AMissOpensItsUnit)
     const auto kept = m_store->forecasts().of(unit);
     const auto safe = std::ranges::find_if(kept, [&](const KeptForecast& one) {
         const Part* part = partOfZone(record, one.zoneId);
-        return one.grade == Grade::sound && one.chances[2] < 0.2 && part != nullptr && !part->removedOn
-            && one.on + std::chrono::days(700) < m_book->today();
+        return one.on == kept.back().on && one.grade == Grade::sound && one.chances[0] < 0.2 && part != nullptr
+            && !part->removedOn;
     });
     ASSERT_NE(safe, kept.end());
     ASSERT_TRUE(log.see({safe->zoneId, Phase::asFound, {}}, Grade::spent));
