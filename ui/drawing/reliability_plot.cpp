@@ -29,8 +29,7 @@ QRectF frameIn(const QRectF& area, const ReliabilityPlot& plot, const QFontMetri
     const double above = letters.height() + 8;
     const double below = 2 * letters.height() + 10;
     const double right = letters.horizontalAdvance(plot.shown(1)) / 2 + 4;
-    const double side
-        = std::max(40.0, std::min(area.width() - left - right, area.height() - above - below));
+    const double side = std::max(40.0, std::min(area.width() - left - right, area.height() - above - below));
     return {area.left() + left, area.top() + above, side, side};
 }
 
@@ -51,9 +50,9 @@ void paintGrid(QPainter& painter, const QRectF& frame, const ReliabilityPlot& pl
     painter.setPen(theme.ink);
     painter.drawText(QPointF(frame.left(), frame.top() - letters.descent() - 4), plot.cameName);
     const double width = letters.horizontalAdvance(plot.saidName);
-    painter.drawText(
-        QPointF(std::max(frame.left(), frame.right() - width), frame.bottom() + letters.height() + letters.ascent() + 5),
-        plot.saidName);
+    painter.drawText(QPointF(std::max(frame.left(), frame.right() - width),
+                             frame.bottom() + letters.height() + letters.ascent() + 5),
+                     plot.saidName);
 }
 
 void paintDiagonal(QPainter& painter, const QRectF& frame, const ReliabilityPlot& plot, const Theme& theme)

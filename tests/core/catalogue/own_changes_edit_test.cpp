@@ -124,9 +124,9 @@ TEST(EditingOwnChanges, KeepsALearntLifeAndPutsOursBack)
 TEST(EditingOwnChanges, ALearntLifeIsAlwaysOneACatalogueTakes)
 {
     for (const double life : {0.0123, 0.1, 7.77777, 199.99, 12345.0}) {
-        for (const std::array<double, 4>& shares : {std::array{0.9999, 0.00005, 0.00003, 0.00002},
-                                                    std::array{1.0 / 3, 1.0 / 3, 1.0 / 6, 1.0 / 6},
-                                                    std::array{0.00001, 0.00001, 0.49999, 0.49999}}) {
+        for (const std::array<double, 4>& shares :
+             {std::array{0.9999, 0.00005, 0.00003, 0.00002}, std::array{1.0 / 3, 1.0 / 3, 1.0 / 6, 1.0 / 6},
+              std::array{0.00001, 0.00001, 0.49999, 0.49999}}) {
             OwnChanges own = changes();
             own.setLearntLife("fins", false, {life, shares, *parseDate("2026-11-26")});
             const auto catalogue = own.catalogue();

@@ -110,9 +110,9 @@ QVariant HorizonModel::headerData(int section, Qt::Orientation orientation, int 
 {
     if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
-    const std::array<QString, columns> names{tr("Spent within"), tr("Settled"),       tr("Zones"),   tr("Found spent"),
-                                             tr("Expected"),     tr("Brier"),      tr("of share"), tr("Better"),
-                                             tr("Log"),          tr("of share"),   tr("Better"),  tr("Waiting"),
+    const std::array<QString, columns> names{tr("Spent within"), tr("Settled"),  tr("Zones"),    tr("Found spent"),
+                                             tr("Expected"),     tr("Brier"),    tr("of share"), tr("Better"),
+                                             tr("Log"),          tr("of share"), tr("Better"),   tr("Waiting"),
                                              tr("Never settled")};
     const std::array<QString, columns> meanings{
         tr("How far ahead it was said, from the day of the visit"),
@@ -127,7 +127,8 @@ QVariant HorizonModel::headerData(int section, Qt::Orientation orientation, int 
         tr("The log score of always saying the share that was found spent"),
         tr("How much better the log score is than that of the share; below 0 it is worse"),
         tr("Their day is to come, or nobody has looked since"),
-        tr("Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it otherwise")};
+        tr("Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it "
+           "otherwise")};
     if (role == Qt::DisplayRole)
         return names[static_cast<std::size_t>(section)];
     if (role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole)

@@ -5,6 +5,7 @@
 
 #include "core/catalogue/own_changes.h"
 #include "core/outlook/kind_lesson.h"
+#include "ui/drawing/theme.h"
 
 #include <QWidget>
 
@@ -29,7 +30,7 @@ class RatesPanel : public QWidget
 {
     Q_OBJECT
 public:
-    explicit RatesPanel(RecordBook& book, QWidget* parent = nullptr);
+    RatesPanel(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
 
     [[nodiscard]] const RatesModel& model() const { return *m_model; }
 
@@ -39,10 +40,12 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void makeLayout();
     void makeTable();
+    void fitTable(); ///< to the letters and sizes that are worn
     void connectParts();
     void showInUse();
     void learn();
@@ -55,6 +58,7 @@ private:
     void sayCurrent();
 
     RecordBook& m_book;
+    const Theme& m_theme;
     std::shared_ptr<std::optional<std::vector<KindLesson>>> m_found; ///< by the work under way, read once it is done
     RatesModel* m_model;
     WorkStrip* m_work;

@@ -150,15 +150,16 @@ void TrackPanel::sayVerdict()
     if (m_summary->keptSince) {
         m_since->setText(
             tr("Forecasts are kept since %1, each time a visit is closed: %2 by now. They stay as they were said; none "
-               "was made up afterwards for an older visit. One counts once its day is past and a later visit has settled it.")
+               "was made up afterwards for an older visit. One counts once its day is past and a later visit has "
+               "settled it.")
                 .arg(m_book.speaker().shownDate(*m_summary->keptSince),
                      number(static_cast<double>(m_summary->forecasts))));
     } else {
-        m_since->setText(
-            tr("When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within "
-               "half a year, one, two and five years. The visits after that tell whether it was right; half a year "
-               "after the first closing there is something to see here. Nothing is made up for visits closed before: "
-               "forecasts that know what came are worth nothing."));
+        m_since->setText(tr(
+            "When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within "
+            "half a year, one, two and five years. The visits after that tell whether it was right; half a year "
+            "after the first closing there is something to see here. Nothing is made up for visits closed before: "
+            "forecasts that know what came are worth nothing."));
     }
 }
 
@@ -169,7 +170,8 @@ void TrackPanel::sayRanges()
     QStringList said;
     if (range.settled() > 0) {
         said << tr("Ranges of dates whose later end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent "
-                   "before, %5 were not spent yet; %6 can't be settled, because an end lies between two visits or the zone "
+                   "before, %5 were not spent yet; %6 can't be settled, because an end lies between two visits or the "
+                   "zone "
                    "was renewed in time.")
                     .arg(count(range.inside), count(range.settled()),
                          percent(static_cast<double>(range.inside) / static_cast<double>(range.settled())),

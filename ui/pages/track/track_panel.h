@@ -41,9 +41,11 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void makeLayout();
+    void fitLetters(); ///< to those that are worn
     [[nodiscard]] QWidget* plotSide();
     [[nodiscard]] QWidget* missSide();
     void connectParts();

@@ -63,8 +63,7 @@ TEST_F(TrackPageTest, TheVerdictOnTopIsThatOfTheRecord)
 {
     EXPECT_EQ(verdict(), m_book->speaker().said(panel().summary()->verdict.sentence));
     EXPECT_FALSE(verdict().isEmpty());
-    EXPECT_TRUE(part<QLabel>(u"since"_s).text().contains(
-        m_book->speaker().shownDate(*panel().summary()->keptSince)));
+    EXPECT_TRUE(part<QLabel>(u"since"_s).text().contains(m_book->speaker().shownDate(*panel().summary()->keptSince)));
     const Scores& halfYear = panel().summary()->horizons[0];
     EXPECT_GT(halfYear.settled, 0U) << "two years of visits";
     const auto* model = part<QTableView>(u"horizons"_s).model();
@@ -153,7 +152,12 @@ TEST(TrackPageOfAnEmptyFile, SaysWhenThereWillBeSomething)
     const Catalogue catalogue = Catalogue::load(shippedCatalogue()).value();
     IdMaker ids([] { return std::int64_t{1'795'600'000'000}; }, 7);
     RecordBook book(*store, catalogue, ids,
-                    {[] { return Instant{*parseDate("2026-11-25"), {}}; }, QLocale::c(), UnitSystem::metric, {}});
+                    {[] {
+                         return Instant{*parseDate("2026-11-25"), {}};
+                     },
+                     QLocale::c(),
+                     UnitSystem::metric,
+                     {}});
     TrackPage page(book, Theme::light());
     page.resize(1280, 760);
     page.show();
