@@ -16,9 +16,8 @@ namespace {
 UnitRecord asKnownAt(const UnitRecord& record, const Instant& closing)
 {
     UnitRecord known = record;
-    std::erase_if(known.findings, [&](const Finding& finding) {
-        return finding.correction && finding.enteredAt.utc > closing.utc;
-    });
+    std::erase_if(known.findings,
+                  [&](const Finding& finding) { return finding.correction && finding.enteredAt.utc > closing.utc; });
     return known;
 }
 

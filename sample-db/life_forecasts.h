@@ -13,7 +13,7 @@ namespace padside {
 
 /// What was foretold at the closing of each visit, in the order of `life.record.visits`; nothing for an open one. Only
 /// what was entered by then counts: neither later visits nor later corrections.
-[[nodiscard]] std::vector<std::vector<KeptForecast>>
-lifeForecasts(const UnitLife& life, const Catalogue& catalogue, const OutlookModel& model);
+[[nodiscard]] std::vector<std::vector<KeptForecast>> lifeForecasts(const UnitLife& life, const Catalogue& catalogue,
+                                                                   const OutlookModel& model);
 
 } // namespace padside

@@ -77,7 +77,8 @@ void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, c
 {
     const UnitRecord& record = life.record;
     const std::vector<MadePhoto> made = developed(life.orders);
-    const auto forecasts = lifeForecasts(life, catalogue, model);
+    const auto forecasts = life.block == 0 ? lifeForecasts(life, catalogue, model)
+                                           : std::vector<std::vector<KeptForecast>>(record.visits.size());
     store.sites().addUnit(record.unit);
     for (const Part& part : record.parts)
         store.sites().addPart(part);

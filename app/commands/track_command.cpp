@@ -18,13 +18,13 @@ namespace {
 
 using TrackRow = nlohmann::ordered_json;
 
-const std::vector<std::string> trackKeys{"of",         "horizon_months", "from",          "to",
-                                         "settled",    "zones",          "spent",         "expected",
-                                         "waiting",    "untold",         "mean_forecast", "observed",
-                                         "low",        "high",           "brier",         "brier_of_base",
-                                         "brier_skill", "log_score",     "log_of_base",   "log_skill",
-                                         "base_rate",  "standard_error", "deviation",     "unit",
-                                         "said_on",    "chance",         "told_on",       "says"};
+const std::vector<std::string> trackKeys{"of",          "horizon_months", "from",          "to",
+                                         "settled",     "zones",          "spent",         "expected",
+                                         "waiting",     "untold",         "mean_forecast", "observed",
+                                         "low",         "high",           "brier",         "brier_of_base",
+                                         "brier_skill", "log_score",      "log_of_base",   "log_skill",
+                                         "base_rate",   "standard_error", "deviation",     "unit",
+                                         "said_on",     "chance",         "told_on",       "says"};
 
 TrackRow numberOrNull(const std::optional<double>& number)
 {
@@ -175,7 +175,7 @@ int printTrack(const AskedOfFile& words, const CommandSurroundings& surroundings
 
     Answer answer{{{"of", "OF"},
                    {"horizon_months", "MONTHS"},
-                   {"settled", "TOLD"},
+                   {"settled", "SETTLED"},
                    {"spent", "SPENT"},
                    {"shown_expected", "EXPECTED"},
                    {"shown_brier", "BRIER"},

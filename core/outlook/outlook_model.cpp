@@ -13,7 +13,8 @@ namespace padside {
 
 namespace {
 
-/// The median life of a part: it is whole as long as all its zones are, so each is spent by then with 1 - 0.5^(1/zones).
+/// The median life of a part: it is whole as long as all its zones are, so each is spent by then with 1 -
+/// 0.5^(1/zones).
 double partLife(const Rates& rates, std::size_t zones, const std::shared_ptr<const Pace>& pace)
 {
     const double chance = -std::expm1(-std::log(2.0) / static_cast<double>(zones));

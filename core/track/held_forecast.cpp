@@ -26,8 +26,8 @@ bool isSight(const TrailStep& step)
 
 bool endsLife(const TrailStep& step)
 {
-    return step.event == TrailEvent::cleaned || step.event == TrailEvent::repaired
-        || step.event == TrailEvent::madeGood || step.event == TrailEvent::renewed;
+    return step.event == TrailEvent::cleaned || step.event == TrailEvent::repaired || step.event == TrailEvent::madeGood
+        || step.event == TrailEvent::renewed;
 }
 
 /// Whether it was found spent by then and nothing was done about it.

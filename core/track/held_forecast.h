@@ -56,8 +56,7 @@ struct HeldForecast
 /// is one that is no longer in the record. Visits of the forecast's own day say nothing of it. "Seen not spent" is a
 /// grade from 1 to 4; "not seen" settles nothing, even where the unit ran. Only a grade 5 says "spent": why a part was
 /// taken out is a person's own words, and parts are taken out for many reasons.
-[[nodiscard]] std::vector<HeldForecast> holdForecasts(const UnitRecord& record,
-                                                      std::span<const KeptForecast> forecasts,
+[[nodiscard]] std::vector<HeldForecast> holdForecasts(const UnitRecord& record, std::span<const KeptForecast> forecasts,
                                                       const Catalogue& catalogue, Date today);
 
 } // namespace padside

@@ -120,19 +120,24 @@ void TrackRecord::addRange(const HeldForecast& held)
     for (std::size_t end = 0; end < ends.size(); ++end)
         enter(m_ends[end], rangeChances[end], ends[end] ? held.by(*ends[end]) : Outcome::waiting);
 
-    const Outcome late = forecast.late ? held.by(*forecast.late) : Outcome::waiting;
-    if (late == Outcome::waiting) {
+    switch (forecast.late ? held.by(*forecast.late) : Outcome::waiting) {
+    case Outcome::waiting:
         ++m_range.waiting;
-    } else if (late == Outcome::notSpent) {
+        return;
+    case Outcome::untold:
+        ++m_range.untold;
+        return;
+    case Outcome::notSpent:
         ++m_range.after;
-    } else if (late == Outcome::untold) {
-        ++m_range.untold;
-    } else if (*held.spentOn <= *forecast.early) {
-        ++m_range.before;
-    } else if (held.notSpentOn.value_or(forecast.on) >= *forecast.early) {
-        ++m_range.inside;
-    } else {
-        ++m_range.untold;
+        return;
+    case Outcome::spent:
+        if (*held.spentOn <= *forecast.early)
+            ++m_range.before;
+        else if (held.notSpentOn.value_or(forecast.on) >= *forecast.early)
+            ++m_range.inside;
+        else
+            ++m_range.untold;
+        return;
     }
 }
 

@@ -104,8 +104,7 @@ public:
     explicit TrackRecord(std::size_t mostMisses = 20);
 
     /// Holds a unit's forecasts against its record (see holdForecasts()); each unit once.
-    void add(const UnitRecord& record, std::span<const KeptForecast> forecasts, const Catalogue& catalogue,
-             Date today);
+    void add(const UnitRecord& record, std::span<const KeptForecast> forecasts, const Catalogue& catalogue, Date today);
 
     [[nodiscard]] TrackSummary summary(const TrackLimits& limits) const;
 

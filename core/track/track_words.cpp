@@ -71,18 +71,19 @@ TrackVerdict withoutEnough(const TrackSummary& summary, const TrackLimits& limit
     if (scores.settled == 0 && summary.nextDue) {
         return {TrackVerdictKind::nothingDue,
                 {},
-                {PADSIDE_SAY("Nothing can be told yet: the next forecasts come due on {0}, and are told by the first "
-                             "visit after that."),
+                {PADSIDE_SAY("Nothing can be said yet: the next forecasts come due on {0}; the first visit after "
+                             "that settles them."),
                  {*summary.nextDue}},
                 {}};
     }
-    return {TrackVerdictKind::tooFew,
-            fullest,
-            {PADSIDE_SAY("Too few to say: {0} forecasts about {1} zones have been told by later visits; at least {2} "
-                         "about {3} zones are needed."),
-             {counted(scores.settled), counted(scores.zones), Number{limits.leastSettled, 0},
-              Number{limits.leastZones, 0}}},
-            {}};
+    return {
+        TrackVerdictKind::tooFew,
+        fullest,
+        {PADSIDE_SAY("Too few to say: {0} forecasts about {1} zones have been settled by later visits; at least {2} "
+                     "about {3} zones are needed."),
+         {counted(scores.settled), counted(scores.zones), Number{limits.leastSettled, 0},
+          Number{limits.leastZones, 0}}},
+        {}};
 }
 
 Sentence verdictSentence(TrackVerdictKind kind, std::vector<Argument> arguments)
@@ -133,7 +134,7 @@ std::vector<Sentence> reasonsOf(const Scores& scores, const TrackLimits& limits)
                            {}});
     }
     if (scores.untold > 0) {
-        reasons.push_back({PADSIDE_SAY("{0} more will never be told: the zone was replaced, made good or cleaned in "
+        reasons.push_back({PADSIDE_SAY("{0} more will never be settled: the zone was replaced, made good or cleaned in "
                                        "time, or the day lies between two visits that found it otherwise. Work in "
                                        "time takes out more of the bad ones, which makes forecasts look too gloomy."),
                            {counted(scores.untold)}});
@@ -153,14 +154,15 @@ Word horizonWord(std::size_t horizon)
 Sentence missSentence(const Miss& miss, const HeldForecast& held, const UnitRecord& record, const Catalogue& catalogue)
 {
     const Part* part = findPart(record, miss.partId);
-    std::vector<Argument> subject
-        = part != nullptr ? subjectOf(record, catalogue, *part, findZone(record, miss.zoneId)) : std::vector<Argument>{};
+    std::vector<Argument> subject = part != nullptr ? subjectOf(record, catalogue, *part, findZone(record, miss.zoneId))
+                                                    : std::vector<Argument>{};
     std::vector<Argument> rest{percent(miss.chance), horizonWord(miss.horizon), miss.on, miss.toldOn,
                                std::int64_t{std::lround(yearsBetween(miss.on, miss.toldOn) * 12)}};
     if (miss.spent) {
-        return about(std::move(subject),
-                     PADSIDE_SAY("{0}{1}, {2}: {3} % within {4} was said on {5}; found spent on {6}, after {7} months."),
-                     std::move(rest));
+        return about(
+            std::move(subject),
+            PADSIDE_SAY("{0}{1}, {2}: {3} % within {4} was said on {5}; found spent on {6}, after {7} months."),
+            std::move(rest));
     }
     rest.emplace_back(std::int64_t{held.lastGrade ? numeral(*held.lastGrade) : 0});
     rest.emplace_back(Word{held.lastGrade ? std::string(wordOf(*held.lastGrade)) : std::string()});

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/store/forecast_book.h"
 #include "core/store/photo_files.h"
 #include "core/store/site_book.h"
 #include "core/store/verify.h"
@@ -49,6 +50,27 @@ TEST(Sample, HasTheTownOfTheIssueInItsNumbers)
     EXPECT_EQ(years.size(), 8U);
     EXPECT_EQ(refrigerants, (std::set<std::string>{"R-22", "R-32", "R-410A", "R-454B"}));
     EXPECT_EQ(kinds.size(), 2U);
+}
+
+TEST(Sample, KeepsWhatWasForetoldAtEachClosing)
+{
+    std::size_t forecasts = 0;
+    for (const UnitRecord& record : plainSample().records()) {
+        std::set<VisitId> foretold;
+        for (const KeptForecast& one : plainSample().store->forecasts().of(record.unit.id)) {
+            foretold.insert(one.visitId);
+            const Part* part = partOfZone(record, one.zoneId);
+            ASSERT_NE(part, nullptr);
+            EXPECT_TRUE(!part->fittedOn || *part->fittedOn <= one.on) << "a part that was not there yet";
+            EXPECT_TRUE(!part->removedOn || *part->removedOn > one.on) << "a part that was gone";
+            ++forecasts;
+        }
+        for (const Visit& visit : record.visits) {
+            const bool retiredThen = record.unit.retiredOn && *record.unit.retiredOn <= visit.on;
+            EXPECT_EQ(foretold.contains(visit.id), !visit.isOpen() && !retiredThen) << record.unit.tag;
+        }
+    }
+    EXPECT_GT(forecasts, 5000U);
 }
 
 TEST(Sample, IsFoundSoundByVerify)

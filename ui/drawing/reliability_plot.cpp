@@ -15,6 +15,7 @@ namespace {
 constexpr int fifths = 5;
 constexpr double leastDot = 3; ///< radius in px
 constexpr double largestDot = 10;
+constexpr double lessBelow = 0.6; ///< where the word in the lower half stands: dots are mostly below it
 constexpr double barEnd = 4; ///< half the width of what closes a bar
 
 QPointF placeOf(const QRectF& frame, double said, double came)
@@ -28,8 +29,7 @@ QRectF frameIn(const QRectF& area, const ReliabilityPlot& plot, const QFontMetri
     const double above = letters.height() + 8;
     const double below = 2 * letters.height() + 10;
     const double right = letters.horizontalAdvance(plot.shown(1)) / 2 + 4;
-    const double side
-        = std::max(40.0, std::min(area.width() - left - right, area.height() - above - below));
+    const double side = std::max(40.0, std::min(area.width() - left - right, area.height() - above - below));
     return {area.left() + left, area.top() + above, side, side};
 }
 
@@ -50,9 +50,9 @@ void paintGrid(QPainter& painter, const QRectF& frame, const ReliabilityPlot& pl
     painter.setPen(theme.ink);
     painter.drawText(QPointF(frame.left(), frame.top() - letters.descent() - 4), plot.cameName);
     const double width = letters.horizontalAdvance(plot.saidName);
-    painter.drawText(
-        QPointF(std::max(frame.left(), frame.right() - width), frame.bottom() + letters.height() + letters.ascent() + 5),
-        plot.saidName);
+    painter.drawText(QPointF(std::max(frame.left(), frame.right() - width),
+                             frame.bottom() + letters.height() + letters.ascent() + 5),
+                     plot.saidName);
 }
 
 void paintDiagonal(QPainter& painter, const QRectF& frame, const ReliabilityPlot& plot, const Theme& theme)
@@ -61,11 +61,11 @@ void paintDiagonal(QPainter& painter, const QRectF& frame, const ReliabilityPlot
     painter.drawLine(placeOf(frame, 0, 0), placeOf(frame, 1, 1));
     const QFontMetricsF letters(painter.font());
     painter.setPen(theme.softInk);
-    const double half = frame.width() * 0.62;
+    const double half = frame.width() * lessBelow - 16;
     painter.drawText(placeOf(frame, 0, 1) + QPointF(8, letters.ascent() + 6),
                      letters.elidedText(plot.moreCame, Qt::ElideRight, half));
-    const QString less = letters.elidedText(plot.lessCame, Qt::ElideRight, half);
-    painter.drawText(placeOf(frame, 1, 0) + QPointF(-8 - letters.horizontalAdvance(less), -letters.descent() - 6), less);
+    const QString less = letters.elidedText(plot.lessCame, Qt::ElideRight, frame.width() * (1 - lessBelow) - 4);
+    painter.drawText(placeOf(frame, 1, lessBelow) + QPointF(-8 - letters.horizontalAdvance(less), 0), less);
 }
 
 void paintPoint(QPainter& painter, const QRectF& frame, const ReliabilityPoint& point, double radius,
@@ -84,9 +84,9 @@ void paintPoint(QPainter& painter, const QRectF& frame, const ReliabilityPoint& 
     const QFontMetricsF letters(painter.font());
     const QString count = QString::number(point.count);
     const double width = letters.horizontalAdvance(count);
-    QPointF where = high + QPointF(-width / 2, -4);
+    QPointF where(at.x() - width / 2, std::min(high.y(), at.y() - radius) - 4);
     if (where.y() - letters.ascent() < frame.top())
-        where = low + QPointF(-width / 2, letters.ascent() + 4);
+        where.setY(std::max(low.y(), at.y() + radius) + letters.ascent() + 4);
     if (where.y() > frame.bottom())
         where = at + QPointF(radius + 4, letters.ascent() / 2);
     where.setX(std::clamp(where.x(), frame.left() + 2, std::max(frame.left() + 2, frame.right() - width - 2)));

@@ -12,7 +12,8 @@
 namespace padside {
 
 /// Where in the window the person is: a unit's page, one of its visits or that visit's summary, the season, the
-/// fleet, the track record or the rates beside it. The unit is the one chosen in the list, also where the list is hidden.
+/// fleet, the track record or the rates beside it. The unit is the one chosen in the list, also where the list is
+/// hidden.
 struct Place
 {
     enum class Page { unit, visit, summary, season, fleet, track, rates };

@@ -110,7 +110,7 @@ TEST(EditingOwnChanges, KeepsALearntLifeAndPutsOursBack)
     ASSERT_TRUE(catalogue) << say(catalogue.error().what);
     const OutlookOfKind& pad = catalogue->outlook().kinds.at("pad");
     EXPECT_NEAR(*pad.medianLifeYears, 12.3, 1e-12) << "three figures";
-    EXPECT_NEAR((*pad.gradeShares)[0], 0.4322, 1e-12);
+    EXPECT_NEAR((*pad.gradeShares)[0], 0.4321, 1e-12) << "they add up to one";
     EXPECT_EQ(pad.learntOn, parseDate("2026-11-26"));
     EXPECT_EQ(pad.soilingLifeYears, 2.5);
     EXPECT_EQ(pad.soilingLearntOn, parseDate("2026-11-27"));
@@ -124,9 +124,9 @@ TEST(EditingOwnChanges, KeepsALearntLifeAndPutsOursBack)
 TEST(EditingOwnChanges, ALearntLifeIsAlwaysOneACatalogueTakes)
 {
     for (const double life : {0.0123, 0.1, 7.77777, 199.99, 12345.0}) {
-        for (const std::array<double, 4>& shares : {std::array{0.9999, 0.00005, 0.00003, 0.00002},
-                                                    std::array{1.0 / 3, 1.0 / 3, 1.0 / 6, 1.0 / 6},
-                                                    std::array{0.00001, 0.00001, 0.49999, 0.49999}}) {
+        for (const std::array<double, 4>& shares :
+             {std::array{0.9999, 0.00005, 0.00003, 0.00002}, std::array{1.0 / 3, 1.0 / 3, 1.0 / 6, 1.0 / 6},
+              std::array{0.00001, 0.00001, 0.49999, 0.49999}}) {
             OwnChanges own = changes();
             own.setLearntLife("fins", false, {life, shares, *parseDate("2026-11-26")});
             const auto catalogue = own.catalogue();

@@ -86,7 +86,10 @@ TEST_F(HeldForecastOfCrown, ADayBetweenTwoVisitsThatFoundItOtherwiseIsNeverTold)
 
 TEST_F(HeldForecastOfCrown, WorkThatMakesItBetterEndsWhatTheForecastSpokeOf)
 {
-    m_unit.visit("2021-05-01").graded("crown", 4).treated("crown", TreatmentKind::repair).graded("crown", 2, Phase::asLeft);
+    m_unit.visit("2021-05-01")
+        .graded("crown", 4)
+        .treated("crown", TreatmentKind::repair)
+        .graded("crown", 2, Phase::asLeft);
     m_unit.visit("2025-06-01").graded("crown", 5);
     EXPECT_EQ(outcome("2025-07-01", oneYear), Outcome::notSpent) << "seen before the work";
     EXPECT_EQ(outcome("2025-07-01", twoYears), Outcome::untold);
@@ -95,7 +98,10 @@ TEST_F(HeldForecastOfCrown, WorkThatMakesItBetterEndsWhatTheForecastSpokeOf)
 
 TEST_F(HeldForecastOfCrown, PaintEndsNothing)
 {
-    m_unit.visit("2020-11-01").graded("crown", 3).treated("crown", TreatmentKind::brushAndCoat).graded("crown", 2, Phase::asLeft);
+    m_unit.visit("2020-11-01")
+        .graded("crown", 3)
+        .treated("crown", TreatmentKind::brushAndCoat)
+        .graded("crown", 2, Phase::asLeft);
     m_unit.visit("2022-06-01").graded("crown", 2);
     EXPECT_EQ(outcome("2022-07-01", twoYears), Outcome::notSpent);
 }

@@ -180,7 +180,8 @@ TEST_F(TrackRecordOf, TheOrderOfUnitsDoesNotMatter)
     ASSERT_EQ(forth.summary(limits).misses.size(), 2U);
     for (std::size_t i = 0; i < 2; ++i)
         EXPECT_EQ(forth.summary(limits).misses[i].sentence, back.summary(limits).misses[i].sentence);
-    EXPECT_NEAR(forth.summary(limits).horizons[withinAYear].brier, back.summary(limits).horizons[withinAYear].brier, 1e-15);
+    EXPECT_NEAR(forth.summary(limits).horizons[withinAYear].brier, back.summary(limits).horizons[withinAYear].brier,
+                1e-15);
 }
 
 } // namespace padside

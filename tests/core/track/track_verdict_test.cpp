@@ -36,8 +36,7 @@ TEST(TrackVerdict, WithoutForecastsItSaysSinceWhenTheyAreKept)
 {
     const TrackVerdict verdict = trackVerdict(TrackSummary{}, limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::nothingKept);
-    EXPECT_EQ(say(verdict.sentence),
-              "No forecasts are kept yet: from now on they are, each time a visit is closed.");
+    EXPECT_EQ(say(verdict.sentence), "No forecasts are kept yet: from now on they are, each time a visit is closed.");
 }
 
 TEST(TrackVerdict, BeforeTheFirstDayItNamesThatDay)
@@ -48,16 +47,17 @@ TEST(TrackVerdict, BeforeTheFirstDayItNamesThatDay)
     const TrackVerdict verdict = trackVerdict(summary, limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::nothingDue);
     EXPECT_EQ(say(verdict.sentence),
-              "Nothing can be told yet: the next forecasts come due on 2027-05-20, and are told by the first visit "
-              "after that.");
+              "Nothing can be said yet: the next forecasts come due on 2027-05-20; the first visit after that settles "
+              "them.");
 }
 
 TEST(TrackVerdict, FewForecastsAreTooFewHoweverGood)
 {
     const TrackVerdict verdict = trackVerdict(summaryOf(0, scored(49, 0.1, 5)), limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::tooFew);
-    EXPECT_EQ(say(verdict.sentence), "Too few to say: 49 forecasts about 49 zones have been told by later visits; at "
-                                     "least 50 about 20 zones are needed.");
+    EXPECT_EQ(say(verdict.sentence),
+              "Too few to say: 49 forecasts about 49 zones have been settled by later visits; at "
+              "least 50 about 20 zones are needed.");
 }
 
 TEST(TrackVerdict, ManyForecastsOfFewZonesAreTooFew)
@@ -91,8 +91,9 @@ TEST(TrackVerdict, FewerSpentThanExpectedIsTooGloomyAndMoreIsTooHopeful)
 {
     const TrackVerdict gloomy = trackVerdict(summaryOf(1, scored(100, 0.3, 10)), limits);
     EXPECT_EQ(gloomy.kind, TrackVerdictKind::tooGloomy);
-    EXPECT_EQ(say(gloomy.sentence), "Too gloomy so far: of 100 forecasts for one year, 30 were expected to be found "
-                                    "spent and 10 were.");
+    EXPECT_EQ(say(gloomy.sentence),
+              "Too gloomy so far: of 100 forecasts for one year, 30 were expected to be found "
+              "spent and 10 were.");
     EXPECT_EQ(say(gloomy.reasons.front()),
               "The difference is 4.4 times its standard error; up to 2 it may well be chance.");
     EXPECT_EQ(trackVerdict(summaryOf(1, scored(100, 0.3, 50)), limits).kind, TrackVerdictKind::tooHopeful);

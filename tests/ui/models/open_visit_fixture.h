@@ -6,6 +6,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/record/unit.h" // before id.h, for moc
 #include "core/store/store.h"
+#include "tests/support/small_catalogue.h"
 #include "ui/models/record_book.h"
 #include "ui/models/visit_log.h"
 
@@ -23,7 +24,7 @@ protected:
 
     QTemporaryDir m_folder;
     std::unique_ptr<Store> m_store;
-    Catalogue m_catalogue;
+    Catalogue m_catalogue = smallCatalogue();
     IdMaker m_ids;
     RecordBook m_book;
     VisitLog m_log;

@@ -8,9 +8,12 @@
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/fleet_reviewer.h"
+#include "ui/models/visit_log.h"
 #include "ui/pages/paper/page_preview.h"
 #include "ui/pages/paper/paper_work.h"
 #include "ui/pages/paper/print_page.h"
+#include "ui/pages/track/rates_panel.h"
+#include "ui/pages/track/track_panel.h"
 #include "ui/shell/main_window.h"
 
 #include <QAbstractEventDispatcher>
@@ -171,6 +174,29 @@ TEST_F(EventLoopTest, TheWindowAnswersWhileTheSeasonIsWorkedOut)
 {
     const auto* fleet = m_window.findChild<FleetReviewer*>();
     judge("showing the season", longestStretch([&] { m_window.showSeason(); }, [&] { return !fleet->isRunning(); }));
+}
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileAVisitIsClosedAndItsForecastsAreKept)
+{
+    const UnitId unit = units().front();
+    m_window.startVisit(unit, VisitReason::fall); // a visit is closed on its own page
+    VisitLog log(*m_book);
+    ASSERT_TRUE(log.turnTo(m_store->visits().openVisitOf(unit).value().id));
+    judge("closing a visit", longestStretch([&] { EXPECT_TRUE(log.close()); }));
+}
+
+TEST_F(EventLoopTest, TheWindowAnswersWhileOldForecastsAreHeldAgainstTheRecordAndRatesAreLearned)
+{
+    const auto panel = [this] { return m_window.findChild<TrackPanel*>(); };
+    judge("showing the track record",
+          longestStretch([&] { m_window.showTrack(); }, [&] { return panel()->summary() != nullptr; }));
+    m_window.showTrack(true);
+    bool learnt = false;
+    const auto* rates = m_window.findChild<RatesPanel*>();
+    QObject::connect(rates, &RatesPanel::learnt, rates, [&learnt] { learnt = true; });
+    judge("learning rates",
+          longestStretch([&] { rates->findChild<QPushButton*>(QStringLiteral("learn"))->click(); },
+                         [&] { return learnt; }));
 }
 
 TEST_F(EventLoopTest, TheWindowAnswersWhileABackupGoesOn)

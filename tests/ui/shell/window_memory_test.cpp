@@ -117,9 +117,8 @@ TEST_F(WindowMemoryTest, DamagedSettingsAreNoObstacle)
 TEST(PlaceText, IsReadBackAsItWasWritten)
 {
     IdMaker ids([] { return std::int64_t{1'795'600'000'000}; }, 3);
-    for (const auto page :
-         {Place::Page::unit, Place::Page::visit, Place::Page::summary, Place::Page::season, Place::Page::fleet,
-          Place::Page::track, Place::Page::rates}) {
+    for (const auto page : {Place::Page::unit, Place::Page::visit, Place::Page::summary, Place::Page::season,
+                            Place::Page::fleet, Place::Page::track, Place::Page::rates}) {
         const Place place{page, ids.make<UnitId>(), ids.make<VisitId>()};
         EXPECT_EQ(parsePlace(placeText(place)), place);
     }

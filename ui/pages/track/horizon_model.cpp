@@ -10,6 +10,8 @@ namespace padside {
 
 namespace {
 
+constexpr double worstShown = -9.99; ///< where hardly anything came to pass a score may be hundreds of times worse
+
 QString nothing()
 {
     return QStringLiteral("–");
@@ -48,7 +50,8 @@ QString HorizonModel::better(const std::optional<double>& skill) const
 {
     if (!skill)
         return nothing();
-    //: {0} as in "12 %": how much a score is better than that of the plain share; negative where it is worse
+    if (*skill < worstShown)
+        return tr("< %1 %").arg(number(worstShown * 100, 0));
     return tr("%1 %").arg(number(*skill * 100, 0));
 }
 
@@ -107,16 +110,16 @@ QVariant HorizonModel::headerData(int section, Qt::Orientation orientation, int 
 {
     if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
-    const std::array<QString, columns> names{tr("Spent within"), tr("Told"),       tr("Zones"),   tr("Found spent"),
-                                             tr("Expected"),     tr("Brier"),      tr("of share"), tr("Better"),
-                                             tr("Log"),          tr("of share"),   tr("Better"),  tr("Waiting"),
-                                             tr("Never told")};
+    const std::array<QString, columns> names{tr("Spent within"), tr("Settled"),  tr("Zones"),    tr("Found spent"),
+                                             tr("Expected"),     tr("Brier"),    tr("of share"), tr("Better"),
+                                             tr("Log"),          tr("of share"), tr("Better"),   tr("Waiting"),
+                                             tr("Never settled")};
     const std::array<QString, columns> meanings{
         tr("How far ahead it was said, from the day of the visit"),
-        tr("Forecasts whose day is past and that a later visit has told"),
+        tr("Forecasts whose day is past and that a later visit has settled"),
         tr("So many zones they are about"),
-        tr("Of those told"),
-        tr("The sum of the chances of those told"),
+        tr("Of those settled"),
+        tr("The sum of the chances of those settled"),
         tr("Mean square of the chance said less what came; 0 is best"),
         tr("The Brier score of always saying the share that was found spent"),
         tr("How much better the Brier score is than that of the share; below 0 it is worse"),
@@ -124,7 +127,8 @@ QVariant HorizonModel::headerData(int section, Qt::Orientation orientation, int 
         tr("The log score of always saying the share that was found spent"),
         tr("How much better the log score is than that of the share; below 0 it is worse"),
         tr("Their day is to come, or nobody has looked since"),
-        tr("Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it otherwise")};
+        tr("Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it "
+           "otherwise")};
     if (role == Qt::DisplayRole)
         return names[static_cast<std::size_t>(section)];
     if (role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole)

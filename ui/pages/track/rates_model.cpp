@@ -130,9 +130,15 @@ QVariant RatesModel::headerData(int section, Qt::Orientation orientation, int ro
 {
     if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
-    const std::array<QString, columns> names{
-        tr("Part"),    tr("Your records"),          tr("Ours"),                  tr("In use"),         tr("Learned"),
-        tr("Between"), tr("In use, grades 1 to 4"), tr("Learned, grades 1 to 4"), tr("From records")};
+    const std::array<QString, columns> names{tr("Part"),
+                                             tr("Your records"),
+                                             tr("Ours"),
+                                             tr("In use"),
+                                             tr("Learned"),
+                                             tr("Between"),
+                                             tr("In use, grades 1 to 4"),
+                                             tr("Learned, grades 1 to 4"),
+                                             tr("From records")};
     const std::array<QString, columns> meanings{
         tr("The kind of part; dirt on its zones is learned by itself"),
         tr("How many zones taught something, and how many grades were seen of them"),

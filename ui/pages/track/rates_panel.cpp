@@ -13,6 +13,7 @@
 #include "ui/pages/track/rates_words.h"
 #include "ui/pages/track/work_strip.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -21,13 +22,14 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <memory>
+#include <utility>
 
 namespace padside {
 
-RatesPanel::RatesPanel(RecordBook& book, QWidget* parent)
+RatesPanel::RatesPanel(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
+    , m_theme(theme)
     , m_model(new RatesModel(book, this))
     , m_work(new WorkStrip(tr("Learning from your records")))
     , m_table(new QTableView)
@@ -92,6 +94,20 @@ void RatesPanel::makeTable()
     m_table->setMinimumHeight(6 * fontMetrics().height());
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setHighlightSections(false);
+    fitTable();
+}
+
+void RatesPanel::fitTable()
+{
+    m_table->verticalHeader()->setDefaultSectionSize(std::max(fontMetrics().height() + 12, m_theme.size.entry));
+    m_table->resizeColumnsToContents();
+}
+
+void RatesPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        fitTable();
 }
 
 void RatesPanel::connectParts()
@@ -106,6 +122,7 @@ void RatesPanel::connectParts()
     connect(m_model, &RatesModel::choiceChanged, this, &RatesPanel::followChoice);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RatesPanel::sayCurrent);
     LongWork& work = m_work->work();
+    connect(&work, &LongWork::done, this, [this] { take(**std::exchange(m_found, nullptr)); });
     connect(&work, &LongWork::cancelled, this, [this] {
         m_learn->setEnabled(true);
         m_state->setText(tr("Cancelled: nothing was learned, and nothing has changed."));
@@ -145,10 +162,9 @@ void RatesPanel::learn()
     });
     if (!started)
         return;
+    m_found = found;
     m_learn->setEnabled(false);
     m_state->setText(tr("This may take a while; you can go on working meanwhile."));
-    connect(
-        &m_work->work(), &LongWork::done, this, [this, found] { take(**found); }, Qt::SingleShotConnection);
 }
 
 void RatesPanel::take(const std::vector<KindLesson>& lessons)
@@ -176,7 +192,7 @@ void RatesPanel::followChoice()
     m_putBack->setEnabled(mayWrite && std::ranges::any_of(chosen, isInUse));
     m_all->setEnabled(m_model->rowCount() > 0);
     m_all->setText(static_cast<int>(chosen.size()) < m_model->rowCount() || chosen.empty() ? tr("Choose &all")
-                                                                                            : tr("Choose &none"));
+                                                                                           : tr("Choose &none"));
 }
 
 void RatesPanel::sayCurrent()
@@ -211,9 +227,8 @@ void RatesPanel::accept()
     change([this](OwnChanges& changes) {
         for (const KindLesson& lesson : m_model->chosen()) {
             if (lesson.learnt)
-                changes.setLearntLife(
-                    lesson.partKind, lesson.soils,
-                    {lesson.learnt->medianLifeYears, lesson.learnt->gradeShares, m_book.today()});
+                changes.setLearntLife(lesson.partKind, lesson.soils,
+                                      {lesson.learnt->medianLifeYears, lesson.learnt->gradeShares, m_book.today()});
         }
     });
 }

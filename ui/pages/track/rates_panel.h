@@ -5,10 +5,14 @@
 
 #include "core/catalogue/own_changes.h"
 #include "core/outlook/kind_lesson.h"
+#include "ui/drawing/theme.h"
 
 #include <QWidget>
 
 #include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
 
 class QLabel;
 class QPushButton;
@@ -26,7 +30,7 @@ class RatesPanel : public QWidget
 {
     Q_OBJECT
 public:
-    explicit RatesPanel(RecordBook& book, QWidget* parent = nullptr);
+    RatesPanel(RecordBook& book, const Theme& theme, QWidget* parent = nullptr);
 
     [[nodiscard]] const RatesModel& model() const { return *m_model; }
 
@@ -36,10 +40,12 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void makeLayout();
     void makeTable();
+    void fitTable(); ///< to the letters and sizes that are worn
     void connectParts();
     void showInUse();
     void learn();
@@ -52,6 +58,8 @@ private:
     void sayCurrent();
 
     RecordBook& m_book;
+    const Theme& m_theme;
+    std::shared_ptr<std::optional<std::vector<KindLesson>>> m_found; ///< by the work under way, read once it is done
     RatesModel* m_model;
     WorkStrip* m_work;
     QTableView* m_table;

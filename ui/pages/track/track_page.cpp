@@ -17,7 +17,7 @@ TrackPage::TrackPage(RecordBook& book, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_tabs(new QTabWidget)
     , m_record(new TrackPanel(book, theme))
-    , m_rates(new RatesPanel(book))
+    , m_rates(new RatesPanel(book, theme))
 {
     m_tabs->setObjectName(QStringLiteral("track"));
     m_tabs->setDocumentMode(true);

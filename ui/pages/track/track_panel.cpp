@@ -17,6 +17,8 @@
 #include <QListWidget>
 #include <QTableView>
 
+#include <utility>
+
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
@@ -60,6 +62,11 @@ void TrackPanel::connectParts()
         if (unit)
             Q_EMIT unitRequested(UnitId(*unit));
     });
+    connect(&m_work->work(), &LongWork::done, this, [this] {
+        take(**std::exchange(m_found, nullptr));
+        if (m_isStale)
+            start();
+    });
     connect(&m_work->work(), &LongWork::failed, this,
             [this](const Sentence& why) { m_verdict->setText(m_book.speaker().said(why)); });
     connect(&m_work->work(), &LongWork::cancelled, this, [this] {
@@ -98,18 +105,11 @@ void TrackPanel::start()
     });
     if (!started)
         return; // what changed meanwhile is looked at when this work is over
+    m_found = found;
     m_isStale = false;
     m_asOf = file.today;
     if (!m_summary)
         m_verdict->setText(tr("Old forecasts are being held against what was found …"));
-    connect(
-        &m_work->work(), &LongWork::done, this,
-        [this, found] {
-            take(**found);
-            if (m_isStale)
-                start();
-        },
-        Qt::SingleShotConnection);
 }
 
 void TrackPanel::take(const TrackSummary& summary)
@@ -150,15 +150,16 @@ void TrackPanel::sayVerdict()
     if (m_summary->keptSince) {
         m_since->setText(
             tr("Forecasts are kept since %1, each time a visit is closed: %2 by now. They stay as they were said; none "
-               "was made up afterwards for an older visit. One counts once its day is past and a later visit has told.")
+               "was made up afterwards for an older visit. One counts once its day is past and a later visit has "
+               "settled it.")
                 .arg(m_book.speaker().shownDate(*m_summary->keptSince),
                      number(static_cast<double>(m_summary->forecasts))));
     } else {
-        m_since->setText(
-            tr("When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within "
-               "half a year, one, two and five years. The visits after that tell whether it was right; half a year "
-               "after the first closing there is something to see here. Nothing is made up for visits closed before: "
-               "forecasts that know what came are worth nothing."));
+        m_since->setText(tr(
+            "When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within "
+            "half a year, one, two and five years. The visits after that tell whether it was right; half a year "
+            "after the first closing there is something to see here. Nothing is made up for visits closed before: "
+            "forecasts that know what came are worth nothing."));
     }
 }
 
@@ -169,7 +170,8 @@ void TrackPanel::sayRanges()
     QStringList said;
     if (range.settled() > 0) {
         said << tr("Ranges of dates whose later end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent "
-                   "before, %5 were not spent yet; %6 can't be told, because an end lies between two visits or the zone "
+                   "before, %5 were not spent yet; %6 can't be settled, because an end lies between two visits or the "
+                   "zone "
                    "was renewed in time.")
                     .arg(count(range.inside), count(range.settled()),
                          percent(static_cast<double>(range.inside) / static_cast<double>(range.settled())),
@@ -212,7 +214,7 @@ void TrackPanel::showPlot()
                           percent(line.within.high), number(static_cast<double>(line.count)));
     }
     m_plotHint->setText(lines.isEmpty()
-                            ? tr("None of these forecasts has been told yet.")
+                            ? tr("None of these forecasts has been settled yet.")
                             : tr("A dot for each tenth of the chances, with the number of forecasts; the bars are two "
                                  "standard errors. On the dashed line as many were spent as was said."));
     m_plot->setToolTip(lines.join(u'\n'));

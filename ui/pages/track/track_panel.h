@@ -9,6 +9,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QComboBox;
 class QLabel;
@@ -40,9 +41,11 @@ Q_SIGNALS:
 
 protected:
     void showEvent(QShowEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void makeLayout();
+    void fitLetters(); ///< to those that are worn
     [[nodiscard]] QWidget* plotSide();
     [[nodiscard]] QWidget* missSide();
     void connectParts();
@@ -58,6 +61,7 @@ private:
 
     RecordBook& m_book;
     const Theme& m_theme;
+    std::shared_ptr<std::optional<TrackSummary>> m_found; ///< by the work under way, read once it is done
     std::shared_ptr<const TrackSummary> m_summary;
     bool m_isStale = true;
     Date m_asOf{};

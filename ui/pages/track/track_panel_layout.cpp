@@ -12,6 +12,7 @@
 #include "ui/pages/track/work_strip.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -47,10 +48,6 @@ QLabel* boldTitle(const QString& text, QWidget* buddy)
 void TrackPanel::makeLayout()
 {
     m_verdict->setObjectName(QStringLiteral("verdict"));
-    QFont large = m_verdict->font();
-    large.setPointSizeF(large.pointSizeF() * verdictLetters);
-    large.setBold(true);
-    m_verdict->setFont(large);
     m_reasons->setObjectName(QStringLiteral("reasons"));
     m_since->setObjectName(QStringLiteral("since"));
     m_since->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
@@ -82,6 +79,7 @@ void TrackPanel::makeLayout()
     evidence->addWidget(m_ranges);
     evidence->addLayout(sides, 1);
     m_evidence->hide();
+    fitLetters();
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(10, 8, 10, 8);
@@ -92,6 +90,24 @@ void TrackPanel::makeLayout()
     column->addWidget(m_evidence, 1);
     column->addStretch(0);
     setFocusProxy(m_table);
+}
+
+void TrackPanel::fitLetters()
+{
+    QFont large = font();
+    large.setPointSizeF(large.pointSizeF() * verdictLetters);
+    large.setBold(true);
+    m_verdict->setFont(large);
+    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
+    m_table->resizeColumnsToContents();
+    m_misses->setMinimumHeight(leastMisses * fontMetrics().height());
+}
+
+void TrackPanel::changeEvent(QEvent* event)
+{
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::StyleChange)
+        fitLetters();
 }
 
 QWidget* TrackPanel::plotSide()
@@ -122,8 +138,7 @@ QWidget* TrackPanel::missSide()
     m_misses->setWordWrap(true);
     m_misses->setResizeMode(QListView::Adjust);
     m_misses->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_misses->setMinimumHeight(leastMisses * fontMetrics().height());
-    m_noMisses->setText(tr("None: no forecast that was told leaned the wrong way."));
+    m_noMisses->setText(tr("None: no settled forecast leaned the wrong way."));
     m_noMisses->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);

@@ -4,6 +4,7 @@
 #include "core/store/own_catalogue.h"
 #include "resources/resources.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/drawing/theme.h"
 #include "ui/pages/track/rates_model.h"
 #include "ui/pages/track/rates_panel.h"
 #include "ui/pages/track/rates_words.h"
@@ -45,7 +46,7 @@ protected:
         return Catalogue::load(shippedCatalogue(), m_store->ownCatalogue().changes()).value();
     }
 
-    RatesPanel m_panel{*m_book};
+    RatesPanel m_panel{*m_book, Theme::light()};
 };
 
 } // namespace
@@ -103,7 +104,7 @@ TEST_F(RatesPanelTest, OursIsPutBackAndNothingIsLeftOver)
 
     const Catalogue own = catalogueNow(); // the program makes the window anew with it
     RecordBook book(*m_store, own, m_ids, m_book->surroundings());
-    RatesPanel panel(book);
+    RatesPanel panel(book, Theme::light());
     panel.resize(1280, 760);
     panel.show();
     EXPECT_EQ(panel.findChild<QLabel*>(u"state"_s)->text(), u"These were learned before and are in use."_s);
@@ -130,6 +131,8 @@ TEST_F(RatesPanelTest, CanBeCancelled)
     EXPECT_TRUE(QTest::qWaitFor([this] { return state().startsWith(u"Cancelled"_s); }, 30'000));
     EXPECT_EQ(table().rowCount(), 0);
     EXPECT_TRUE(button(u"learn"_s).isEnabled());
+    learn();
+    EXPECT_GT(table().rowCount(), 0) << "and begun again";
 }
 
 } // namespace padside::test
