@@ -3,7 +3,7 @@
 
 #include "ui/pages/unit/worth_figures_form.h"
 
-#include "core/catalogue/catalogue.h"
+#include "core/catalogue/cost_figures.h"
 #include "core/quantity/measure.h"
 #include "core/review/unit_worth.h"
 #include "ui/models/record_book.h"
@@ -72,10 +72,12 @@ void WorthFiguresForm::addUnitFields()
 
 void WorthFiguresForm::addGeneralFields()
 {
-    std::vector<OwnField> fields;
-    m_book.attempt([&] { fields = m_log.ownChanges().moneyFields(); });
-    for (const OwnField& field : fields)
-        addField(m_book.speaker().said(field.label), {{}, field.path});
+    for (const MoneyField& field : moneyFields()) {
+        Sentence label{field.label, {}};
+        if (field.unit == MoneyField::Unit::percent)
+            label = {PADSIDE_SAY("{0}, in %"), {Word{field.label}}};
+        addField(m_book.speaker().said(label), {{}, {"money", std::string(field.code)}});
+    }
 }
 
 std::optional<double> WorthFiguresForm::typed(int field, QString& why) const

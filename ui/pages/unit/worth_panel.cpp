@@ -26,11 +26,21 @@ using namespace Qt::Literals::StringLiterals;
 WorthPanel::WorthPanel(RecordBook& book, QUndoStack& steps, const Theme& theme, QWidget* parent)
     : QWidget(parent)
     , m_book(book)
+    , m_theme(theme)
     , m_log(new WorthLog(book, steps, this))
-    , m_parts(new WorthParts(book))
-    , m_comparison(new WorthComparison(book, theme))
-    , m_figures(new WorthFiguresForm(book, *m_log))
 {
+    connect(m_log, &WorthLog::costsChanged, this, &WorthPanel::readAgain);
+    connect(m_log, &WorthLog::unitAssumed, this, [this](const UnitId& unit) {
+        if (m_snapshot && m_snapshot->record.unit.id == unit)
+            readAgain();
+    });
+}
+
+void WorthPanel::makeWidgets()
+{
+    m_parts = new WorthParts(m_book);
+    m_comparison = new WorthComparison(m_book, m_theme);
+    m_figures = new WorthFiguresForm(m_book, *m_log);
     auto* right = new QWidget;
     auto* rightColumn = new QVBoxLayout(right);
     rightColumn->setContentsMargins(8, 4, 8, 4);
@@ -52,12 +62,8 @@ WorthPanel::WorthPanel(RecordBook& book, QUndoStack& steps, const Theme& theme, 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(both, 1);
+    both->show(); // the panel is on the screen already
     connect(m_parts, &WorthParts::costsRequested, this, &WorthPanel::askForCosts);
-    connect(m_log, &WorthLog::costsChanged, this, &WorthPanel::readAgain);
-    connect(m_log, &WorthLog::unitAssumed, this, [this](const UnitId& unit) {
-        if (m_snapshot && m_snapshot->record.unit.id == unit)
-            readAgain();
-    });
 }
 
 void WorthPanel::setSnapshot(UnitSnapshotPtr snapshot)
@@ -92,6 +98,8 @@ void WorthPanel::readAgain()
 
 void WorthPanel::reckon()
 {
+    if (m_parts == nullptr)
+        makeWidgets();
     if (!m_model)
         m_model = std::make_unique<const OutlookModel>(m_book.catalogue());
     CostFigures costs;

@@ -37,15 +37,17 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
+    void makeWidgets(); ///< when first looked at
     void reckon();
     void askForCosts(const QString& partKind, const QString& name);
     void readAgain();
 
     RecordBook& m_book;
+    const Theme& m_theme;
     WorthLog* m_log;
-    WorthParts* m_parts;
-    WorthComparison* m_comparison;
-    WorthFiguresForm* m_figures;
+    WorthParts* m_parts = nullptr;
+    WorthComparison* m_comparison = nullptr;
+    WorthFiguresForm* m_figures = nullptr;
     FormArea* m_scroll = nullptr;
     std::unique_ptr<const OutlookModel> m_model; ///< made when first needed
     UnitSnapshotPtr m_snapshot;
