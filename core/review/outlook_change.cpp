@@ -5,7 +5,6 @@
 
 #include "core/review/record_at.h"
 #include "core/review/visit_changes.h"
-#include "core/review/zone_chances.h"
 
 #include <algorithm>
 #include <cmath>
@@ -25,31 +24,29 @@ public:
     Believed(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model, Date on)
         : m_catalogue(catalogue)
         , m_on(on)
-        , m_chances(zoneChances(record, catalogue, model, on))
     {
         const UnitRecord known = recordAt(record, on);
         m_beliefs = zoneBeliefs(known, catalogue, model, on);
         m_measures = zoneMeasures(known, catalogue);
     }
 
-    [[nodiscard]] const std::vector<ZoneChances>& zones() const { return m_chances; }
+    [[nodiscard]] const std::vector<ZoneBelief>& zones() const { return m_beliefs; }
     [[nodiscard]] std::optional<double> withinAYear(ZoneId zone) const
     {
-        const auto found = std::ranges::find(m_chances, zone, &ZoneChances::zoneId);
-        return found == m_chances.end() ? std::nullopt : std::optional(found->spent[oneYear]);
+        const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
+        if (belief == m_beliefs.end())
+            return std::nullopt;
+        const Date by = horizonsAfter(m_on)[oneYear];
+        double chance = chanceSpentBy(*belief, by);
+        for (const MeasuredOutlook& one : measured(zone))
+            chance = std::max(chance, one.chanceBy(by));
+        return chance;
     }
     [[nodiscard]] LeadingOutlook leading(ZoneId zone) const
     {
         const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
         const ZoneForecast forecast = forecastZone(*belief, m_catalogue.outlook(), horizonsAfter(m_on));
-        std::vector<MeasuredOutlook> measured;
-        for (const ZoneMeasure& measure : m_measures) {
-            if (measure.zoneId != zone)
-                continue;
-            if (const auto one = measuredOutlook(measure, m_catalogue, m_on, forecast.furthest))
-                measured.push_back(*one);
-        }
-        return leadingOutlook(forecast, measured, m_on);
+        return leadingOutlook(forecast, measured(zone), m_on);
     }
     [[nodiscard]] double pace(ZoneId zone) const
     {
@@ -58,9 +55,21 @@ public:
     }
 
 private:
+    [[nodiscard]] std::vector<MeasuredOutlook> measured(ZoneId zone) const
+    {
+        const auto months = static_cast<int>(std::lround(12 * m_catalogue.outlook().furthestYears));
+        std::vector<MeasuredOutlook> all;
+        for (const ZoneMeasure& measure : m_measures) {
+            if (measure.zoneId != zone)
+                continue;
+            if (const auto one = measuredOutlook(measure, m_catalogue, m_on, addMonths(m_on, months)))
+                all.push_back(*one);
+        }
+        return all;
+    }
+
     const Catalogue& m_catalogue;
     Date m_on;
-    std::vector<ZoneChances> m_chances;
     std::vector<ZoneBelief> m_beliefs;
     std::vector<ZoneMeasure> m_measures;
 };
@@ -195,18 +204,18 @@ std::vector<OutlookChange> outlookChanges(const UnitRecord& record, const Catalo
         told.emplace(record, catalogue, model, earlier->on);
     const Told all{record, catalogue, changes, now};
     std::vector<OutlookChange> found;
-    for (const ZoneChances& zone : now.zones()) {
-        const Part* part = findPart(record, zone.partId);
-        const Zone* place = findZone(record, zone.zoneId);
-        const Believed& then = told && notSeenAt(changes, zone.zoneId) ? *told : before;
+    for (const ZoneBelief& zone : now.zones()) {
+        const Part* part = findPart(record, zone.trail.partId);
+        const Zone* place = findZone(record, zone.trail.zoneId);
+        const Believed& then = told && notSeenAt(changes, place->id) ? *told : before;
         const ZoneId old = zoneBefore(all, *part, *place);
         const auto was = then.withinAYear(old);
-        OutlookChange change{part->id, place->id, was.value_or(0), zone.spent[oneYear], {}, {}, {}};
+        OutlookChange change{part->id, place->id, was.value_or(0), *now.withinAYear(place->id), {}, {}, {}};
         if (!was || std::abs(change.now - change.before) < leastChangeTold)
             continue;
         if (auto because = becauseOf(all, *part, *place, change.now > change.before)) {
             change.datesBefore = then.leading(old).dates;
-            change.datesNow = now.leading(zone.zoneId).dates;
+            change.datesNow = now.leading(place->id).dates;
             change.because = *std::move(because);
             found.push_back(std::move(change));
         }
