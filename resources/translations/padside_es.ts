@@ -3541,6 +3541,14 @@
         <source>An acknowledged flag comes back when what it measures has become worse by more than this share, or its grade or its urgency has become worse.</source>
         <translation>Un aviso dado por visto vuelve cuando lo que mide ha empeorado en más de esta proporción, o han empeorado su grado o su urgencia.</translation>
     </message>
+    <message>
+        <source>From this chance of being spent on, a flag about it wants something planned; below it, a look.</source>
+        <translation>Desde esta probabilidad de estar agotado, un aviso sobre ello pide planear algo; por debajo, mirar.</translation>
+    </message>
+    <message>
+        <source>From this chance of being spent before the next visit on, a flag about it wants something done now.</source>
+        <translation>Desde esta probabilidad de estar agotado antes de la próxima visita, un aviso sobre ello pide actuar ya.</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -6713,14 +6721,6 @@
         <translation>Un desequilibrio necesita tres valores mayores que cero.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: by {4} the chance that it is spent is {5}, more than the {6} % tolerated ({7}), and this part is no longer made. Look for one in time, or for another way.</source>
-        <translation>{0}{1}, {2}: para el {4} la probabilidad de que esté agotado es de {5}, más del {6} % tolerado ({7}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: a spare takes about {3} days to come; by then ({4}) the chance that it is spent is {5}, more than the {6} % tolerated ({7}). Order one now.</source>
-        <translation>{0}{1}, {2}: un repuesto tarda unos {3} días en llegar; para entonces ({4}) la probabilidad de que esté agotado es de {5}, más del {6} % tolerado ({7}). Pídalo ahora.</translation>
-    </message>
-    <message>
         <source>The part replaced, or seen again and found better than feared; acknowledge it once the spare is ordered.</source>
         <translation>Pieza reemplazada, o vista de nuevo y hallada mejor de lo temido; dé el aviso por visto cuando el repuesto esté pedido.</translation>
     </message>
@@ -6751,14 +6751,6 @@
     <message>
         <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. No longer made: look for one in time, or for another way.</source>
         <translation>{0}{1}, {2}: la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}. Ya no se fabrica: busque uno a tiempo, u otra salida.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: the chance that it is spent is over {3} % ({4}) already; a spare takes about {6} days.</source>
-        <translation>{0}{1}, {2}: la probabilidad de que esté agotado ya supera el {3} % ({4}); un repuesto tarda unos {6} días.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}; a spare takes about {6} days.</source>
-        <translation>{0}{1}, {2}: la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}; un repuesto tarda unos {6} días.</translation>
     </message>
     <message>
         <source>The wall was {0} on {1} and has about {2} years left; it is measured again after half of that at most, by {3}.</source>
@@ -6811,6 +6803,22 @@
     <message>
         <source>Order a spare</source>
         <translation>Pedir un repuesto</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: by {3} the chance that it is spent is {4}, more than the {5} % tolerated ({6}), and this part is no longer made. Look for one in time, or for another way.</source>
+        <translation>{0}{1}, {2}: para el {3} la probabilidad de que esté agotado es de {4}, más del {5} % tolerado ({6}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by then is {4}, more than the {5} % tolerated ({6}). Order one now.</source>
+        <translation>{0}{1}, {2}: un repuesto pedido hoy llega hacia el {3}; la probabilidad de que para entonces esté agotado es de {4}, más del {5} % tolerado ({6}). Pídalo ahora.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated ({4}). Days a spare takes: about {6}.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado es hoy de {7}, más del {3} % tolerado ({4}). Días que tarda un repuesto: unos {6}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare takes: about {6}.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}. Días que tarda un repuesto: unos {6}.</translation>
     </message>
 </context>
 <context>

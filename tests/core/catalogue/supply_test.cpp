@@ -25,13 +25,16 @@ TEST(Supply, EachPartKindWithASpareSaysHowLongItTakesToCome)
 {
     const Catalogue catalogue = shippedWith({});
     for (const PartKind& kind : catalogue.partKinds()) {
-        if (!kind.outlivesUnit || kind.spare != Spare::easy)
+        if (!kind.outlivesUnit || kind.spare != Spare::easy) {
             EXPECT_TRUE(catalogue.supply().contains(kind.code)) << kind.code;
+        }
         const Supply supply = catalogue.supplyOf(kind.code);
-        if (kind.spare == Spare::none)
+        if (kind.spare == Spare::none) {
             EXPECT_FALSE(supply.made) << kind.code;
-        if (catalogue.supply().contains(kind.code))
+        }
+        if (catalogue.supply().contains(kind.code)) {
             EXPECT_THAT(supply.source, HasSubstr("no source")) << "an assumption, and it says so";
+        }
     }
 }
 

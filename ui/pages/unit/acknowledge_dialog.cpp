@@ -35,6 +35,7 @@ AcknowledgeDialog::AcknowledgeDialog(const QString& sentence, const QString& cle
     // What is said most often; any other words will do.
     m_reason->setEditable(true);
     m_reason->setInsertPolicy(QComboBox::NoInsert);
+    m_reason->setCompleter(nullptr); // words stay as they are typed
     m_reason->setObjectName(u"acknowledge-reason"_s);
     m_reason->setAccessibleName(tr("Reason"));
     m_reason->addItems({tr("The spare is ordered"), tr("The customer knows and waits"), tr("Work is planned"),

@@ -7,10 +7,14 @@
 #include "ui/pages/unit/acknowledge_dialog.h"
 #include "ui/pages/unit/next_model.h"
 
+#include <QGuiApplication>
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
 #include <QShortcut>
+#include <QStyle>
+
+#include <algorithm>
 
 using namespace Qt::Literals::StringLiterals;
 
@@ -33,10 +37,17 @@ FlagActions::FlagActions(NextModel& model, QListView& list)
     connect(m_list.selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { refresh(m_mayWrite); });
     const auto unfold = [this](const QModelIndex& index) {
         if (m_model.isFold(index))
-            m_model.showAcknowledged(!m_model.acknowledgedShown());
+            keepRow([this] { m_model.showAcknowledged(!m_model.acknowledgedShown()); });
     };
-    connect(&m_list, &QListView::clicked, this, unfold);
-    connect(&m_list, &QListView::activated, this, unfold);
+    // Once a click: a double click activates too, and on some desktops a single one does.
+    connect(&m_list, &QListView::clicked, this, [this, unfold](const QModelIndex& index) {
+        if (m_list.style()->styleHint(QStyle::SH_ItemView_ActivateItemOnSingleClick, nullptr, &m_list) == 0)
+            unfold(index);
+    });
+    connect(&m_list, &QListView::activated, this, [unfold](const QModelIndex& index) {
+        if (QGuiApplication::mouseButtons() == Qt::NoButton)
+            unfold(index);
+    });
 }
 
 const Flag* FlagActions::inFront() const
@@ -62,9 +73,16 @@ void FlagActions::act()
     if (flag == nullptr)
         return;
     if (flag->acknowledged)
-        Q_EMIT takenBack(flag->acknowledged->id);
+        keepRow([this, id = flag->acknowledged->id] { Q_EMIT takenBack(id); });
     else
         ask(*flag);
+}
+
+void FlagActions::keepRow(const std::function<void()>& change)
+{
+    const int row = m_list.currentIndex().row();
+    change();
+    m_list.setCurrentIndex(m_model.index(std::min(row, m_model.rowCount() - 1)));
 }
 
 void FlagActions::ask(const Flag& flag)
@@ -75,7 +93,7 @@ void FlagActions::ask(const Flag& flag)
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(dialog, &QDialog::accepted, this, [this, dialog, acknowledgement = acknowledgementOf(flag)]() mutable {
         acknowledgement.reason = dialog->reason().toStdString();
-        Q_EMIT acknowledged(acknowledgement);
+        keepRow([&] { Q_EMIT acknowledged(acknowledgement); });
         m_list.setFocus();
     });
     dialog->open();

@@ -7,6 +7,8 @@
 
 #include <QObject>
 
+#include <functional>
+
 class QListView;
 class QModelIndex;
 class QPushButton;
@@ -37,6 +39,8 @@ Q_SIGNALS:
 
 private:
     void act();
+    /// Does something that may make the list anew; whoever walks it by keys stays on the row.
+    void keepRow(const std::function<void()>& change);
     void ask(const Flag& flag);
     void showMenu(const QPoint& where);
     [[nodiscard]] const Flag* inFront() const;

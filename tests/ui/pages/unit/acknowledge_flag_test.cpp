@@ -90,6 +90,7 @@ TEST_F(AcknowledgeFlag, ByKeysWithAReasonAndItIsFoldedAwayAndNotCounted)
     giveReason(QStringLiteral("the spare is ordered"));
 
     EXPECT_EQ(standingFlags(flags()), before - 1);
+    EXPECT_EQ(list().currentIndex(), rows(NextModel::Kind::flag).front()) << "the next flag is in front";
     const Flag acknowledged = flags().back();
     EXPECT_EQ(acknowledged.sentence, first.sentence);
     ASSERT_TRUE(acknowledged.acknowledged);
