@@ -244,6 +244,228 @@
     </message>
 </context>
 <context>
+    <name>OwnerHistory</name>
+    <message>
+        <source>%1, %2 years ago</source>
+        <translation>%1, hace %2 años</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>ninguna todavía</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3</source>
+        <comment>number of visits, first day, last day</comment>
+        <translation>%1, del %2 al %3</translation>
+    </message>
+    <message>
+        <source>Owner&apos;s history</source>
+        <translation>Historial del propietario</translation>
+    </message>
+    <message>
+        <source>Installed</source>
+        <translation>Instalada</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Visitas</translation>
+    </message>
+    <message>
+        <source>Address</source>
+        <translation>Dirección</translation>
+    </message>
+    <message>
+        <source>Place of the unit</source>
+        <translation>Lugar de la unidad</translation>
+    </message>
+    <message>
+        <source>Paid for work</source>
+        <translation>Pagado por trabajos</translation>
+    </message>
+    <message>
+        <source>This unit was retired on %1.</source>
+        <translation>Esta unidad se dio de baja el %1.</translation>
+    </message>
+    <message>
+        <source>%1, owner&apos;s history, %2</source>
+        <translation>%1, historial del propietario, %2</translation>
+    </message>
+    <message>
+        <source>As of %1</source>
+        <translation>A fecha de %1</translation>
+    </message>
+    <message>
+        <source>%1 owner&apos;s history</source>
+        <translation>%1 historial del propietario</translation>
+    </message>
+    <message>
+        <source>not before %1</source>
+        <translation>no antes del %1</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>del %1 al %2</translation>
+    </message>
+    <message>
+        <source>That it stops for want of a part: %1 within a year, %2 within five, if nothing is done. </source>
+        <translation>Que se pare por falta de una pieza: %1 en un año, %2 en cinco, si no se hace nada. </translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3</source>
+        <comment>assumption, where it turns, today</comment>
+        <translation>%1: %2 en lugar de %3</translation>
+    </message>
+    <message>
+        <source>No single assumption would turn this answer, even changed fourfold.</source>
+        <translation>Ningún supuesto por sí solo cambiaría esta respuesta, ni siquiera cuadruplicado.</translation>
+    </message>
+    <message>
+        <source>The answer would turn with any one of these: %1.</source>
+        <translation>La respuesta cambiaría con cualquiera de estos: %1.</translation>
+    </message>
+    <message>
+        <source>Carry on, a year</source>
+        <translation>Continuar, al año</translation>
+    </message>
+    <message>
+        <source>Replace, a year</source>
+        <translation>Reemplazar, al año</translation>
+    </message>
+    <message>
+        <source>What each comes to</source>
+        <translation>Lo que supone cada opción</translation>
+    </message>
+    <message>
+        <source>Expected costs of a year in the owner&apos;s own money, over the years compared: repairs, and what else is given.</source>
+        <translation>Costes esperados de un año en el dinero del propietario, durante los años comparados: reparaciones y lo demás que se haya indicado.</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Lo que viene</translation>
+    </message>
+    <message>
+        <source>Where and why</source>
+        <translation>Dónde y por qué</translation>
+    </message>
+    <message>
+        <source>Grade</source>
+        <translation>Grado</translation>
+    </message>
+    <message>
+        <source>Spent within a year</source>
+        <translation>Agotado en un año</translation>
+    </message>
+    <message>
+        <source>Spent between (10 % and 90 %)</source>
+        <translation>Agotado entre (10 % y 90 %)</translation>
+    </message>
+    <message>
+        <source>Nothing is likely to be spent within five years.</source>
+        <translation>Es improbable que algo se agote en cinco años.</translation>
+    </message>
+    <message>
+        <source>Carry on or replace</source>
+        <translation>Continuar o reemplazar</translation>
+    </message>
+    <message>
+        <source>Not reckoned: costs are not given. Needed: %1.</source>
+        <translation>Sin calcular: no se han indicado costes. Hace falta: %1.</translation>
+    </message>
+    <message>
+        <source>the costs of at least one part</source>
+        <translation>los costes de al menos una pieza</translation>
+    </message>
+    <message>
+        <source>Of the repairs to be expected, most is for this part: %1.</source>
+        <translation>De las reparaciones previsibles, la mayor parte es para esta pieza: %1.</translation>
+    </message>
+    <message>
+        <source>Not given, and left out: %1.</source>
+        <translation>Sin indicar, y no contado: %1.</translation>
+    </message>
+    <message>
+        <source>Failures not counted, for want of their costs: %1.</source>
+        <translation>Fallos no contados, por falta de sus costes: %1.</translation>
+    </message>
+    <message>
+        <source>The places likeliest to be spent, through the years</source>
+        <translation>Los lugares con más probabilidad de agotarse, a lo largo de los años</translation>
+    </message>
+    <message>
+        <source>The unit, opened</source>
+        <translation>La unidad, abierta</translation>
+    </message>
+    <message>
+        <source>Each part with the worst grade last found on it: 1 sound, 2 worn, 3 marked, 4 poor, 5 spent; hatched where it could not be seen.</source>
+        <translation>Cada pieza con el peor grado hallado la última vez: 1 sano, 2 gastado, 3 marcado, 4 deficiente, 5 agotado; rayado donde no se pudo ver.</translation>
+    </message>
+    <message>
+        <source>Through the years</source>
+        <translation>A lo largo de los años</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <comment>names, number</comment>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>%1 %2 → %3</source>
+        <comment>zone, grade before, grade found</comment>
+        <translation>%1 %2 → %3</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>what was done, where</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>New: %1.</source>
+        <translation>Nuevo: %1.</translation>
+    </message>
+    <message>
+        <source>%1 put in: %2.</source>
+        <comment>refrigerant, mass</comment>
+        <translation>%1 añadido: %2.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>reason, day</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Year by year</source>
+        <translation>Año por año</translation>
+    </message>
+    <message>
+        <source>Year</source>
+        <translation>Año</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Got worse</source>
+        <translation>Empeoró</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Pagado</translation>
+    </message>
+    <message>
+        <source>Looked at.</source>
+        <translation>Revisada.</translation>
+    </message>
+    <message>
+        <source>Paid for work in all: %1, in the owner&apos;s own money, where a cost was written down.</source>
+        <translation>Pagado por trabajos en total: %1, en el dinero del propietario, donde se anotó un coste.</translation>
+    </message>
+</context>
+<context>
     <name>Paper</name>
     <message>
         <source>Page %1 of %2</source>
@@ -256,6 +478,49 @@
     <message>
         <source>continued</source>
         <translation>continúa</translation>
+    </message>
+</context>
+<context>
+    <name>RatesWords</name>
+    <message>
+        <source>They last longer here than we assumed.</source>
+        <translation>Aquí duran más de lo que suponíamos.</translation>
+    </message>
+    <message>
+        <source>They are spent sooner here than we assumed.</source>
+        <translation>Aquí se agotan antes de lo que suponíamos.</translation>
+    </message>
+    <message>
+        <source>They last about as long here as we assumed.</source>
+        <translation>Aquí duran más o menos lo que suponíamos.</translation>
+    </message>
+    <message>
+        <source>%1 (dirt)</source>
+        <translation>%1 (suciedad)</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1: forecasts use %2 years, learned on %3; ours are %4 years.</source>
+        <translation>%1: los pronósticos usan %2 años, aprendidos el %3; los nuestros son %4 años.</translation>
+    </message>
+    <message>
+        <source>%1: forecasts use our %2 years from sound to spent (the middle one of many).</source>
+        <translation>%1: los pronósticos usan nuestros %2 años de sano a agotado (el del medio entre muchos).</translation>
+    </message>
+    <message>
+        <source>Your records, %1 zones with %2 grades seen, say %3 years, give or take: %4 to %5.</source>
+        <translation>Sus registros, %1 zonas con %2 grados vistos, dicen %3 años, más o menos: de %4 a %5.</translation>
+    </message>
+    <message>
+        <source>%1 of what is known of it comes from your records, the rest is our assumption.</source>
+        <translation>El %1 de lo que se sabe viene de sus registros; el resto es suposición nuestra.</translation>
+    </message>
+    <message>
+        <source>Of %1 zones, some were left out evenly to save time.</source>
+        <translation>De %1 zonas, algunas se dejaron fuera por igual para ahorrar tiempo.</translation>
     </message>
 </context>
 <context>
@@ -378,6 +643,10 @@
     <message>
         <source>“%1” on %2</source>
         <translation>«%1» en %2</translation>
+    </message>
+    <message>
+        <source>where a photo belongs</source>
+        <translation>lugar de una foto</translation>
     </message>
 </context>
 <context>
@@ -701,6 +970,41 @@
             <numerusform>%n lectura más, como se pide.</numerusform>
             <numerusform>%n lecturas más, como se pide.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>far ahead</source>
+        <translation>muy lejano</translation>
+    </message>
+    <message>
+        <source>%1 or later</source>
+        <comment>a year</comment>
+        <translation>%1 o después</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <comment>a year</comment>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>years</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <translation>Qué cabe esperar</translation>
+    </message>
+    <message>
+        <source>No part is likely to give out within a year: for each the chance is below %1.</source>
+        <translation>No es probable que ninguna pieza falle en un año: para cada una la probabilidad es inferior al %1.</translation>
+    </message>
+    <message>
+        <source>Likeliest to give out first, with the chance of it within a year. The darker the strip, the likelier it has happened by then; the line marks an even chance. Ranges drawn from what was seen and measured, no promise.</source>
+        <translation>Lo que antes puede fallar, con su probabilidad en un año. Cuanto más oscura la franja, más probable que ya haya ocurrido; la línea marca la mitad de las probabilidades. Intervalos deducidos de lo visto y medido, no una promesa.</translation>
     </message>
 </context>
 <context>
@@ -3548,6 +3852,38 @@
     <message>
         <source>From this chance of being spent before the next visit on, a flag about it wants something done now.</source>
         <translation>Desde esta probabilidad de estar agotado antes de la próxima visita, un aviso sobre ello pide actuar ya.</translation>
+    </message>
+    <message>
+        <source>A part this likely to be spent within the time looked at speaks for its unit in the fleet&apos;s field, the gravest of them first.</source>
+        <translation>Una pieza con esta probabilidad de quedar agotada en el plazo mirado habla por su unidad en el campo del parque, la más grave primero.</translation>
+    </message>
+    <message>
+        <source>A zone of which this much is rusted counts as spent, whatever grade it was given.</source>
+        <translation>Una zona con tanta parte oxidada se considera agotada, sea cual sea el grado que se le dio.</translation>
+    </message>
+    <message>
+        <source>ours, at the lower bound of Ri5 in ISO 4628-3 (40 to 50 %)</source>
+        <translation>nuestro, en el límite inferior de Ri5 en ISO 4628-3 (40 a 50 %)</translation>
+    </message>
+    <message>
+        <source>Whether forecasts can be trusted is said once so many of them have been settled by later visits.</source>
+        <translation>Si se puede confiar en los pronósticos se dice cuando las visitas posteriores han resuelto esta cantidad.</translation>
+    </message>
+    <message>
+        <source>Those forecasts must be about so many different zones.</source>
+        <translation>Esos pronósticos deben tratar de esta cantidad de zonas distintas.</translation>
+    </message>
+    <message>
+        <source>Forecasts are called too gloomy or too hopeful when what came to pass lies this many standard errors from what was expected.</source>
+        <translation>Los pronósticos se llaman demasiado pesimistas o demasiado optimistas cuando lo ocurrido está a esta cantidad de errores típicos de lo esperado.</translation>
+    </message>
+    <message>
+        <source>ours; two standard errors are common practice</source>
+        <translation>nuestro; dos errores típicos son práctica común</translation>
+    </message>
+    <message>
+        <source>seasonal efficiency (SEER)</source>
+        <translation>eficiencia estacional (SEER)</translation>
     </message>
 </context>
 <context>
@@ -6820,6 +7156,334 @@
         <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare takes: about {6}.</source>
         <translation>{0}{1}, {2}: la probabilidad de que esté agotado pasa del {3} % ({4}) hacia el {5}. Días que tarda un repuesto: unos {6}.</translation>
     </message>
+    <message>
+        <source>Price of {0} per kg</source>
+        <translation>Precio de {0} por kg</translation>
+    </message>
+    <message>
+        <source>{0}, in %</source>
+        <translation>{0}, en %</translation>
+    </message>
+    <message>
+        <source>Cost of a new one</source>
+        <translation>Coste de una nueva</translation>
+    </message>
+    <message>
+        <source>Cost of fitting it</source>
+        <translation>Coste de montarla</translation>
+    </message>
+    <message>
+        <source>Cost of one treatment</source>
+        <translation>Coste de un tratamiento</translation>
+    </message>
+    <message>
+        <source>Damage if nobody notices in time</source>
+        <translation>Daño si nadie lo nota a tiempo</translation>
+    </message>
+    <message>
+        <source>Chance in % that nobody notices in time</source>
+        <translation>Probabilidad en % de que nadie lo note a tiempo</translation>
+    </message>
+    <message>
+        <source>Cost of a day without the unit</source>
+        <translation>Coste de un día sin la unidad</translation>
+    </message>
+    <message>
+        <source>Cost of a spare at hand, a year</source>
+        <translation>Coste de tener un repuesto a mano, al año</translation>
+    </message>
+    <message>
+        <source>Price of electricity per kWh</source>
+        <translation>Precio de la electricidad por kWh</translation>
+    </message>
+    <message>
+        <source>Cost of a visit</source>
+        <translation>Coste de una visita</translation>
+    </message>
+    <message>
+        <source>Visits a year</source>
+        <translation>Visitas al año</translation>
+    </message>
+    <message>
+        <source>Interest of a year</source>
+        <translation>Interés de un año</translation>
+    </message>
+    <message>
+        <source>Years compared</source>
+        <translation>Años comparados</translation>
+    </message>
+    <message>
+        <source>Life of a new unit</source>
+        <translation>Vida de una unidad nueva</translation>
+    </message>
+    <message>
+        <source>Efficiency this unit loses a year</source>
+        <translation>Eficiencia que pierde esta unidad al año</translation>
+    </message>
+    <message>
+        <source>Efficiency a new unit loses a year</source>
+        <translation>Eficiencia que pierde una unidad nueva al año</translation>
+    </message>
+    <message>
+        <source>{0}: a day like 2026-05-04 is needed here.</source>
+        <translation>{0}: aquí hace falta un día como 2026-05-04.</translation>
+    </message>
+    <message>
+        <source>{0}: there is no refrigerant with this code.</source>
+        <translation>{0}: no hay ningún refrigerante con este código.</translation>
+    </message>
+    <message>
+        <source>Learning was stopped.</source>
+        <translation>El aprendizaje se detuvo.</translation>
+    </message>
+    <message>
+        <source>The wall measured leads: {0} on {1}, and {2} must be left.</source>
+        <translation>Manda la pared medida: {0} el {1}, y deben quedar {2}.</translation>
+    </message>
+    <message>
+        <source>The wall measured leads: {0} on {1}, {2} must be left, and it loses {3} ± {4} a year.</source>
+        <translation>Manda la pared medida: {0} el {1}, deben quedar {2} y pierde {3} ± {4} al año.</translation>
+    </message>
+    <message>
+        <source>The rusted share measured leads: {0} on {1}; from {2} on the zone counts as spent.</source>
+        <translation>Manda la parte oxidada medida: {0} el {1}; desde {2} la zona se considera agotada.</translation>
+    </message>
+    <message>
+        <source>The rusted share measured leads: {0} on {1}, {3} ± {4} more a year; from {2} on the zone counts as spent.</source>
+        <translation>Manda la parte oxidada medida: {0} el {1}, {3} ± {4} más al año; desde {2} la zona se considera agotada.</translation>
+    </message>
+    <message>
+        <source>By {0} alone it would be spent much later.</source>
+        <translation>Solo por {0} quedaría agotada mucho después.</translation>
+    </message>
+    <message>
+        <source>By {0} alone it would be spent from {1} on (10 %).</source>
+        <translation>Solo por {0} quedaría agotada desde el {1} (10 %).</translation>
+    </message>
+    <message>
+        <source>By {0} alone it would be spent from {1} on (10 %), in the middle by {2} (50 %).</source>
+        <translation>Solo por {0} quedaría agotada desde el {1} (10 %), a la mitad el {2} (50 %).</translation>
+    </message>
+    <message>
+        <source>the grades seen</source>
+        <translation>los grados vistos</translation>
+    </message>
+    <message>
+        <source>the wall measured</source>
+        <translation>la pared medida</translation>
+    </message>
+    <message>
+        <source>the rusted share measured</source>
+        <translation>la parte oxidada medida</translation>
+    </message>
+    <message>
+        <source>A new part: its outlook begins afresh.</source>
+        <translation>Una pieza nueva: su previsión empieza de cero.</translation>
+    </message>
+    <message>
+        <source>Repaired at this visit.</source>
+        <translation>Reparada en esta visita.</translation>
+    </message>
+    <message>
+        <source>Cleaned: the dirt begins anew.</source>
+        <translation>Limpia: la suciedad empieza de cero.</translation>
+    </message>
+    <message>
+        <source>Protected: it gets worse more slowly now; what lies under it is not better for it.</source>
+        <translation>Protegida: ahora empeora más despacio; lo que hay debajo no está mejor por ello.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: more than was expected by now.</source>
+        <translation>Hallado {0} {1}: más de lo que se esperaba a estas alturas.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: less than might have been by now.</source>
+        <translation>Hallado {0} {1}: menos de lo que podía haber sido a estas alturas.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: it gets worse faster than its kind, at about {2} times the pace.</source>
+        <translation>Hallado {0} {1}: empeora más deprisa que su clase, a unas {2} veces el ritmo.</translation>
+    </message>
+    <message>
+        <source>Found {0} {1}: it gets worse slower than its kind, at about {2} times the pace.</source>
+        <translation>Hallado {0} {1}: empeora más despacio que su clase, a unas {2} veces el ritmo.</translation>
+    </message>
+    <message>
+        <source>What was measured at this visit leads: {0}.</source>
+        <translation>Manda lo medido en esta visita: {0}.</translation>
+    </message>
+    <message>
+        <source>Not seen: less certain than when it was last told.</source>
+        <translation>No se vio: menos seguro que cuando se dijo por última vez.</translation>
+    </message>
+    <message>
+        <source>{0}: {1}</source>
+        <translation>{0}: {1}</translation>
+    </message>
+    <message>
+        <source>Once it is spent, the unit is taken to be given up: the price of a new unit stands in for that of the part.</source>
+        <translation>Una vez agotada, se da por hecho que se abandona la unidad: el precio de una unidad nueva ocupa el lugar del de la pieza.</translation>
+    </message>
+    <message>
+        <source>Price of a new unit, fitted</source>
+        <translation>Precio de una unidad nueva, montada</translation>
+    </message>
+    <message>
+        <source>Lost refrigerant is not counted: the unit&apos;s refrigerant and factory charge are not both known.</source>
+        <translation>El refrigerante perdido no se cuenta: no se conocen a la vez el refrigerante de la unidad y su carga de fábrica.</translation>
+    </message>
+    <message>
+        <source>About {0} years are to be expected of it within the years compared.</source>
+        <translation>Cabe esperar de ella unos {0} años dentro de los años comparados.</translation>
+    </message>
+    <message>
+        <source>{0} years are gained before it is spent.</source>
+        <translation>Se ganan {0} años antes de que se agote.</translation>
+    </message>
+    <message>
+        <source>no cooling or heating</source>
+        <translation>sin frío ni calor</translation>
+    </message>
+    <message>
+        <source>charge or compressor lost</source>
+        <translation>carga o compresor perdidos</translation>
+    </message>
+    <message>
+        <source>the unit ends</source>
+        <translation>fin de la unidad</translation>
+    </message>
+    <message>
+        <source>SEER of this unit, as on its label</source>
+        <translation>SEER de esta unidad, según su etiqueta</translation>
+    </message>
+    <message>
+        <source>SEER of a new unit</source>
+        <translation>SEER de una unidad nueva</translation>
+    </message>
+    <message>
+        <source>Rated cooling</source>
+        <translation>Potencia frigorífica nominal</translation>
+    </message>
+    <message>
+        <source>Hours of cooling at full load, a year</source>
+        <translation>Horas de frío a plena carga, al año</translation>
+    </message>
+    <message>
+        <source>No repair can be reckoned yet: give the costs of at least one part.</source>
+        <translation>Todavía no se puede calcular ninguna reparación: indique los costes de al menos una pieza.</translation>
+    </message>
+    <message>
+        <source>Electricity is left out on both sides: not everything it takes is given.</source>
+        <translation>La electricidad no se cuenta en ningún lado: no se ha indicado todo lo necesario.</translation>
+    </message>
+    <message>
+        <source>Electricity for cooling only; both SEER must be of the same scale (SEER or SEER2).</source>
+        <translation>Solo electricidad para enfriar; ambos SEER deben ser de la misma escala (SEER o SEER2).</translation>
+    </message>
+    <message>
+        <source>Its age is not known: its efficiency is taken as on the label.</source>
+        <translation>No se conoce su edad: se toma la eficiencia de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>nothing kept yet</source>
+        <translation>aún no se guarda nada</translation>
+    </message>
+    <message>
+        <source>nothing due yet</source>
+        <translation>aún no vence nada</translation>
+    </message>
+    <message>
+        <source>too few to say</source>
+        <translation>muy pocos para decirlo</translation>
+    </message>
+    <message>
+        <source>can be trusted so far</source>
+        <translation>de fiar hasta ahora</translation>
+    </message>
+    <message>
+        <source>no better than the plain share</source>
+        <translation>no mejor que la simple proporción</translation>
+    </message>
+    <message>
+        <source>too gloomy</source>
+        <translation>demasiado pesimistas</translation>
+    </message>
+    <message>
+        <source>too hopeful</source>
+        <translation>demasiado optimistas</translation>
+    </message>
+    <message>
+        <source>No forecasts are kept yet: from now on they are, each time a visit is closed.</source>
+        <translation>Aún no se guardan pronósticos: desde ahora sí, cada vez que se cierra una visita.</translation>
+    </message>
+    <message>
+        <source>Nothing can be said yet: the next forecasts come due on {0}; the first visit after that settles them.</source>
+        <translation>Aún no se puede decir nada: los próximos pronósticos vencen el {0}; la primera visita posterior los resuelve.</translation>
+    </message>
+    <message>
+        <source>Too few to say: {0} forecasts about {1} zones have been settled by later visits; at least {2} about {3} zones are needed.</source>
+        <translation>Muy pocos para decirlo: las visitas posteriores han resuelto {0} pronósticos sobre {1} zonas; hacen falta al menos {2} sobre {3} zonas.</translation>
+    </message>
+    <message>
+        <source>Too gloomy so far: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Demasiado pesimistas hasta ahora: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Too hopeful so far: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Demasiado optimistas hasta ahora: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Right on the whole, but not better at telling which zones will be spent than the plain share: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Aciertan en conjunto, pero no distinguen mejor que la simple proporción qué zonas se agotarán: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Can be trusted so far: of {1} forecasts for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>De fiar hasta ahora: de {1} pronósticos para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>The difference is {0} times its standard error; up to {1} it may well be chance.</source>
+        <translation>La diferencia es {0} veces su error típico; hasta {1} bien puede ser azar.</translation>
+    </message>
+    <message>
+        <source>The mean square of what was said less what came (Brier score) is {0}; always saying the share that came to pass, {1} %, would have given {2}.</source>
+        <translation>La media del cuadrado de lo dicho menos lo ocurrido (puntuación de Brier) es {0}; decir siempre la proporción que ocurrió, {1} %, habría dado {2}.</translation>
+    </message>
+    <message>
+        <source>All of them ended alike, so nothing shows yet whether the forecasts tell one zone from another.</source>
+        <translation>Todos acabaron igual, así que aún nada muestra si los pronósticos distinguen una zona de otra.</translation>
+    </message>
+    <message>
+        <source>{0} more will never be settled: the zone was replaced, made good or cleaned in time, or the day lies between two visits that found it otherwise. Work in time takes out more of the bad ones, which makes forecasts look too gloomy.</source>
+        <translation>Otros {0} no se resolverán nunca: la zona se sustituyó, se reparó o se limpió a tiempo, o el día cae entre dos visitas que la encontraron distinta. El trabajo a tiempo quita sobre todo las malas, y eso hace que los pronósticos parezcan demasiado pesimistas.</translation>
+    </message>
+    <message>
+        <source>half a year</source>
+        <translation>medio año</translation>
+    </message>
+    <message>
+        <source>one year</source>
+        <translation>un año</translation>
+    </message>
+    <message>
+        <source>two years</source>
+        <translation>dos años</translation>
+    </message>
+    <message>
+        <source>five years</source>
+        <translation>cinco años</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} % within {4} was said on {5}; found spent on {6}, after {7} months.</source>
+        <translation>{0}{1}, {2}: {3} % en {4} se dijo el {5}; encontrado agotado el {6}, a los {7} meses.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} % within {4} was said on {5}; still {8} {9} on {6}, after {7} months.</source>
+        <translation>{0}{1}, {2}: {3} % en {4} se dijo el {5}; aún {8} {9} el {6}, a los {7} meses.</translation>
+    </message>
+    <message>
+        <source>At no visit is there anything better to do.</source>
+        <translation>En ninguna visita hay nada mejor que hacer.</translation>
+    </message>
 </context>
 <context>
     <name>padside::AcknowledgeDialog</name>
@@ -7035,6 +7699,10 @@
     <message>
         <source>Once closed, entries can no longer be undone, only corrected with a reason. Close it?</source>
         <translation>Una vez cerrada, las anotaciones ya no se pueden deshacer, solo corregir con un motivo. ¿Cerrarla?</translation>
+    </message>
+    <message>
+        <source>What that does to the outlook</source>
+        <translation>Qué cambia en la previsión</translation>
     </message>
 </context>
 <context>
@@ -7491,6 +8159,72 @@
     </message>
 </context>
 <context>
+    <name>padside::FleetField</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>part, position</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 is spent by %4 with a chance of %5.</source>
+        <comment>unit, site, part, date, chance</comment>
+        <translation>%1, %2: %3 estará agotado el %4 con una probabilidad del %5.</translation>
+    </message>
+    <message>
+        <source>Its worst grade is %1 %2.</source>
+        <comment>numeral, word</comment>
+        <translation>Su peor grado es %1 %2.</translation>
+    </message>
+    <message>
+        <source>It was never seen.</source>
+        <translation>Nunca se vio.</translation>
+    </message>
+    <message>
+        <source>At stake: %1.</source>
+        <translation>En juego: %1.</translation>
+    </message>
+    <message>
+        <source>What leads is %1.</source>
+        <translation>Lo que manda es %1.</translation>
+    </message>
+    <message>
+        <source>By then the unit stops with a chance of %1.</source>
+        <translation>Para entonces la unidad se para con una probabilidad del %1.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::FleetFieldView</name>
+    <message>
+        <source>Field of units: worse to the right, likelier above</source>
+        <translation>Campo de unidades: peor a la derecha, más probable arriba</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n units gathered</source>
+        <translation>
+            <numerusform>%n unidad reunida</numerusform>
+            <numerusform>%n unidades reunidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <comment>tags, count</comment>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>%1: %2. Space or a click steps through them.</source>
+        <comment>how many, tags</comment>
+        <translation>%1: %2. Espacio o un clic las recorre una a una.</translation>
+    </message>
+    <message>
+        <source>No unit shown has an outlook yet.</source>
+        <translation>Ninguna unidad mostrada tiene todavía previsión.</translation>
+    </message>
+    <message>
+        <source>Worse to the right, likelier above. Point at a unit, or walk there with the arrow keys, to read why.</source>
+        <translation>Peor a la derecha, más probable arriba. Señale una unidad, o vaya a ella con las flechas, para leer por qué.</translation>
+    </message>
+</context>
+<context>
     <name>padside::FleetModel</name>
     <message>
         <source>worst grade %1</source>
@@ -7643,6 +8377,30 @@
     <message>
         <source>&lt;h3&gt;No unit is like that.&lt;/h3&gt;&lt;p&gt;Ask for less, or choose &lt;i&gt;Show all&lt;/i&gt;. Retired units are shown when you ask for them.&lt;/p&gt;</source>
         <translation>&lt;h3&gt;Ninguna unidad es así.&lt;/h3&gt;&lt;p&gt;Pida menos o elija &lt;i&gt;Mostrar todas&lt;/i&gt;. Las unidades retiradas se muestran cuando las pide.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>The time looked at</source>
+        <translation>El plazo mirado</translation>
+    </message>
+    <message>
+        <source>before the next visit</source>
+        <translation>antes de la próxima visita</translation>
+    </message>
+    <message>
+        <source>within a year</source>
+        <translation>en un año</translation>
+    </message>
+    <message>
+        <source>within two years</source>
+        <translation>en dos años</translation>
+    </message>
+    <message>
+        <source>within five years</source>
+        <translation>en cinco años</translation>
+    </message>
+    <message>
+        <source>&amp;Chance of failing</source>
+        <translation>&amp;Probabilidad de fallo</translation>
     </message>
 </context>
 <context>
@@ -7824,6 +8582,14 @@
         <comment>part, zone</comment>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Owne&amp;r&apos;s history</source>
+        <translation>Historial del p&amp;ropietario</translation>
+    </message>
+    <message>
+        <source>What the owner should know of this unit, to be printed or exported as PDF</source>
+        <translation>Lo que el propietario debería saber de esta unidad, para imprimir o exportar como PDF</translation>
+    </message>
 </context>
 <context>
     <name>padside::HistoryPaper</name>
@@ -7855,6 +8621,113 @@
     <message>
         <source>%1 history</source>
         <translation>%1 historial</translation>
+    </message>
+</context>
+<context>
+    <name>padside::HorizonModel</name>
+    <message>
+        <source>&lt; %1 %</source>
+        <translation>&lt; %1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Spent within</source>
+        <translation>Agotado en</translation>
+    </message>
+    <message>
+        <source>Settled</source>
+        <translation>Resueltos</translation>
+    </message>
+    <message>
+        <source>Zones</source>
+        <translation>Zonas</translation>
+    </message>
+    <message>
+        <source>Found spent</source>
+        <translation>Hallados agotados</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Esperados</translation>
+    </message>
+    <message>
+        <source>Brier</source>
+        <translation>Brier</translation>
+    </message>
+    <message>
+        <source>of share</source>
+        <translation>de la proporción</translation>
+    </message>
+    <message>
+        <source>Better</source>
+        <translation>Mejor</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Log</translation>
+    </message>
+    <message>
+        <source>Waiting</source>
+        <translation>En espera</translation>
+    </message>
+    <message>
+        <source>Never settled</source>
+        <translation>Sin resolver nunca</translation>
+    </message>
+    <message>
+        <source>How far ahead it was said, from the day of the visit</source>
+        <translation>Con cuánta antelación se dijo, desde el día de la visita</translation>
+    </message>
+    <message>
+        <source>Forecasts whose day is past and that a later visit has settled</source>
+        <translation>Pronósticos cuyo día ya pasó y que una visita posterior ha resuelto</translation>
+    </message>
+    <message>
+        <source>So many zones they are about</source>
+        <translation>De cuántas zonas tratan</translation>
+    </message>
+    <message>
+        <source>Of those settled</source>
+        <translation>De los resueltos</translation>
+    </message>
+    <message>
+        <source>The sum of the chances of those settled</source>
+        <translation>La suma de las probabilidades de los resueltos</translation>
+    </message>
+    <message>
+        <source>Mean square of the chance said less what came; 0 is best</source>
+        <translation>Media del cuadrado de la probabilidad dicha menos lo ocurrido; 0 es lo mejor</translation>
+    </message>
+    <message>
+        <source>The Brier score of always saying the share that was found spent</source>
+        <translation>La puntuación de Brier de decir siempre la proporción que se encontró agotada</translation>
+    </message>
+    <message>
+        <source>How much better the Brier score is than that of the share; below 0 it is worse</source>
+        <translation>Cuánto mejor es la puntuación de Brier que la de la proporción; bajo 0 es peor</translation>
+    </message>
+    <message>
+        <source>Mean of minus the logarithm of the chance given to what came; 0 is best</source>
+        <translation>Media de menos el logaritmo de la probabilidad dada a lo ocurrido; 0 es lo mejor</translation>
+    </message>
+    <message>
+        <source>The log score of always saying the share that was found spent</source>
+        <translation>La puntuación logarítmica de decir siempre la proporción que se encontró agotada</translation>
+    </message>
+    <message>
+        <source>How much better the log score is than that of the share; below 0 it is worse</source>
+        <translation>Cuánto mejor es la puntuación logarítmica que la de la proporción; bajo 0 es peor</translation>
+    </message>
+    <message>
+        <source>Their day is to come, or nobody has looked since</source>
+        <translation>Su día está por venir, o nadie ha mirado desde entonces</translation>
+    </message>
+    <message>
+        <source>Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it otherwise</source>
+        <translation>Sustituido, reparado, limpiado o retirado a tiempo, o el día cae entre dos visitas que lo encontraron distinto</translation>
     </message>
 </context>
 <context>
@@ -8151,6 +9024,14 @@
         <source>All keys</source>
         <translation>Todas las teclas</translation>
     </message>
+    <message>
+        <source>B  Delete</source>
+        <translation>B  Supr</translation>
+    </message>
+    <message>
+        <source>say where the chosen photo belongs, remove it</source>
+        <translation>decir a dónde pertenece la foto elegida, quitarla</translation>
+    </message>
 </context>
 <context>
     <name>padside::LedgerPanel</name>
@@ -8344,6 +9225,14 @@
         <source>&amp;Keys</source>
         <translation>&amp;Teclas</translation>
     </message>
+    <message>
+        <source>&amp;Track record</source>
+        <translation>&amp;Balance de pronósticos</translation>
+    </message>
+    <message>
+        <source>Ctrl+4</source>
+        <translation>Ctrl+4</translation>
+    </message>
 </context>
 <context>
     <name>padside::MeasureField</name>
@@ -8463,6 +9352,40 @@
     </message>
 </context>
 <context>
+    <name>padside::OutlookChanges</name>
+    <message>
+        <source>far ahead</source>
+        <translation>muy lejano</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation>ya el %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>first and last day</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Spent within a year: %1 → %2</source>
+        <comment>chance before, chance now</comment>
+        <translation>Agotado en un año: %1 → %2</translation>
+    </message>
+    <message>
+        <source>Range of dates: %1 → %2</source>
+        <comment>before, now</comment>
+        <translation>Intervalo de fechas: %1 → %2</translation>
+    </message>
+    <message>
+        <source>Lesser changes: %1.</source>
+        <translation>Cambios menores: %1.</translation>
+    </message>
+</context>
+<context>
     <name>padside::OwnCatalogueModel</name>
     <message>
         <source>(nothing)</source>
@@ -8523,6 +9446,10 @@
         <source>%1 (yours)</source>
         <translation>%1 (suyo)</translation>
     </message>
+    <message>
+        <source>Money and prices</source>
+        <translation>Dinero y precios</translation>
+    </message>
 </context>
 <context>
     <name>padside::PagePreview</name>
@@ -8544,6 +9471,21 @@
     <message>
         <source>Cancel p&amp;rinting</source>
         <translation>Cancelar la imp&amp;resión</translation>
+    </message>
+</context>
+<context>
+    <name>padside::PartCostsDialog</name>
+    <message>
+        <source>Costs: %1</source>
+        <translation>Costes: %1</translation>
+    </message>
+    <message>
+        <source>In your own money, for every part of this kind in the file. What is left empty is not reckoned with, and is named where it is missing.</source>
+        <translation>En su propio dinero, para cada pieza de este tipo en el archivo. Lo que quede vacío no se cuenta y se nombra donde falta.</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Conservar</translation>
     </message>
 </context>
 <context>
@@ -8594,6 +9536,41 @@
     </message>
 </context>
 <context>
+    <name>padside::PhotoPlaceDialog</name>
+    <message>
+        <source>Where this photo belongs</source>
+        <translation>A dónde pertenece esta foto</translation>
+    </message>
+    <message>
+        <source>Zone the photo shows</source>
+        <translation>Zona que muestra la foto</translation>
+    </message>
+    <message>
+        <source>Before or after the work</source>
+        <translation>Antes o después del trabajo</translation>
+    </message>
+    <message>
+        <source>Caption of the photo</source>
+        <translation>Pie de la foto</translation>
+    </message>
+    <message>
+        <source>Zone</source>
+        <translation>Zona</translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <translation>Tomada</translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <translation>Pie</translation>
+    </message>
+    <message>
+        <source>the whole unit</source>
+        <translation>la unidad entera</translation>
+    </message>
+</context>
+<context>
     <name>padside::PhotoStrip</name>
     <message>
         <source>Add photos</source>
@@ -8614,6 +9591,27 @@
     <message>
         <source>There is no photo on the clipboard. Copy one first, then paste it here.</source>
         <translation>No hay ninguna foto en el portapapeles. Copie una antes y péguela aquí.</translation>
+    </message>
+    <message>
+        <source>There is no photo of this zone today. Add one first.</source>
+        <translation>Hoy no hay ninguna foto de esta zona. Añada una primero.</translation>
+    </message>
+    <message>
+        <source>This visit is closed. To say where this photo belongs, press F6 and say why first.</source>
+        <translation>Esta visita está cerrada. Para decir a dónde pertenece esta foto, pulse F6 y diga antes por qué.</translation>
+    </message>
+    <message>
+        <source>&amp;Where it belongs…</source>
+        <translation>&amp;A dónde pertenece…</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <comment>key: where the photo belongs</comment>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Quitar</translation>
     </message>
 </context>
 <context>
@@ -8810,6 +9808,152 @@
     <message>
         <source>Timeline</source>
         <translation>Línea de tiempo</translation>
+    </message>
+    <message>
+        <source>Owner&apos;s history</source>
+        <translation>Historial del propietario</translation>
+    </message>
+</context>
+<context>
+    <name>padside::RatesModel</name>
+    <message>
+        <source>%1 zones, %2 grades</source>
+        <translation>%1 zonas, %2 grados</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Your records</source>
+        <translation>Sus registros</translation>
+    </message>
+    <message>
+        <source>Ours</source>
+        <translation>Nuestro</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation>En uso</translation>
+    </message>
+    <message>
+        <source>Learned</source>
+        <translation>Aprendido</translation>
+    </message>
+    <message>
+        <source>Between</source>
+        <translation>Entre</translation>
+    </message>
+    <message>
+        <source>In use, grades 1 to 4</source>
+        <translation>En uso, grados 1 a 4</translation>
+    </message>
+    <message>
+        <source>Learned, grades 1 to 4</source>
+        <translation>Aprendido, grados 1 a 4</translation>
+    </message>
+    <message>
+        <source>From records</source>
+        <translation>De los registros</translation>
+    </message>
+    <message>
+        <source>The kind of part; dirt on its zones is learned by itself</source>
+        <translation>El tipo de pieza; la suciedad de sus zonas se aprende aparte</translation>
+    </message>
+    <message>
+        <source>How many zones taught something, and how many grades were seen of them</source>
+        <translation>Cuántas zonas enseñaron algo, y cuántos grados se vieron de ellas</translation>
+    </message>
+    <message>
+        <source>Years from sound to spent of the middle one of many, as we assume</source>
+        <translation>Años de sano a agotado del que está en medio entre muchos, según suponemos</translation>
+    </message>
+    <message>
+        <source>Years from sound to spent that forecasts rest on now</source>
+        <translation>Años de sano a agotado en que se apoyan ahora los pronósticos</translation>
+    </message>
+    <message>
+        <source>Years from sound to spent that your records and our assumption together say</source>
+        <translation>Años de sano a agotado que dicen juntos sus registros y nuestra suposición</translation>
+    </message>
+    <message>
+        <source>One standard error to either side of the years learned</source>
+        <translation>Un error típico a cada lado de los años aprendidos</translation>
+    </message>
+    <message>
+        <source>Years of one zone in grade 1, 2, 3 and 4 that forecasts rest on now</source>
+        <translation>Años de una zona en los grados 1, 2, 3 y 4 en que se apoyan ahora los pronósticos</translation>
+    </message>
+    <message>
+        <source>Years of one zone in grade 1, 2, 3 and 4 as learned</source>
+        <translation>Años de una zona en los grados 1, 2, 3 y 4, según lo aprendido</translation>
+    </message>
+    <message>
+        <source>How much of what is known comes from your records; the rest is our assumption</source>
+        <translation>Cuánto de lo que se sabe viene de sus registros; el resto es suposición nuestra</translation>
+    </message>
+</context>
+<context>
+    <name>padside::RatesPanel</name>
+    <message>
+        <source>Learning from your records</source>
+        <translation>Aprendiendo de sus registros</translation>
+    </message>
+    <message>
+        <source>&amp;Learn from these records</source>
+        <translation>Aprende&amp;r de estos registros</translation>
+    </message>
+    <message>
+        <source>Choose &amp;all</source>
+        <translation>Elegir &amp;todo</translation>
+    </message>
+    <message>
+        <source>&amp;Use what was learned for those chosen</source>
+        <translation>&amp;Usar lo aprendido en lo elegido</translation>
+    </message>
+    <message>
+        <source>Put &amp;ours back for those chosen</source>
+        <translation>Volver a lo &amp;nuestro en lo elegido</translation>
+    </message>
+    <message>
+        <source>Forecasts begin with our assumptions of how long parts last. Your records can correct them, part kind by part kind. Nothing changes until you say so, and ours can be put back. Years are those of a dry, bare part in middling air; wet and salt count extra.</source>
+        <translation>Los pronósticos parten de nuestras suposiciones sobre cuánto duran las piezas. Sus registros pueden corregirlas, tipo por tipo. Nada cambia hasta que usted lo diga, y se puede volver a lo nuestro. Los años son los de una pieza seca y sin recubrir en un aire medio; la humedad y la sal cuentan aparte.</translation>
+    </message>
+    <message>
+        <source>How long parts last; Space chooses a line</source>
+        <translation>Cuánto duran las piezas; Espacio elige una línea</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was learned, and nothing has changed.</source>
+        <translation>Cancelado: no se aprendió nada y nada ha cambiado.</translation>
+    </message>
+    <message>
+        <source>Nothing was learned yet: all forecasts rest on our assumptions.</source>
+        <translation>Aún no se aprendió nada: todos los pronósticos se apoyan en nuestras suposiciones.</translation>
+    </message>
+    <message>
+        <source>These were learned before and are in use.</source>
+        <translation>Esto se aprendió antes y está en uso.</translation>
+    </message>
+    <message>
+        <source>This may take a while; you can go on working meanwhile.</source>
+        <translation>Puede tardar un rato; mientras tanto puede seguir trabajando.</translation>
+    </message>
+    <message>
+        <source>Learned, not yet in use: choose the parts whose figures you want to use.</source>
+        <translation>Aprendido, aún sin usar: elija las piezas cuyas cifras quiere usar.</translation>
+    </message>
+    <message>
+        <source>There is nothing to learn from yet: no zone has been graded at a closed visit.</source>
+        <translation>Aún no hay de qué aprender: ninguna zona se ha calificado en una visita cerrada.</translation>
+    </message>
+    <message>
+        <source>Choose &amp;none</source>
+        <translation>No elegir &amp;nada</translation>
     </message>
 </context>
 <context>
@@ -9583,6 +10727,14 @@
         <source>recovered or lost</source>
         <translation>recuperado o perdido</translation>
     </message>
+    <message>
+        <source>what may come: wider is likelier</source>
+        <translation>lo que puede venir: más ancho, más probable</translation>
+    </message>
+    <message>
+        <source>spent with 10, 50, 90 %</source>
+        <translation>agotado al 10, 50, 90 %</translation>
+    </message>
 </context>
 <context>
     <name>padside::TimelineView</name>
@@ -9809,6 +10961,138 @@
     <message>
         <source> More flags of it: %1.</source>
         <translation> Más avisos suyos: %1.</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>%1, what comes: %2</source>
+        <comment>place, a sentence</comment>
+        <translation>%1, lo que viene: %2</translation>
+    </message>
+    <message>
+        <source>On %1 likeliest %2 (%3), spent %4.</source>
+        <comment>date, grade, chance, chance</comment>
+        <translation>El %1 lo más probable %2 (%3), agotado %4.</translation>
+    </message>
+    <message>
+        <source>What may come is told until %1. </source>
+        <translation>Lo que puede venir se cuenta hasta el %1. </translation>
+    </message>
+</context>
+<context>
+    <name>padside::TrackPage</name>
+    <message>
+        <source>Track &amp;record</source>
+        <translation>Balance de &amp;pronósticos</translation>
+    </message>
+    <message>
+        <source>How long parts &amp;last</source>
+        <translation>&amp;Cuánto duran las piezas</translation>
+    </message>
+    <message>
+        <source>Looking back</source>
+        <translation>Mirar atrás</translation>
+    </message>
+</context>
+<context>
+    <name>padside::TrackPanel</name>
+    <message>
+        <source>Holding old forecasts against what was found</source>
+        <translation>Comparando pronósticos viejos con lo encontrado</translation>
+    </message>
+    <message>
+        <source>Cancelled: nothing was worked out. It begins again when you come back here.</source>
+        <translation>Cancelado: no se calculó nada. Empieza de nuevo cuando vuelva aquí.</translation>
+    </message>
+    <message>
+        <source>Old forecasts are being held against what was found …</source>
+        <translation>Se comparan los pronósticos viejos con lo encontrado …</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Forecasts are kept since %1, each time a visit is closed: %2 by now. They stay as they were said; none was made up afterwards for an older visit. One counts once its day is past and a later visit has settled it.</source>
+        <translation>Los pronósticos se guardan desde el %1, cada vez que se cierra una visita: ya son %2. Quedan como se dijeron; ninguno se inventó después para una visita anterior. Uno cuenta cuando su día ha pasado y una visita posterior lo ha resuelto.</translation>
+    </message>
+    <message>
+        <source>When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within half a year, one, two and five years. The visits after that tell whether it was right; half a year after the first closing there is something to see here. Nothing is made up for visits closed before: forecasts that know what came are worth nothing.</source>
+        <translation>Cuando se cierra una visita, Padside guarda lo que pronostica de cada zona: la probabilidad de que esté agotada en medio año, uno, dos y cinco años. Las visitas posteriores dicen si acertó; medio año después del primer cierre hay algo que ver aquí. No se inventa nada para visitas cerradas antes: los pronósticos que saben lo que vino no valen nada.</translation>
+    </message>
+    <message>
+        <source>Ranges of dates whose later end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent before, %5 were not spent yet; %6 can&apos;t be settled, because an end lies between two visits or the zone was renewed in time.</source>
+        <translation>Intervalos de fechas cuyo final ya pasó: %1 de %2 contenían el día (%3; lo justo es 80 %), %4 se agotaron antes, %5 aún no estaban agotados; %6 no se pueden resolver, porque un extremo cae entre dos visitas o la zona se renovó a tiempo.</translation>
+    </message>
+    <message>
+        <source>No range of dates is over yet: the later end of each is still to come.</source>
+        <translation>Ningún intervalo de fechas ha terminado: el final de cada uno está por venir.</translation>
+    </message>
+    <message>
+        <source>by the day of %1: %2 of %3 (%4)</source>
+        <translation>antes del día del %1: %2 de %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Found spent, end by end: %1.</source>
+        <translation>Encontrados agotados, extremo por extremo: %1.</translation>
+    </message>
+    <message>
+        <source>was said</source>
+        <translation>se dijo</translation>
+    </message>
+    <message>
+        <source>was found spent</source>
+        <translation>se encontró agotado</translation>
+    </message>
+    <message>
+        <source>more than was said</source>
+        <translation>más de lo dicho</translation>
+    </message>
+    <message>
+        <source>less than was said</source>
+        <translation>menos de lo dicho</translation>
+    </message>
+    <message>
+        <source>said %1, found spent %2 (%3 to %4) of %5</source>
+        <translation>dicho %1, encontrado agotado %2 (%3 a %4) de %5</translation>
+    </message>
+    <message>
+        <source>None of these forecasts has been settled yet.</source>
+        <translation>Ninguno de estos pronósticos se ha resuelto aún.</translation>
+    </message>
+    <message>
+        <source>A dot for each tenth of the chances, with the number of forecasts; the bars are two standard errors. On the dashed line as many were spent as was said.</source>
+        <translation>Un punto por cada décima de probabilidad, con el número de pronósticos; las barras son dos errores típicos. En la línea de trazos se agotaron tantos como se dijo.</translation>
+    </message>
+    <message>
+        <source>Scores of old forecasts</source>
+        <translation>Puntuaciones de pronósticos viejos</translation>
+    </message>
+    <message>
+        <source>Forecasts within</source>
+        <translation>Pronósticos a</translation>
+    </message>
+    <message>
+        <source>What was said against what came</source>
+        <translation>Lo dicho frente a lo ocurrido</translation>
+    </message>
+    <message>
+        <source>&amp;What was said, and what came, within</source>
+        <translation>&amp;Lo dicho y lo ocurrido, en</translation>
+    </message>
+    <message>
+        <source>The largest misses; Enter opens the unit</source>
+        <translation>Los mayores fallos; Intro abre la unidad</translation>
+    </message>
+    <message>
+        <source>None: no settled forecast leaned the wrong way.</source>
+        <translation>Ninguno: ningún pronóstico resuelto se inclinó al lado equivocado.</translation>
+    </message>
+    <message>
+        <source>Largest &amp;misses (Enter or a double click opens the unit)</source>
+        <translation>Mayores &amp;fallos (Intro o doble clic abre la unidad)</translation>
     </message>
 </context>
 <context>
@@ -10246,6 +11530,10 @@
         <source>Refr&amp;igerant</source>
         <translation>Refr&amp;igerante</translation>
     </message>
+    <message>
+        <source>&amp;Worth</source>
+        <translation>&amp;Valor</translation>
+    </message>
 </context>
 <context>
     <name>padside::UnitPlanModel</name>
@@ -10547,6 +11835,11 @@
         <source>look over the coating</source>
         <translation>revisar el revestimiento</translation>
     </message>
+    <message>
+        <source>B</source>
+        <comment>key: where the photo belongs</comment>
+        <translation>B</translation>
+    </message>
 </context>
 <context>
     <name>padside::WelcomePage</name>
@@ -10669,6 +11962,194 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorkStrip</name>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthComparison</name>
+    <message>
+        <source>Carry on or replace: not reckoned yet.</source>
+        <translation>Continuar o reemplazar: todavía sin calcular.</translation>
+    </message>
+    <message>
+        <source>Of the repairs to be expected, most is for this part: %1.</source>
+        <translation>De las reparaciones previsibles, la mayor parte es para esta pieza: %1.</translation>
+    </message>
+    <message>
+        <source>No single assumption would turn it, even changed fourfold.</source>
+        <translation>Ningún supuesto por sí solo lo cambiaría, ni siquiera cuadruplicado.</translation>
+    </message>
+    <message>
+        <source>It would turn with any one of these:</source>
+        <translation>Cambiaría con cualquiera de estos:</translation>
+    </message>
+    <message>
+        <source>Needed: %1.</source>
+        <translation>Hace falta: %1.</translation>
+    </message>
+    <message>
+        <source>Not given: %1.</source>
+        <translation>Sin indicar: %1.</translation>
+    </message>
+    <message>
+        <source>Failures not counted, for want of their costs: %1.</source>
+        <translation>Fallos no contados, por falta de sus costes: %1.</translation>
+    </message>
+    <message>
+        <source>Carry on, a year</source>
+        <translation>Continuar, al año</translation>
+    </message>
+    <message>
+        <source>Replace, a year</source>
+        <translation>Reemplazar, al año</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthFiguresForm</name>
+    <message>
+        <source>This unit</source>
+        <translation>Esta unidad</translation>
+    </message>
+    <message>
+        <source>All units</source>
+        <translation>Todas las unidades</translation>
+    </message>
+    <message>
+        <source>%1, nameplate</source>
+        <translation>%1, placa</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>%1, ours</source>
+        <translation>%1, nuestro</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthLog</name>
+    <message>
+        <source>change of costs</source>
+        <translation>cambio de costes</translation>
+    </message>
+    <message>
+        <source>change of an assumption</source>
+        <translation>cambio de un supuesto</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthPanel</name>
+    <message>
+        <source>Carry on or replace</source>
+        <translation>Continuar o reemplazar</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthParts</name>
+    <message>
+        <source>C&amp;osts of this part…</source>
+        <translation>C&amp;ostes de esta pieza…</translation>
+    </message>
+    <message>
+        <source>What can be done about each part</source>
+        <translation>Qué se puede hacer con cada pieza</translation>
+    </message>
+    <message>
+        <source>Part, choice</source>
+        <translation>Pieza, opción</translation>
+    </message>
+    <message>
+        <source>1 year</source>
+        <translation>1 año</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>Years gained</source>
+        <translation>Años ganados</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Chance that one of its zones is spent within a year</source>
+        <translation>Probabilidad de que una de sus zonas se agote en un año</translation>
+    </message>
+    <message>
+        <source>Expected over the years compared, in today&apos;s money</source>
+        <translation>Esperado durante los años comparados, en dinero de hoy</translation>
+    </message>
+    <message>
+        <source>Until it is spent, against leaving it</source>
+        <translation>Hasta que se agote, frente a dejarla</translation>
+    </message>
+    <message>
+        <source>Once it is gone, the unit is normally given up.</source>
+        <translation>Una vez perdida, normalmente se abandona la unidad.</translation>
+    </message>
+    <message>
+        <source>One failure comes to about %1.</source>
+        <translation>Un fallo supone unos %1.</translation>
+    </message>
+    <message>
+        <source>Needed: %1.</source>
+        <translation>Hace falta: %1.</translation>
+    </message>
+    <message>
+        <source>Not given, and counted as nothing: %1.</source>
+        <translation>Sin indicar, y contado como nada: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>treat it now: brush and coat</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>Worst: %1</source>
+        <translation>Lo peor: %1</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>worst zone; what is cheapest or gains most</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Nothing is fitted that decays.</source>
+        <translation>No hay montado nada que se deteriore.</translation>
+    </message>
+</context>
+<context>
+    <name>padside::WorthWords</name>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 años</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>SEER %1</source>
+        <translation>SEER %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3</source>
+        <comment>assumption, where it turns, today</comment>
+        <translation>%1: %2 en lugar de %3</translation>
     </message>
 </context>
 <context>
