@@ -33,7 +33,7 @@ int writeHistory(const HistoryWords& words, const CommandSurroundings& surroundi
 {
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
-    const OutlookModel model(catalogue);
+    const auto model = std::make_shared<const OutlookModel>(catalogue);
     const Date day = dayFor(words.on, surroundings.now());
     const UnitRecord record = store->records().unitRecord(unitsFor(*store, words.unit).front().id);
     const auto photoOf = [&store, &record](PhotoId id) {
@@ -41,14 +41,15 @@ int writeHistory(const HistoryWords& words, const CommandSurroundings& surroundi
         return photo == record.photos.end() ? QImage() : readPhotoForPaper(store->photos().path(*photo));
     };
     const OwnerHistoryInput input{record,
-                                  review(record, catalogue, day),
-                                  unitForecast(record, catalogue, model, day),
-                                  unitWorth(record, catalogue, costsIn(*store), model, day),
+                                  review(record, catalogue, *model, day),
+                                  unitForecast(record, catalogue, *model, day),
+                                  unitWorth(record, catalogue, costsIn(*store), *model, day),
                                   catalogue,
                                   plainEnglish(),
                                   QString::fromStdString(words.contractor),
                                   words.size,
-                                  day};
+                                  day,
+                                  model};
     if (const auto written = writePdf(layOwnerHistory(input), photoOf, QString::fromStdString(words.out)); !written)
         throw StoreError(written.error());
     surroundings.out << "Wrote " << words.out << ": history of " << record.unit.tag << " up to " << isoText(day)

@@ -25,13 +25,6 @@ struct CostsOfKind
     std::optional<double> spareAYear; ///< to keep one at hand
 };
 
-/// Whether and how fast a new part of one kind can be had.
-struct PartSupply
-{
-    double leadDays = 1; ///< until a new one is there, when none is at hand
-    bool made = true; ///< false: no longer made
-};
-
 /// What money is reckoned from. Prices and costs are the person's own, nothing of the kind is shipped; the other
 /// figures are ours to start with.
 struct CostFigures
@@ -46,11 +39,9 @@ struct CostFigures
     std::optional<double> upkeepAVisit; ///< of either unit
     std::map<std::string, double, std::less<>> refrigerantPerKg; ///< by the refrigerant's code
     std::map<std::string, CostsOfKind, std::less<>> kinds; ///< by part kind
-    std::map<std::string, PartSupply, std::less<>> supply; ///< by part kind
     std::string source; ///< of the figures that are ours
 
     [[nodiscard]] CostsOfKind of(std::string_view partKind) const; ///< nothing where nothing is given
-    [[nodiscard]] PartSupply supplyOf(std::string_view partKind) const; ///< as usual where nothing is said
 };
 
 /// Read from our catalogue with the person's own changes laid over it, as Catalogue::load reads it. A bad field is

@@ -70,24 +70,6 @@ CostsOfKind readCostsOfKind(JsonObject& fields)
     return costs;
 }
 
-/// What a check of supplies reads strictly; here only what costs need of it.
-std::map<std::string, PartSupply, std::less<>> supplyIn(const nlohmann::ordered_json& text)
-{
-    std::map<std::string, PartSupply, std::less<>> all;
-    const auto section = text.find("supply");
-    if (section == text.end() || !section->is_object())
-        return all;
-    for (const auto& [kind, entry] : section->items()) {
-        PartSupply supply;
-        if (entry.is_object() && entry.contains("lead_days") && entry.at("lead_days").is_number())
-            supply.leadDays = entry.at("lead_days").get<double>();
-        if (entry.is_object() && entry.contains("made") && entry.at("made").is_boolean())
-            supply.made = entry.at("made").get<bool>();
-        all.emplace(kind, supply);
-    }
-    return all;
-}
-
 } // namespace
 
 CostFigures readCosts(JsonObject& root)
@@ -115,7 +97,6 @@ Result<CostFigures> costFigures(std::span<const std::string> shipped, const std:
     CostFigures figures = readCosts(root);
     if (trouble.first())
         return tl::unexpected(*trouble.first());
-    figures.supply = supplyIn(*text);
     return figures;
 }
 
@@ -123,12 +104,6 @@ CostsOfKind CostFigures::of(std::string_view partKind) const
 {
     const auto found = kinds.find(partKind);
     return found != kinds.end() ? found->second : CostsOfKind{};
-}
-
-PartSupply CostFigures::supplyOf(std::string_view partKind) const
-{
-    const auto found = supply.find(partKind);
-    return found != supply.end() ? found->second : PartSupply{};
 }
 
 std::string priceCode(std::string designation)

@@ -66,7 +66,7 @@ public:
 
     PartCosts all()
     {
-        const PartSupply supply = m_basis.costs.supplyOf(m_part.kind->code);
+        const Supply supply = m_basis.catalogue.supplyOf(m_part.kind->code);
         // A person who knows what a new one costs can get one, whatever is usual for its kind.
         const bool known = m_given.part && m_given.labour;
         m_noSpare = !supply.made || (m_part.kind->spare == Spare::none && !known);
@@ -90,7 +90,7 @@ public:
     [[nodiscard]] bool treatmentKnown() const { return m_given.treatment.has_value(); }
     [[nodiscard]] bool spareKnown() const
     {
-        return !m_noSpare && m_given.spareAYear && m_basis.costs.supplyOf(m_part.kind->code).leadDays > 1;
+        return !m_noSpare && m_given.spareAYear && m_basis.catalogue.supplyOf(m_part.kind->code).leadDays > 1;
     }
 
 private:

@@ -78,4 +78,13 @@ void addOutlook(Timeline& timeline, const UnitForecast& forecast, std::span<cons
     }
 }
 
+Timeline timelineWithOutlook(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model,
+                             Date today)
+{
+    Timeline timeline = timelineOf(record, catalogue, today);
+    addOutlook(timeline, unitForecast(record, catalogue, model, today),
+               zoneCourses(record, catalogue, model, today, yearsAhead(timeline.first, today)));
+    return timeline;
+}
+
 } // namespace padside

@@ -114,13 +114,10 @@ public:
     explicit HistoryPages(const HistoryInput& input)
         : m_input(input)
         , m_words(input.record, input.catalogue, input.speaker)
-        , m_timeline(timelineOf(input.record, input.catalogue, input.today))
+        , m_timeline(input.outlook != nullptr
+                         ? timelineWithOutlook(input.record, input.catalogue, *input.outlook, input.today)
+                         : timelineOf(input.record, input.catalogue, input.today))
     {
-        if (input.outlook != nullptr) {
-            addOutlook(m_timeline, unitForecast(input.record, input.catalogue, *input.outlook, input.today),
-                       zoneCourses(input.record, input.catalogue, *input.outlook, input.today,
-                                   yearsAhead(m_timeline.first, input.today)));
-        }
         m_document.size = input.size;
         m_document.landscape = true;
         m_document.title = HistoryText::tr("%1, history %2 to %3")

@@ -12,6 +12,8 @@
 
 #include <QString>
 
+#include <memory>
+
 namespace padside {
 
 /// What an owner's history is made from, all as of `today`. Catalogue and speaker outlive it and the document, whose
@@ -27,6 +29,7 @@ struct OwnerHistoryInput
     QString contractor; ///< at the head of the page; may be empty
     PaperSize size = PaperSize::a4;
     Date today{};
+    std::shared_ptr<const OutlookModel> outlook{}; ///< the timeline's lanes run on by it; null: they end today
 };
 
 /// One unit's history for the person who owns it: what it is, what comes next, whether it is worth carrying on, its

@@ -7,6 +7,7 @@
 #include "ui/drawing/theme.h"
 #include "ui/drawing/timeline_legend.h"
 #include "ui/drawing/timeline_measure.h"
+#include "ui/drawing/timeline_outlook.h"
 #include "ui/drawing/timeline_painter.h"
 #include "ui/paper/owner_history_content.h"
 #include "ui/paper/type_setting.h"
@@ -93,8 +94,10 @@ DrawingBlock unitPicture(const OwnerView& view)
 
 DrawingBlock timelinePicture(const OwnerView& view)
 {
-    const auto timeline
-        = std::make_shared<const Timeline>(timelineOf(view.record, view.input.catalogue, view.input.today));
+    const OwnerHistoryInput& input = view.input;
+    const auto timeline = std::make_shared<const Timeline>(
+        input.outlook != nullptr ? timelineWithOutlook(view.record, input.catalogue, *input.outlook, input.today)
+                                 : timelineOf(view.record, input.catalogue, input.today));
     const Speaker* speaker = &view.input.speaker;
     DrawingBlock block;
     block.heading = OwnerText::tr("Through the years");

@@ -38,7 +38,7 @@ OwnerHistoryInput historyOf(UnitRecord record, const CostFigures& costs, const c
 {
     const OutlookModel model(shipped());
     const Date today = day(on);
-    UnitReview reviewed = review(record, shipped(), today);
+    UnitReview reviewed = review(record, shipped(), OutlookModel(shipped()), today);
     UnitForecast forecast = unitForecast(record, shipped(), model, today);
     UnitWorth worth = unitWorth(record, shipped(), costs, model, today);
     return {std::move(record),

@@ -188,8 +188,8 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
         // As of the visit's own day: a summary printed again later says the same.
         const Date on = findVisit(*record, visit)->on;
         const Catalogue& catalogue = m_book.catalogue();
-        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, *outlook, on), visit, catalogue, m_book.speaker(),
-                                            photos, contractor, size, m_book.today(),
+        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, *outlook, on), visit, catalogue,
+                                            m_book.speaker(), photos, contractor, size, m_book.today(),
                                             unitForecast(*record, catalogue, *outlook, on)});
     };
     return sheet;
@@ -211,19 +211,19 @@ Sheet PrintPage::historyOf(UnitRecord read) const
 
 Sheet PrintPage::ownerHistoryOf(UnitRecord record) const
 {
-    const OutlookModel model(m_book.catalogue());
     const Date today = m_book.today();
     const UnitReview reviewed = m_book.review(record);
     const UnitForecast forecast = m_book.forecast(record);
-    const UnitWorth worth = unitWorth(record, m_book.catalogue(), costsIn(m_book.store()), model, today);
+    const UnitWorth worth
+        = unitWorth(record, m_book.catalogue(), costsIn(m_book.store()), *m_book.outlookModel(), today);
     Sheet sheet;
     sheet.title = tr("Owner's history");
     sheet.fileName = ownerHistoryFileName(record);
     sheet.photos = photosOf(record);
-    sheet.lay = [this, record = std::move(record), reviewed, forecast, worth, today](const QString& contractor,
-                                                                                     PaperSize size) {
-        return layOwnerHistory(
-            {record, reviewed, forecast, worth, m_book.catalogue(), m_book.speaker(), contractor, size, today});
+    sheet.lay = [this, record = std::move(record), reviewed, forecast, worth, today,
+                 outlook = m_book.outlookModel()](const QString& contractor, PaperSize size) {
+        return layOwnerHistory({record, reviewed, forecast, worth, m_book.catalogue(), m_book.speaker(), contractor,
+                                size, today, outlook});
     };
     return sheet;
 }

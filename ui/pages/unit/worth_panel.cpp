@@ -100,13 +100,12 @@ void WorthPanel::reckon()
 {
     if (m_parts == nullptr)
         makeWidgets();
-    if (!m_model)
-        m_model = std::make_unique<const OutlookModel>(m_book.catalogue());
     CostFigures costs;
     if (!m_book.attempt([&] { costs = costsIn(m_book.store()); }))
         return;
     const UnitRecord& record = m_snapshot->record;
-    const UnitWorth worth = unitWorth(record, m_book.catalogue(), costs, *m_model, m_snapshot->review.today);
+    const UnitWorth worth
+        = unitWorth(record, m_book.catalogue(), costs, *m_book.outlookModel(), m_snapshot->review.today);
     const bool mayWrite = !m_book.store().isReadOnly();
     m_parts->show(record, worth, mayWrite);
     m_comparison->show(record, worth);

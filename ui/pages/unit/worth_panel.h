@@ -49,7 +49,6 @@ private:
     WorthComparison* m_comparison = nullptr;
     WorthFiguresForm* m_figures = nullptr;
     FormArea* m_scroll = nullptr;
-    std::unique_ptr<const OutlookModel> m_model; ///< made when first needed
     UnitSnapshotPtr m_snapshot;
     bool m_reckoned = false;
 };
