@@ -166,6 +166,7 @@ Measured measuredAt(const UnitRecord& record, const Visit& visit, Phase phase, c
             last.push_back(reading);
     }
     std::vector<Taken> before;
+    before.reserve(last.size());
     for (const Reading* reading : last)
         before.push_back(taken(*reading));
     if (phase == Phase::asLeft)
