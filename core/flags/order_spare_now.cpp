@@ -74,6 +74,8 @@ std::vector<Worry> orderSpareNow(const UnitView& unit)
             continue; // has a rule of its own
         const auto pressing = mostPressing(unit, part);
         const Supply supply = unit.catalogue.supplyOf(part.kind);
+        if (supply.made && supply.leadDays <= unit.catalogue.assumption("spare-at-once-days"))
+            continue; // bought when it is needed
         const Date there = unit.today + std::chrono::days(static_cast<int>(std::ceil(supply.leadDays)));
         if (!pressing || *pressing->risk->overOn > there)
             continue;

@@ -11,7 +11,8 @@ namespace padside {
 
 /// The chance that it is spent before the next visit is over its tolerance. Look, plan or act by
 /// how likely it is ("spent-plan-chance", "spent-act-chance"); only look where no more than looks or a nuisance are at
-/// stake. Silent where it is known to be spent.
+/// stake. Silent where it is known to be spent, and where it would be no more than a look and notSeenTooLong() asks for
+/// the same.
 [[nodiscard]] std::optional<Worry> spentBeforeNextVisit(const ZoneView& zone);
 
 /// A part that can hurt someone, at grade 4 or worse.
@@ -51,7 +52,8 @@ namespace padside {
 
 /// One for each part of which a spare is made, or was: the chance that one of its zones that decay is spent is over its
 /// tolerance before an ordered spare would be there (the supply's lead time, an assumption). Act where one is known to
-/// be spent, else plan or look by how likely that is. Looks alone need no spare in time.
+/// be spent, else plan or look by how likely that is. Looks alone need no spare in time, nor does a part that is to be had
+/// at once ("spare-at-once-days").
 [[nodiscard]] std::vector<Worry> orderSpareNow(const UnitView& unit);
 
 /// A reading of the last visit that took any is outside its limit, as left where it was taken again. One flag for each.

@@ -45,6 +45,8 @@ std::optional<Worry> spentBeforeNextVisit(const ZoneView& zone)
     Worry worry;
     const double chance = risk->chanceOn(zone.nextVisit);
     worry.severity = severityOf(zone, *risk, chance);
+    if (worry.severity == Severity::look && notSeenTooLong(zone))
+        return std::nullopt; // that flag asks for the same, and says why it is not known better
     worry.sentence = sentenceOf(zone, *risk);
     worry.clears
         = Sentence{PADSIDE_SAY("Seen again and found better than feared, worked on, or the part replaced."), {}};

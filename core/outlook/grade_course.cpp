@@ -14,7 +14,7 @@ std::vector<GradesBy> gradeCourse(const ZoneBelief& zone, std::span<const Date> 
     Date at = zone.trail.today;
     for (const Date day : days) {
         if (day > at) {
-            then.carryForward(zone.rates, zone.trail.clock.yearsBetween(at, day));
+            then.carryForward(*zone.chain, zone.trail.clock.yearsBetween(at, day));
             at = day;
         }
         course.push_back({day, then.grades()});

@@ -18,7 +18,7 @@ std::vector<double> spentByOfNew(const DecayingPart& part, const OutlookModel& m
     for (int year = 1; year <= years; ++year) {
         double none = 1;
         for (std::size_t zone = 0; zone < zones.size(); ++zone) {
-            zones[zone].carryForward(model.ratesOf(part.part->kind, false), bareSpeed(*part.zones[zone]));
+            zones[zone].carryForward(*model.chainOf(part.part->kind, false), bareSpeed(*part.zones[zone]));
             none *= 1 - zones[zone].chanceSpent();
         }
         chances.push_back(1 - none);

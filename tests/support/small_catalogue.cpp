@@ -79,6 +79,7 @@ const std::string assumptions = R"({"assumptions": {
  "acknowledged-worse-share": {"value": 0.25, "unit": "1", "sentence": "s", "source": "t"},
  "likely-chance": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
  "rust-spent-share": {"value": 0.4, "unit": "1", "sentence": "s", "source": "t"},
+ "spare-at-once-days": {"value": 3, "unit": "d", "sentence": "s", "source": "t"},
  "spent-plan-chance": {"value": 0.1, "unit": "1", "sentence": "s", "source": "t"},
  "spent-act-chance": {"value": 0.3, "unit": "1", "sentence": "s", "source": "t"},
  "drift-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},

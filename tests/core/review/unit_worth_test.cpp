@@ -18,7 +18,7 @@ namespace {
 using ::testing::Contains;
 using ::testing::Field;
 
-const std::string today = "2024-06-01";
+const std::string asOf = "2024-06-01";
 
 /// A rusting accumulator and a sound capacitor, both stopping the unit.
 RecordBuilder twoParts()
@@ -66,7 +66,7 @@ UnitWorth worthOf(UnitRecord record, const CostFigures& costs, const Assumed& as
 {
     const Catalogue catalogue = smallCatalogue();
     record.assumptions = assumed;
-    return unitWorth(record, catalogue, costs, OutlookModel(catalogue), day(today));
+    return unitWorth(record, catalogue, costs, OutlookModel(catalogue), day(asOf));
 }
 
 Assumed priced(double price)
@@ -157,18 +157,20 @@ TEST(UnitWorth, LostRefrigerantIsCountedByTheKilogramOrNamedAsLeftOut)
     UnitRecord record = twoParts().build();
     record.unit.refrigerant = "R-410A";
     const OutlookModel model(catalogue);
-    const auto without = unitWorth(record, catalogue, costs, model, day(today));
+    const auto without = unitWorth(record, catalogue, costs, model, day(asOf));
     EXPECT_THAT(vesselOf(without).leftOut, Contains(Field(&NeededFigure::key, "r-410a")));
     costs.refrigerantPerKg["r-410a"] = 50;
-    const auto with = unitWorth(record, catalogue, costs, model, day(today));
+    const auto with = unitWorth(record, catalogue, costs, model, day(asOf));
     EXPECT_NEAR(*vesselOf(with).costOfFailure - *vesselOf(without).costOfFailure, 3 * 50, 1e-9);
 }
 
 TEST(UnitWorth, APartThatIsNoLongerMadeIsNotReplacedAloneAndCostsTheUnit)
 {
-    CostFigures costs = figures();
-    costs.supply["suction-accumulator"] = PartSupply{1, false};
-    const UnitWorth worth = worthOf(twoParts().build(), costs, priced(4000));
+    const Catalogue catalogue = smallCatalogue(
+        R"({"supply": {"suction-accumulator": {"lead_days": 10, "made": false, "source": "s"}}})");
+    UnitRecord record = twoParts().build();
+    record.assumptions = priced(4000);
+    const UnitWorth worth = unitWorth(record, catalogue, figures(), OutlookModel(catalogue), day(asOf));
     const PartWorth& vessel = vesselOf(worth);
     EXPECT_EQ(choice(vessel, Choice::replaceNow), nullptr);
     EXPECT_DOUBLE_EQ(*vessel.costOfFailure, 4000);
