@@ -4,6 +4,7 @@
 #include "sample-db/life_forecasts.h"
 
 #include "core/review/kept_forecasts.h"
+#include "sample-db/sample_lessons.h"
 
 #include <algorithm>
 #include <future>
@@ -23,8 +24,17 @@ UnitRecord asKnownAt(const UnitRecord& record, const Instant& closing)
 
 } // namespace
 
+ForecastModels::ForecastModels(const Catalogue& catalogue, std::optional<Date> learntOn)
+    : m_ours(catalogue, LearntFigures::leftOut)
+    , m_learnt(m_ours)
+    , m_learntOn(learntOn)
+{
+    if (m_learntOn)
+        useLessons(m_learnt, catalogue);
+}
+
 std::vector<std::vector<KeptForecast>> lifeForecasts(const UnitLife& life, const Catalogue& catalogue,
-                                                     const OutlookModel& model)
+                                                     const ForecastModels& models)
 {
     UnitRecord record = life.record;
     record.photos.clear(); // they say nothing of the outlook
@@ -37,7 +47,8 @@ std::vector<std::vector<KeptForecast>> lifeForecasts(const UnitLife& life, const
         running.push_back(std::async(std::launch::async, [&, worker] {
             for (std::size_t i = worker; i < visits.size(); i += workers) {
                 if (visits[i].closedAt)
-                    all[i] = keptForecasts(asKnownAt(record, *visits[i].closedAt), catalogue, model, visits[i].id);
+                    all[i] = keptForecasts(asKnownAt(record, *visits[i].closedAt), catalogue, models.on(visits[i].on),
+                                           visits[i].id);
             }
         }));
     }

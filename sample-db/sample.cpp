@@ -4,17 +4,21 @@
 #include "sample-db/sample.h"
 
 #include "core/catalogue/catalogue.h"
-#include "core/outlook/outlook_model.h"
+#include "core/store/own_catalogue.h"
 #include "core/store/site_book.h"
 #include "core/store/store.h"
 #include "core/store/transaction.h"
+#include "sample-db/life_forecasts.h"
 #include "sample-db/sample_costs.h"
+#include "sample-db/sample_lessons.h"
 #include "sample-db/unit_life.h"
 #include "sample-db/write_life.h"
 
 #include <algorithm>
 #include <fmt/format.h>
 #include <map>
+#include <nlohmann/json.hpp>
+#include <optional>
 
 namespace padside {
 
@@ -36,6 +40,15 @@ Site siteOf(const ScenarioSite& scenario, std::size_t block, IdMaker& ids)
     return site;
 }
 
+/// What the contractor knows better than we do.
+void writeOwnCatalogue(Store& store, std::optional<Date> learntOn)
+{
+    nlohmann::ordered_json changes = nlohmann::ordered_json::parse(costsPatch());
+    if (learntOn)
+        changes.merge_patch(nlohmann::ordered_json::parse(lessonsPatch(*learntOn)));
+    store.ownCatalogue().setChanges(changes.dump());
+}
+
 } // namespace
 
 void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& options,
@@ -46,8 +59,9 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
     const Date before = mondayOfWeek(yearOf(options.lastDay) - std::max(1, options.years) + 1, 1);
     const std::int64_t millisecond
         = std::chrono::duration_cast<std::chrono::milliseconds>(before.time_since_epoch()).count();
-    writeCosts(store);
-    const OutlookModel model(catalogue);
+    const std::optional<Date> learntOn = lessonsLearntOn(std::max(1, options.years), options.lastDay);
+    writeOwnCatalogue(store, learntOn);
+    const ForecastModels models(catalogue, learntOn);
     IdMaker siteIds([millisecond] { return millisecond; }, mixed(options.seed ^ 0x5173U));
 
     for (std::size_t block = 0; block * perBlock < units; ++block) {
@@ -66,7 +80,7 @@ void buildSample(Store& store, const Catalogue& catalogue, const SampleOptions& 
                 life.record.photos.clear();
                 life.orders.clear();
             }
-            writeLife(store, life, catalogue, model);
+            writeLife(store, life, catalogue, models);
             writeAssumptions(store, life.record.unit, scenarioUnits()[index % perBlock].yearsOld);
             if (progress && !progress(static_cast<double>(index + 1) / static_cast<double>(units))) {
                 transaction.commit();

@@ -4,7 +4,6 @@
 #include "sample-db/sample_costs.h"
 
 #include "core/store/judgement_book.h"
-#include "core/store/own_catalogue.h"
 #include "core/store/store.h"
 
 #include <algorithm>
@@ -51,9 +50,9 @@ double roundedTo(double step, double value)
 
 } // namespace
 
-void writeCosts(Store& store)
+std::string costsPatch()
 {
-    store.ownCatalogue().setChanges(invented);
+    return invented;
 }
 
 void writeAssumptions(Store& store, const Unit& unit, double yearsOld)

@@ -47,24 +47,61 @@ bool isAccumulator(const ZoneState& zone)
     return zone.nature->part == "suction-accumulator";
 }
 
-/// How likely this zone is looked at: what worried last time always is.
+bool isScripted(const Telling& telling, const ZoneState& zone)
+{
+    return telling.life.scenario->story == Story::seafrontVessel && isAccumulator(zone)
+        && zone.nature->zone == "bottom";
+}
+
+/// The zone that the customer rang about, if the story names one.
+ZoneState* failedZone(const Telling& telling)
+{
+    UnitLife& life = telling.life;
+    if (telling.visit.reason != VisitReason::callOut)
+        return nullptr;
+    switch (life.scenario->story) {
+    case Story::motorFailure:
+        return life.zone("fan-motor", "bearings");
+    case Story::capacitorFailure:
+    case Story::corrected:
+        return life.zone("run-capacitor", "body");
+    case Story::newAccumulator:
+        return life.zone("suction-accumulator", "bottom");
+    case Story::ordinary:
+        return life.zone("contactor", "points");
+    case Story::slowLeak:
+        return isLeakFound(telling) ? life.zone("outdoor-coil", "joints") : nullptr;
+    case Story::retires:
+        return life.record.unit.retiredOn && yearsBetween(telling.visit.on, *life.record.unit.retiredOn) < 0.1
+            ? life.zone("outdoor-coil", "joints")
+            : nullptr;
+    default:
+        return nullptr;
+    }
+}
+
+/// How likely this zone is looked at: what worried last time always is, and what is on the list because it was passed
+/// over at the last visits.
 double lookChance(const Telling& telling, const ZoneState& zone)
 {
     if (telling.visit.reason == VisitReason::callOut)
         return 0.08 + (zone.lastSeen && *zone.lastSeen >= Grade::poor ? 0.4 : 0.0);
-    if (telling.life.scenario->story == Story::seafrontVessel && isAccumulator(zone) && zone.nature->zone == "bottom")
+    if (isScripted(telling, zone))
         return 1;
     if (zone.lastSeen && *zone.lastSeen >= Grade::marked)
         return 0.95;
-    return zone.nature->looked * 0.78;
+    constexpr double onTheList = 0.4; // years
+    const double usual = zone.nature->looked * 0.6;
+    const bool passedOver = !zone.lastSeenOn || yearsBetween(*zone.lastSeenOn, telling.visit.on) > onTheList;
+    return passedOver ? 0.82 + 0.18 * usual : usual;
 }
 
 Wetness wetnessOf(Telling& telling, const ZoneState& zone)
 {
     const Sky sky = telling.visit.conditions.sky;
-    double chance = zone.nature->wetChance * (telling.visit.reason == VisitReason::fall ? 0.7 : 1.2);
+    double chance = zone.nature->wetChance * (telling.visit.reason == VisitReason::fall ? 0.4 : 0.8);
     if (sky == Sky::rain || sky == Sky::fog || sky == Sky::snow)
-        chance = chance * 1.3 + 0.15;
+        chance = chance * 1.3 + 0.08;
     if (!telling.dice.chance(chance))
         return Wetness::dry;
     return telling.dice.chance(0.45) ? Wetness::wet : Wetness::damp;
@@ -114,10 +151,14 @@ bool vesselScriptTreats(std::size_t visitIndex, std::size_t visitCount)
 void tellFindings(Telling& telling)
 {
     const bool hurried = telling.dice.chance(0.2);
+    const ZoneState* failed = failedZone(telling);
     for (ZoneState& zone : telling.life.zones) {
-        if (!telling.dice.chance(lookChance(telling, zone))) {
+        if (&zone == failed) {
+            zone.decay = 5;
+            zone.coat = 0;
+        } else if (!telling.dice.chance(lookChance(telling, zone))) {
             // Most of what is passed over stays unwritten; some is owned up to.
-            if (telling.visit.reason == VisitReason::callOut || !telling.dice.chance(hurried ? 0.30 : 0.06))
+            if (telling.visit.reason == VisitReason::callOut || !telling.dice.chance(hurried ? 0.22 : 0.06))
                 continue;
             auto finding = telling.entry<Finding, FindingId>();
             finding.zoneId = zone.id;
@@ -127,8 +168,8 @@ void tellFindings(Telling& telling)
         }
         auto finding = telling.entry<Finding, FindingId>();
         finding.zoneId = zone.id;
-        const bool scripted = telling.life.scenario->story == Story::seafrontVessel && zone.nature->zone == "bottom";
-        if (!scripted && telling.dice.chance(zone.nature->hidden)) {
+        const bool scripted = isScripted(telling, zone);
+        if (!scripted && &zone != failed && telling.dice.chance(zone.nature->hidden * 0.6)) {
             finding.sight = zone.nature->because;
             if (zone.nature->because == NotSeenReason::covered && telling.dice.chance(0.3))
                 finding.note = "jacket left on";
@@ -144,6 +185,7 @@ void tellFindings(Telling& telling)
             else if (telling.dice.chance(talkative))
                 finding.note = telling.dice.of(remarksFor(zone.nature->remarks, grade));
             zone.lastSeen = grade;
+            zone.lastSeenOn = telling.visit.on;
             zone.fresh = false;
         }
         telling.life.record.findings.push_back(std::move(finding));

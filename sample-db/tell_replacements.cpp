@@ -23,7 +23,10 @@ constexpr std::array exchanged{Exchangeable{"contactor", 64, "points burnt"},
                                Exchangeable{"crankcase-heater", 75, "element open"},
                                Exchangeable{"line-insulation", 48, "sun has eaten it"},
                                Exchangeable{"filter-drier", 120, "shell rusting through"},
-                               Exchangeable{"disconnect", 55, "clip burnt"}};
+                               Exchangeable{"disconnect", 55, "clip burnt"},
+                               Exchangeable{"start-device", 46, "case split"},
+                               Exchangeable{"whip", 62, "sheath cracked through"},
+                               Exchangeable{"bonding", 18, "lug eaten away"}};
 
 Grade worstSeen(const UnitLife& life, std::string_view partKind)
 {
@@ -116,6 +119,13 @@ void tellReplacements(Telling& telling, const Catalogue& catalogue)
         life.capacitorDrift = 0;
         return;
     }
+    if (callOut && life.scenario->story == Story::corrected) {
+        replaceNow(telling, catalogue, "run-capacitor", "compressor hums and trips, section open", 58);
+        life.capacitorDrift = 0;
+        return;
+    }
+    if (callOut && life.scenario->story == Story::ordinary)
+        return replaceNow(telling, catalogue, "contactor", "points burnt through, would not pull in", 64);
     if (callOut && life.scenario->story == Story::newAccumulator) {
         recoverAndRecharge(telling, "full charge after the new accumulator, nameplate weight");
         replaceNow(telling, catalogue, "suction-accumulator", "pinhole at the bottom, charge lost", 540);
@@ -132,12 +142,19 @@ void tellReplacements(Telling& telling, const Catalogue& catalogue)
     for (const Exchangeable& part : exchanged) {
         const Grade worst = worstSeen(life, part.partKind);
         if (worst == Grade::spent
-            || (worst == Grade::poor && telling.dice.chance(refrigerantPart(part.partKind) ? 0.25 : 0.6))) {
+            || (worst == Grade::poor && telling.dice.chance(refrigerantPart(part.partKind) ? 0.15 : 0.3))) {
             if (refrigerantPart(part.partKind))
                 recoverAndRecharge(telling, "full charge after the new drier");
             replaceNow(telling, catalogue, part.partKind, part.because, part.cost);
         }
     }
+}
+
+bool isLeakFound(const Telling& telling)
+{
+    const double yearsToEnd = yearsBetween(telling.visit.on, telling.life.lastDay);
+    return telling.life.scenario->story == Story::slowLeak && telling.visit.reason == VisitReason::callOut
+        && yearsToEnd > 2 && yearsToEnd < 2.6;
 }
 
 void tellRefrigerant(Telling& telling)
@@ -150,8 +167,7 @@ void tellRefrigerant(Telling& telling)
     if (life.scenario->story == Story::retires && callOut && telling.life.record.unit.retiredOn
         && yearsBetween(telling.visit.on, *telling.life.record.unit.retiredOn) < 0.1)
         return charge(telling, ChargeDirection::recovered, life.chargeKg * 0.83, "unit taken out of service");
-    const double yearsToEnd = yearsBetween(telling.visit.on, life.lastDay);
-    if (callOut && yearsToEnd > 2 && yearsToEnd < 2.6) {
+    if (isLeakFound(telling)) {
         if (ZoneState* joint = life.zone("outdoor-coil", "joints")) {
             recoverAndRecharge(telling, "full charge after the repair, by weight");
             treat(telling, TreatmentKind::repair, *joint, "silver braze, nitrogen purged",

@@ -4,11 +4,26 @@
 #include "sample-db/tell_work.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <string>
+#include <string_view>
 
 namespace padside {
 
-using std::chrono::hours;
+namespace {
+
+constexpr std::array mendings{Mending{"cabinet", "panels", "panel from a scrapped unit, painted", 85},
+                              Mending{"cabinet", "seams", "cut back, strip riveted on and sealed", 55},
+                              Mending{"base-pan", "pan", "patch plate bedded in sealant, drain kept open", 95},
+                              Mending{"suction-accumulator", "strap", "new strap on a rubber strip", 24},
+                              Mending{"suction-accumulator", "jacket-edge", "jacket cut back and taped", 12},
+                              Mending{"compressor", "mounts", "new grommets and bolts", 48},
+                              Mending{"fins", "faces", "combed; the worst corner left", 60},
+                              Mending{"pad", "pad", "levelled on new blocks", 70},
+                              Mending{"defrost-control", "sensor", "new sensor clipped on", 38}};
+
+} // namespace
 
 const Finding* findingToday(const Telling& telling, ZoneId zone)
 {
@@ -31,6 +46,13 @@ Treatment& treat(Telling& telling, TreatmentKind kind, const ZoneState& zone, co
     return telling.life.record.treatments.emplace_back(std::move(treatment));
 }
 
+const Mending* mendingOf(std::string_view part, std::string_view zone)
+{
+    const auto* row
+        = std::ranges::find_if(mendings, [&](const Mending& one) { return one.part == part && one.zone == zone; });
+    return row == mendings.end() ? nullptr : row;
+}
+
 void leave(Telling& telling, ZoneState& zone, Grade grade)
 {
     auto finding = telling.entry<Finding, FindingId>();
@@ -40,6 +62,7 @@ void leave(Telling& telling, ZoneState& zone, Grade grade)
     finding.wetness = zone.nature->remarks == Remarks::dirt ? Wetness::wet : Wetness::dry;
     telling.life.record.findings.push_back(std::move(finding));
     zone.lastSeen = grade;
+    zone.lastSeenOn = telling.visit.on;
     zone.fresh = true;
 }
 
@@ -70,6 +93,22 @@ void wash(Telling& telling, ZoneState& zone)
     leave(telling, zone, Grade::sound);
 }
 
+void mend(Telling& telling, ZoneState& zone, const Mending& mending)
+{
+    treat(telling, TreatmentKind::repair, zone, "", std::string(mending.how)).cost = mending.cost;
+    zone.decay = 1.6;
+    zone.coat = 0;
+    zone.treatedOn = telling.visit.on;
+    leave(telling, zone, Grade::worn);
+}
+
+/// What is spent always is; what is poor, when there is time.
+bool wantsMending(Telling& telling, const ZoneState& zone, Grade grade)
+{
+    return mendingOf(zone.nature->part, zone.nature->zone) != nullptr
+        && (grade == Grade::spent || (grade == Grade::poor && telling.dice.chance(0.25)));
+}
+
 bool wantsCoat(Telling& telling, const ZoneState& zone, const Finding& finding)
 {
     if (!zone.nature->coatable || finding.wetness != Wetness::dry || *finding.grade() < Grade::marked)
@@ -77,7 +116,7 @@ bool wantsCoat(Telling& telling, const ZoneState& zone, const Finding& finding)
     if (zone.treatedOn && yearsBetween(*zone.treatedOn, telling.visit.on) < 1.4)
         return false;
     const bool careful = telling.life.scenario->story == Story::wellKept;
-    return telling.dice.chance(careful ? 0.9 : telling.visit.reason == VisitReason::fall ? 0.42 : 0.18);
+    return telling.dice.chance(careful ? 0.9 : telling.visit.reason == VisitReason::fall ? 0.6 : 0.3);
 }
 
 } // namespace
@@ -96,6 +135,8 @@ void tellTreatments(Telling& telling, const Catalogue&)
             = scriptedVessel && zone.nature->part == "suction-accumulator" && zone.nature->zone == "bottom";
         if (zone.nature->remarks == Remarks::dirt && grade >= Grade::worn && telling.dice.chance(0.75))
             wash(telling, zone);
+        else if (wantsMending(telling, zone, grade))
+            mend(telling, zone, *mendingOf(zone.nature->part, zone.nature->zone));
         else if (!scripted && wantsCoat(telling, zone, *finding))
             coat(telling, zone);
         else if (zone.nature->zone == "bearings" && grade == Grade::worn && telling.dice.chance(0.35)) {

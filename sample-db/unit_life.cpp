@@ -17,11 +17,16 @@ std::uint64_t keyOf(const UnitLife& life, std::size_t index, std::uint64_t seed)
     return mixed(seed + index * 65537 + life.block);
 }
 
-bool isExchanged(std::string_view part)
+/// What is simply exchanged, mended or washed may be spent before anybody minds; what carries the unit is looked after
+/// before that, but for the stories.
+bool isLetGo(const ZoneNature& nature)
 {
-    constexpr std::array<std::string_view, 7> kinds{"contactor",    "fan-motor",  "crankcase-heater", "line-insulation",
-                                                    "filter-drier", "disconnect", "run-capacitor"};
-    return std::ranges::find(kinds, part) != kinds.end();
+    constexpr std::array<std::string_view, 10> kinds{"contactor",       "fan-motor",    "crankcase-heater",
+                                                     "line-insulation", "filter-drier", "disconnect",
+                                                     "run-capacitor",   "start-device", "whip",
+                                                     "bonding"};
+    return nature.remarks == Remarks::dirt || mendingOf(nature.part, nature.zone)
+        || std::ranges::find(kinds, nature.part) != kinds.end();
 }
 
 void printNameplate(UnitLife& life)
@@ -106,6 +111,7 @@ Part& fitPart(UnitLife& life, const Catalogue& catalogue, const std::string& kin
         state.nature = &natureOf(kind, zone.code);
         state.id = part.zones.back().id;
         state.partId = part.id;
+        state.lastSeenOn = on;
         state.pace = std::exp(0.5 * dice.bell() - 0.12);
         if (life.scenario->story == Story::wellKept)
             state.pace *= 0.25;
@@ -117,16 +123,19 @@ Part& fitPart(UnitLife& life, const Catalogue& catalogue, const std::string& kin
 void ageLife(UnitLife& life, Date from, Date to)
 {
     const double years = std::max(0.0, yearsBetween(from, to));
+    Dice dice(mixed(life.skin ^ static_cast<std::uint64_t>(to.time_since_epoch().count())));
     for (ZoneState& zone : life.zones) {
         const ZoneNature& nature = *zone.nature;
         double pace = nature.yearly * zone.pace * (0.72 + 0.16 * zone.decay);
         if (nature.salt)
             pace *= life.place->pace * (0.8 + 0.5 * nature.wetChance);
         pace *= 1 - 0.75 * zone.coat;
-        // What is simply exchanged may be spent; what carries the unit is looked after before that, but for the
-        // stories.
-        zone.decay = std::min(zone.decay + pace * years, isExchanged(nature.part) ? 4.8 : 4.45);
-        const double coatLife = nature.salt && life.place->pace > 1.4 ? 2.2 : 3.6;
+        if (isLetGo(nature))
+            pace *= 1.25;
+        // It goes in fits and starts.
+        pace *= dice.chance(0.25) ? 2.8 : 0.4;
+        zone.decay = std::min(zone.decay + pace * years, isLetGo(nature) ? 5.0 : 4.45);
+        const double coatLife = nature.salt && life.place->pace > 1.4 ? 3.0 : 4.2;
         zone.coat = std::max(0.0, zone.coat - years / coatLife);
     }
     const double drift = life.scenario->story == Story::capacitorFailure ? 0.011 : 0.0055;

@@ -15,6 +15,7 @@
 #include <functional>
 #include <map>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace padside {
@@ -30,6 +31,7 @@ struct ZoneState
     double coat = 0; ///< 1 fresh .. 0 gone
     std::optional<Date> treatedOn;
     std::optional<Grade> lastSeen;
+    std::optional<Date> lastSeenOn; ///< the day it was last seen, or fitted
     bool fresh = true; ///< not yet seen since it was fitted or treated: a better grade is no contradiction
 
     /// What an honest eye sees: a sound coating hides what is below.
@@ -102,6 +104,20 @@ void tellPhotosAsFound(Telling& telling); ///< before the work
 void tellPhotosAsLeft(Telling& telling); ///< after it
 /// Somebody typed the wrong key once: the record keeps both grades and the reason.
 void tellCorrection(UnitLife& life, IdMaker& ids);
+
+/// What is made good where it stands once it is spent, rather than exchanged.
+struct Mending
+{
+    std::string_view part;
+    std::string_view zone;
+    std::string_view how;
+    double cost;
+};
+/// Null where nothing can be mended.
+[[nodiscard]] const Mending* mendingOf(std::string_view part, std::string_view zone);
+
+/// The call-out at which the slow leak is found and brazed.
+[[nodiscard]] bool isLeakFound(const Telling& telling);
 
 /// The bottom of the seafront unit's accumulator follows a script; `visitIndex` of `visitCount`.
 void followVesselScript(UnitLife& life, std::size_t visitIndex, std::size_t visitCount);

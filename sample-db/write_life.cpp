@@ -73,11 +73,11 @@ void putFollowUps(VisitBook& book, const std::vector<FollowUp>& followUps, Visit
 
 } // namespace
 
-void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, const OutlookModel& model)
+void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, const ForecastModels& models)
 {
     const UnitRecord& record = life.record;
     const std::vector<MadePhoto> made = developed(life.orders);
-    const auto forecasts = life.block == 0 ? lifeForecasts(life, catalogue, model)
+    const auto forecasts = life.block == 0 ? lifeForecasts(life, catalogue, models)
                                            : std::vector<std::vector<KeptForecast>>(record.visits.size());
     store.sites().addUnit(record.unit);
     for (const Part& part : record.parts)

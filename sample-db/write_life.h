@@ -3,7 +3,7 @@
 
 #pragma once
 
-#include "core/outlook/outlook_model.h"
+#include "sample-db/life_forecasts.h"
 #include "sample-db/unit_life.h"
 
 namespace padside {
@@ -12,6 +12,6 @@ class Store;
 
 /// Writes a life into the store as the person would have: unit and parts, then visit by visit, each closed before the
 /// next with what was foretold then, corrections afterwards. Throws StoreError.
-void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, const OutlookModel& model);
+void writeLife(Store& store, const UnitLife& life, const Catalogue& catalogue, const ForecastModels& models);
 
 } // namespace padside

@@ -4,7 +4,22 @@
 #include "core/flags/rules.h"
 #include "core/flags/wording.h"
 
+#include <algorithm>
+
 namespace padside {
+
+namespace {
+
+/// What gets worse once the work has done its time is no failure of the work.
+bool hasHeldItsTime(const ZoneView& zone, const SeenGrade& left, Date workedOn)
+{
+    const auto worse = std::ranges::find_if(
+        zone.history.seen, [&](const SeenGrade& seen) { return seen.on > workedOn && seen.grade > left.grade; });
+    const int months = static_cast<int>(zone.catalogue.assumption("work-holds-months"));
+    return worse != zone.history.seen.end() && addMonths(workedOn, months) < worse->on;
+}
+
+} // namespace
 
 std::optional<Worry> treatedButWorseAgain(const ZoneView& zone)
 {
@@ -18,6 +33,8 @@ std::optional<Worry> treatedButWorseAgain(const ZoneView& zone)
     if (now.grade <= left.grade || madeGoodSince || onlyDirt)
         return std::nullopt;
     const Date workedOn = history.earlierWork->on;
+    if (hasHeldItsTime(zone, left, workedOn))
+        return std::nullopt;
     const bool inDays = toldInDays(workedOn, now.on);
     Worry worry;
     worry.severity = now.grade >= Grade::poor ? Severity::act : Severity::plan;

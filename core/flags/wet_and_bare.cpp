@@ -24,12 +24,18 @@ bool coatedSince(const ZoneView& zone, Date day)
     });
 }
 
+/// A zone of the catalogue that does not die of rust; of zones of the person's own it is not known.
+bool isKnownNotToRust(const ZoneView& zone)
+{
+    return zone.zoneKind != nullptr && !zone.catalogue.outlook().corrodes(zone.part.kind, zone.zone.kind);
+}
+
 } // namespace
 
 std::optional<Worry> wetAndBare(const ZoneView& zone)
 {
     const auto& seen = zone.history.lastSeen;
-    if (zone.soils() || !seen || numeral(seen->grade) < numeral(Grade::marked))
+    if (zone.soils() || isKnownNotToRust(zone) || !seen || numeral(seen->grade) < numeral(Grade::marked))
         return std::nullopt;
     const Finding* finding = findingOf(zone, seen->findingId);
     if (finding == nullptr || !finding->wetness || *finding->wetness == Wetness::dry || coatedSince(zone, seen->on))

@@ -17,6 +17,13 @@ Severity severityOf(Grade now, int delta)
     return delta > 1 ? Severity::plan : Severity::look;
 }
 
+/// From sound to worn in its own time: nothing grows old without it.
+bool isUsualWear(const ZoneView& zone, const SeenGrade& before, const SeenGrade& now)
+{
+    const int months = static_cast<int>(zone.catalogue.assumption("usual-wear-months"));
+    return now.grade <= Grade::worn && addMonths(before.on, months) < now.on;
+}
+
 std::string patternFor(int delta, bool inDays)
 {
     if (delta == 1) {
@@ -40,6 +47,8 @@ std::optional<Worry> worseByAGrade(const ZoneView& zone)
     const SeenGrade& before = *history.previousSeen;
     if (history.known->grade <= before.grade)
         return std::nullopt; // made good at that visit
+    if (isUsualWear(zone, before, now))
+        return std::nullopt;
     const bool inDays = toldInDays(before.on, now.on);
     Worry worry;
     worry.severity = severityOf(now.grade, *history.delta);

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <map>
 #include <nlohmann/json.hpp>
 
 namespace padside::test {
@@ -73,6 +74,19 @@ TEST_F(SampleCommands, FlagsAsJsonNameTheirUnitAndSayWhy)
         EXPECT_FALSE(row.at("clears").get<std::string>().empty());
         EXPECT_EQ(row.at("sentence").get<std::string>().find('{'), std::string::npos) << row.at("sentence");
     }
+}
+
+TEST_F(SampleCommands, MostUnitsOfTheTownHaveNoMoreFlagsThanOneReads)
+{
+    std::map<std::string, int> ofUnit;
+    for (const auto& row : nlohmann::json::parse(run({"flags", file, "--as", "json"}).out))
+        ++ofUnit[row.at("unit").get<std::string>()];
+    EXPECT_GE(std::ranges::count_if(ofUnit, [](const auto& unit) { return unit.second <= 10; }), 8);
+    EXPECT_TRUE(std::ranges::all_of(ofUnit, [](const auto& unit) { return unit.second <= 35; }));
+    const auto checks = nlohmann::json::parse(run({"checks", file, "--as", "json"}).out);
+    const auto overdue = std::ranges::count_if(
+        checks, [](const auto& row) { return row.at("latest").template get<std::string>() < "2026-11-25"; });
+    EXPECT_LT(static_cast<double>(overdue), 0.3 * static_cast<double>(checks.size()));
 }
 
 TEST_F(SampleCommands, ChecksOfEachTripFitIntoItsDay)

@@ -170,6 +170,14 @@ TEST_F(ReadingRules, WetAndBareIsFlaggedUntilItIsDryOrCoated)
     EXPECT_TRUE(flagsBy("wet-and-bare", unit.build()).empty());
 }
 
+TEST_F(ReadingRules, WhatDoesNotRustMayBeWetAndBare)
+{
+    RecordBuilder unit = aUnit("HB-01");
+    unit.withPart("whip", {"cable"});
+    unit.visit("2025-05-04").graded("cable", 3).wet(Wetness::wet);
+    EXPECT_TRUE(flagsBy("wet-and-bare", unit.build()).empty());
+}
+
 TEST_F(ReadingRules, SoundAndWetIsNoWorry)
 {
     RecordBuilder unit = aUnit("HB-01");

@@ -55,6 +55,24 @@ TEST(TreatedButWorseAgain, ComparesWithTheGradeFoundWhereNoneWasLeft)
         << "rust under fresh paint is still there: no worse";
 }
 
+TEST(TreatedButWorseAgain, IsSilentWhereTheWorkHeldForThreeYears)
+{
+    const auto worse = [](const char* firstSeenWorse) {
+        return raisedBy(treatedButWorseAgainRule,
+                        anAccumulator()
+                            .visit("2021-05-06")
+                            .graded("bottom", 3)
+                            .treated("bottom", TreatmentKind::brushAndCoat)
+                            .graded("bottom", 2, Phase::asLeft)
+                            .visit(firstSeenWorse)
+                            .graded("bottom", 3)
+                            .visit("2026-05-04")
+                            .graded("bottom", 3));
+    };
+    EXPECT_FALSE(worse("2024-05-07"));
+    EXPECT_TRUE(worse("2024-05-06")) << "it was worse in time, and still is";
+}
+
 TEST(TreatedButWorseAgain, IsActFromPoor)
 {
     const auto flag = raisedBy(treatedButWorseAgainRule,

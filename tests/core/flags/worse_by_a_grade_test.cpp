@@ -73,6 +73,19 @@ TEST(WorseByAGrade, GetsMoreSevereWithTheGradeAndTheStep)
     EXPECT_EQ(severity(4, 5), Severity::act);
 }
 
+TEST(WorseByAGrade, IsSilentWhereItTookMoreThanAYearFromSoundToWorn)
+{
+    const auto step = [](const char* before, int from, int to) {
+        return raisedBy(worseByAGradeRule,
+                        anAccumulator().visit(before).graded("bottom", from).visit("2026-05-04").graded("bottom", to));
+    };
+    EXPECT_TRUE(step("2025-05-04", 1, 2)) << "a year to the day";
+    EXPECT_FALSE(step("2025-05-03", 1, 2));
+    EXPECT_FALSE(step("2021-05-03", 1, 2));
+    EXPECT_TRUE(step("2021-05-03", 1, 3)) << "two grades are never usual wear";
+    EXPECT_TRUE(step("2021-05-03", 2, 3));
+}
+
 TEST(WorseByAGrade, IsSilentAtTheSameGradeABetterOneOrOneSighting)
 {
     EXPECT_FALSE(
