@@ -3889,6 +3889,14 @@
         <source>A spare that is to be had within so many days is bought when it is needed; no flag asks to order it.</source>
         <translation>Un repuesto que se consigue en estos días se compra cuando hace falta; ningún aviso pide encargarlo.</translation>
     </message>
+    <message>
+        <source>A zone that takes longer than this from sound to worn ages as is usual; no flag says that it got worse.</source>
+        <translation>Una zona que tarda más de estos meses en pasar del grado 1 al 2 envejece como es normal; ningún aviso dice que ha empeorado.</translation>
+    </message>
+    <message>
+        <source>Work on a zone that held longer than this before the zone was seen worse has done what is asked of it; no flag says that it failed.</source>
+        <translation>Un trabajo en una zona que aguantó más de estos meses antes de que la zona se viera peor ha cumplido lo que se le pide; ningún aviso dice que haya fallado.</translation>
+    </message>
 </context>
 <context>
     <name>core</name>

@@ -51,6 +51,8 @@ const std::string kinds = R"({
 
 const std::string assumptions = R"({"assumptions": {
  "not-seen-months": {"value": 18, "unit": "months", "sentence": "s", "source": "t"},
+ "usual-wear-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
+ "work-holds-months": {"value": 36, "unit": "months", "sentence": "s", "source": "t"},
  "faster-minimum-days": {"value": 60, "unit": "days", "sentence": "s", "source": "t"},
  "track-least-settled": {"value": 50, "unit": "1", "sentence": "s", "source": "t"},
  "track-least-zones": {"value": 20, "unit": "1", "sentence": "s", "source": "t"},
