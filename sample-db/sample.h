@@ -27,6 +27,9 @@ struct SampleOptions
 /// the harbour wall and a hill farm, units with their stories, visits each spring and fall, photographs drawn by code.
 /// The same options give the same content, whatever the day and the machine's clock.
 ///
+/// From two years before the last day on, forecasts rest on lives learned from the record and accepted (in the own
+/// catalogue, with costs), where it has at least five years.
+///
 /// Beyond 14 units the scenario repeats with other tags, dates and grades; only the first 14 units have photographs
 /// and a track record, so that thousands of units build quickly. The catalogue must be the shipped one or one laid over
 /// it. `progress` gets 0..1 and answers false to stop early: what is then in the store is whole as far as it goes.

@@ -64,7 +64,8 @@ TEST(SampleLessons, AreWhatLearningMakesOfTheRecordOfTheirDay)
         ASSERT_TRUE(life && shares) << lesson.partKind;
         expectKept(*life, lesson.learnt->medianLifeYears, lesson.partKind);
         for (std::size_t grade = 0; grade < shares->size(); ++grade)
-            EXPECT_NEAR((*shares)[grade], lesson.learnt->gradeShares[grade], 0.0006) << lesson.partKind;
+            EXPECT_NEAR((*shares)[grade], lesson.learnt->gradeShares[grade], 0.0006)
+                << lesson.partKind << (lesson.soils ? ", dirt" : "") << ", grade " << grade + 1;
     }
     EXPECT_GE(learnt, 25U);
 }
