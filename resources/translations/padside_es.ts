@@ -8567,7 +8567,7 @@
 <context>
     <name>padside::HistoryPanel</name>
     <message>
-        <source>Prin&amp;t timeline</source>
+        <source>&amp;Print timeline</source>
         <translation>&amp;Imprimir línea de tiempo</translation>
     </message>
     <message>
@@ -8994,8 +8994,16 @@
         <translation>Ctrl+F</translation>
     </message>
     <message>
-        <source>find a unit</source>
-        <translation>buscar una unidad</translation>
+        <source>find a unit; Enter opens the first one found</source>
+        <translation>buscar una unidad; Intro abre la primera hallada</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 – Ctrl+4</source>
+        <translation>Ctrl+1 – Ctrl+4</translation>
+    </message>
+    <message>
+        <source>unit, season, fleet, track record</source>
+        <translation>unidad, temporada, parque, balance de pronósticos</translation>
     </message>
     <message>
         <source>Tab  Shift+Tab</source>
@@ -11529,7 +11537,7 @@
         <translation>La &amp;unidad, abierta</translation>
     </message>
     <message>
-        <source>Walls and r&amp;ust</source>
+        <source>Walls an&amp;d rust</source>
         <translation>Paredes y ó&amp;xido</translation>
     </message>
     <message>
@@ -11537,7 +11545,7 @@
         <translation>Refr&amp;igerante</translation>
     </message>
     <message>
-        <source>&amp;Worth</source>
+        <source>W&amp;orth</source>
         <translation>&amp;Valor</translation>
     </message>
 </context>
@@ -12060,7 +12068,7 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
 <context>
     <name>padside::WorthParts</name>
     <message>
-        <source>C&amp;osts of this part…</source>
+        <source>Costs of this p&amp;art…</source>
         <translation>C&amp;ostes de esta pieza…</translation>
     </message>
     <message>

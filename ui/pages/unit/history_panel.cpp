@@ -59,7 +59,7 @@ HistoryPanel::HistoryPanel(RecordBook& book, const Theme& theme, QWidget* parent
     , m_timeline(new TimelineView(book.speaker(), theme))
     , m_legend(new TimelineLegend(book.speaker(), theme))
     , m_sentence(new QLabel)
-    , m_print(new QPushButton(tr("Prin&t timeline")))
+    , m_print(new QPushButton(tr("&Print timeline")))
     , m_owner(new QPushButton(tr("Owne&r's history")))
     , m_photos(new PhotoYears(book, *m_loader, theme))
 {
@@ -125,7 +125,7 @@ void HistoryPanel::fitSentence()
 /// Where both have no room, the legend gives way: each mark says what it is when it is pointed at or walked to.
 void HistoryPanel::fitLegend()
 {
-    constexpr int leastLines = 11; // of letters the timeline needs to show a few lanes; ours
+    constexpr int leastLines = 13; // of letters the timeline needs to show a few lanes; ours
     const int left = height() - m_sentence->height() - m_legend->heightForWidth(width());
     m_legend->setVisible(m_photos->isHidden() && left >= leastLines * m_sentence->fontMetrics().lineSpacing());
 }
