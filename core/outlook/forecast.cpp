@@ -34,10 +34,10 @@ Sentence becauseSentence(const ZoneBelief& zone)
     }
     arguments.emplace_back(Number{pace, 1});
     if (pace <= slowPace) {
-        return {
-            PADSIDE_SAY("{0} {1} when last seen on {2}; it gets worse slower than usual, at about {3} times the pace "
-                        "of its kind."),
-            std::move(arguments)};
+        return {PADSIDE_SAY(
+                    "{0} {1} when last seen on {2}; it gets worse more slowly than usual, at about {3} times the pace "
+                    "of its kind."),
+                std::move(arguments)};
     }
     return {
         PADSIDE_SAY("{0} {1} when last seen on {2}; it gets worse faster than usual, at about {3} times the pace of "

@@ -3,6 +3,8 @@
 
 #include "core/outlook/unit_outlook.h"
 
+#include "core/outlook/chance_percent.h"
+
 #include <algorithm>
 
 namespace padside {
@@ -41,10 +43,10 @@ Sentence likeliestSentence(const UnitRecord& record, const Catalogue& catalogue,
     if (!outlook.likeliestToStop)
         return {PADSIDE_SAY("No part of this unit is known to stop it."), {}};
     const Part* part = findPart(record, *outlook.likeliestToStop);
-    return {PADSIDE_SAY("{0}{1} is the likeliest to stop it by {2}, with a chance of {3}. Parts are taken to fail "
+    return {PADSIDE_SAY("{0}{1} is the likeliest to stop it by {2}, with a chance of {3} %. Parts are taken to fail "
                         "independently of each other."),
             {Word{catalogue.partKind(part->kind)->name}, Bracketed{part->position}, outlook.stops.back().by,
-             Amount{outlook.parts.front().chance.back(), QuantityKind::ratio}}};
+             chancePercent(outlook.parts.front().chance.back())}};
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "core/review/move_risk.h"
 
 #include "core/catalogue/subject.h"
+#include "core/outlook/chance_percent.h"
 
 #include <algorithm>
 #include <cassert>
@@ -102,21 +103,22 @@ std::vector<Sentence> riskSentences(const MoveRisk& risk, const Catalogue& catal
     const Zone* zone = findZone(named, worst.zoneId);
     if (part == nullptr || zone == nullptr)
         return sentences;
-    const auto percent = [](double chance) { return Amount{chance, QuantityKind::ratio}; };
     const auto subject = subjectOf(named, catalogue, *part, zone);
-    const std::vector<Argument> rest{percent(worst.before), percent(worst.after), worst.unit->unit.tag,
+    const std::vector<Argument> rest{chancePercent(worst.before), chancePercent(worst.after), worst.unit->unit.tag,
                                      worst.tolerancePercent};
     sentences.push_back(
         worst.before <= worst.tolerance && worst.after > worst.tolerance
-            ? about(subject,
-                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the "
-                                "{6} % tolerated."),
-                    rest)
+            ? about(
+                subject,
+                PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %, past the "
+                            "{6} % tolerated."),
+                rest)
             : about(subject,
-                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}."), rest));
+                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %."),
+                    rest));
     if (risk.anyAfter - risk.anyBefore >= worthSaying) {
-        sentences.push_back({PADSIDE_SAY("That something of this trip is found spent: {1} instead of {0}."),
-                             {percent(risk.anyBefore), percent(risk.anyAfter)}});
+        sentences.push_back({PADSIDE_SAY("That something of this trip is found spent: {1} % instead of {0} %."),
+                             {chancePercent(risk.anyBefore), chancePercent(risk.anyAfter)}});
     }
     return sentences;
 }

@@ -145,7 +145,7 @@ Sentence becauseOfGrade(Grade grade, double pace, bool worse)
         return {PADSIDE_SAY("Found {0} {1}: less than might have been by now."), std::move(arguments)};
     arguments.emplace_back(Number{pace, 1});
     return {worse ? PADSIDE_SAY("Found {0} {1}: it gets worse faster than its kind, at about {2} times the pace.")
-                  : PADSIDE_SAY("Found {0} {1}: it gets worse slower than its kind, at about {2} times the pace."),
+                  : PADSIDE_SAY("Found {0} {1}: it gets worse more slowly than its kind, at about {2} times the pace."),
             std::move(arguments)};
 }
 

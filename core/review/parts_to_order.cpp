@@ -4,6 +4,7 @@
 #include "core/review/parts_to_order.h"
 
 #include "core/catalogue/subject.h"
+#include "core/outlook/chance_percent.h"
 
 #include <algorithm>
 #include <cmath>
@@ -33,7 +34,7 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
     named.parts = unit.fitted;
     const std::vector<Argument> rest{risk.tolerancePercent(), Word{std::string(wordOf(risk.toleratedAs))}, *risk.overOn,
                                      std::int64_t{std::lround(supply.leadDays)},
-                                     Amount{risk.course.front().chance, QuantityKind::ratio}};
+                                     chancePercent(risk.course.front().chance)};
     const auto subject = subjectOf(named, catalogue, part, findZone(named, risk.zoneId));
     if (!supply.made) {
         return about(subject,
@@ -42,10 +43,11 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
                      rest);
     }
     if (*risk.overOn <= unit.review.today) {
-        return about(subject,
-                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated "
-                                 "({4}). Days a spare takes: about {6}."),
-                     rest);
+        return about(
+            subject,
+            PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is {7} % today, more than the {3} % tolerated "
+                        "({4}). Days a spare takes: about {6}."),
+            rest);
     }
     return about(subject,
                  PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare "

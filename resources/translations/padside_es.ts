@@ -964,12 +964,9 @@
         <source>What the readings mean</source>
         <translation>Qué dicen las lecturas</translation>
     </message>
-    <message numerus="yes">
-        <source>%n other reading(s) as asked for.</source>
-        <translation>
-            <numerusform>%n lectura más, como se pide.</numerusform>
-            <numerusform>%n lecturas más, como se pide.</numerusform>
-        </translation>
+    <message>
+        <source>Other readings, as asked for: %1.</source>
+        <translation>Otras lecturas, como se pide: %1.</translation>
     </message>
     <message>
         <source>now</source>
@@ -4045,7 +4042,7 @@
         <translation>{0} {1} cuando se vio por última vez el {2}; empeora más o menos al ritmo usual de su clase.</translation>
     </message>
     <message>
-        <source>{0} {1} when last seen on {2}; it gets worse slower than usual, at about {3} times the pace of its kind.</source>
+        <source>{0} {1} when last seen on {2}; it gets worse more slowly than usual, at about {3} times the pace of its kind.</source>
         <translation>{0} {1} cuando se vio por última vez el {2}; empeora más despacio de lo usual, a unas {3} veces el ritmo de su clase.</translation>
     </message>
     <message>
@@ -4113,8 +4110,8 @@
         <translation>No se sabe de ninguna pieza de este equipo que lo detenga.</translation>
     </message>
     <message>
-        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3}. Parts are taken to fail independently of each other.</source>
-        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3}. Se supone que las piezas fallan independientemente unas de otras.</translation>
+        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3} %. Parts are taken to fail independently of each other.</source>
+        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3} %. Se supone que las piezas fallan independientemente unas de otras.</translation>
     </message>
     <message>
         <source>looks</source>
@@ -7073,28 +7070,28 @@
         <translation>Pieza reemplazada, o vista de nuevo y hallada mejor de lo temido; dé el aviso por visto cuando el repuesto esté pedido.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: never seen; by the usual life of its kind the chance that it is spent before the next visit ({4}) is {3}, more than the {5} % tolerated ({6}).</source>
-        <translation>{0}{1}, {2}: nunca visto; por la vida habitual de su clase, la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3}, más del {5} % tolerado ({6}).</translation>
+        <source>{0}{1}, {2}: never seen; by the usual life of its kind the chance that it is spent before the next visit ({4}) is {3} %, more than the {5} % tolerated ({6}).</source>
+        <translation>{0}{1}, {2}: nunca visto; por la vida habitual de su clase, la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3} %, más del {5} % tolerado ({6}).</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: {7} {8} on {9}; the chance that it is spent before the next visit ({4}) is {3}, more than the {5} % tolerated ({6}).</source>
-        <translation>{0}{1}, {2}: {7} {8} el {9}; la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3}, más del {5} % tolerado ({6}).</translation>
+        <source>{0}{1}, {2}: {7} {8} on {9}; the chance that it is spent before the next visit ({4}) is {3} %, more than the {5} % tolerated ({6}).</source>
+        <translation>{0}{1}, {2}: {7} {8} el {9}; la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3} %, más del {5} % tolerado ({6}).</translation>
     </message>
     <message>
         <source>Seen again and found better than feared, worked on, or the part replaced.</source>
         <translation>Visto de nuevo y hallado mejor de lo temido, trabajado, o la pieza reemplazada.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the {6} % tolerated.</source>
-        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}, por encima del {6} % tolerado.</translation>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %, past the {6} % tolerated.</source>
+        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} % a {4} %, por encima del {6} % tolerado.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}.</source>
-        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}.</translation>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %.</source>
+        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} % a {4} %.</translation>
     </message>
     <message>
-        <source>That something of this trip is found spent: {1} instead of {0}.</source>
-        <translation>De que algo de este viaje se halle agotado: {1} en vez de {0}.</translation>
+        <source>That something of this trip is found spent: {1} % instead of {0} %.</source>
+        <translation>De que algo de este viaje se halle agotado: {1} % en vez de {0} %.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. No longer made: look for one in time, or for another way.</source>
@@ -7153,16 +7150,16 @@
         <translation>Pedir un repuesto</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: by {3} the chance that it is spent is {4}, more than the {5} % tolerated ({6}), and this part is no longer made. Look for one in time, or for another way.</source>
-        <translation>{0}{1}, {2}: para el {3} la probabilidad de que esté agotado es de {4}, más del {5} % tolerado ({6}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
+        <source>{0}{1}, {2}: by {3} the chance that it is spent is {4} %, more than the {5} % tolerated ({6}), and this part is no longer made. Look for one in time, or for another way.</source>
+        <translation>{0}{1}, {2}: para el {3} la probabilidad de que esté agotado es de {4} %, más del {5} % tolerado ({6}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by then is {4}, more than the {5} % tolerated ({6}). Order one now.</source>
-        <translation>{0}{1}, {2}: un repuesto pedido hoy llega hacia el {3}; la probabilidad de que para entonces esté agotado es de {4}, más del {5} % tolerado ({6}). Pídalo ahora.</translation>
+        <source>{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by then is {4} %, more than the {5} % tolerated ({6}). Order one now.</source>
+        <translation>{0}{1}, {2}: un repuesto pedido hoy llega hacia el {3}; la probabilidad de que para entonces esté agotado es de {4} %, más del {5} % tolerado ({6}). Pídalo ahora.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated ({4}). Days a spare takes: about {6}.</source>
-        <translation>{0}{1}, {2}: la probabilidad de que esté agotado es hoy de {7}, más del {3} % tolerado ({4}). Días que tarda un repuesto: unos {6}.</translation>
+        <source>{0}{1}, {2}: the chance that it is spent is {7} % today, more than the {3} % tolerated ({4}). Days a spare takes: about {6}.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado es hoy de {7} %, más del {3} % tolerado ({4}). Días que tarda un repuesto: unos {6}.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare takes: about {6}.</source>
@@ -7317,7 +7314,7 @@
         <translation>Hallado {0} {1}: empeora más deprisa que su clase, a unas {2} veces el ritmo.</translation>
     </message>
     <message>
-        <source>Found {0} {1}: it gets worse slower than its kind, at about {2} times the pace.</source>
+        <source>Found {0} {1}: it gets worse more slowly than its kind, at about {2} times the pace.</source>
         <translation>Hallado {0} {1}: empeora más despacio que su clase, a unas {2} veces el ritmo.</translation>
     </message>
     <message>
@@ -8582,7 +8579,7 @@
 <context>
     <name>padside::HistoryPanel</name>
     <message>
-        <source>Prin&amp;t timeline</source>
+        <source>&amp;Print timeline</source>
         <translation>&amp;Imprimir línea de tiempo</translation>
     </message>
     <message>
@@ -9009,8 +9006,16 @@
         <translation>Ctrl+F</translation>
     </message>
     <message>
-        <source>find a unit</source>
-        <translation>buscar una unidad</translation>
+        <source>find a unit; Enter opens the first one found</source>
+        <translation>buscar una unidad; Intro abre la primera hallada</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 – Ctrl+4</source>
+        <translation>Ctrl+1 – Ctrl+4</translation>
+    </message>
+    <message>
+        <source>unit, season, fleet, track record</source>
+        <translation>unidad, temporada, parque, balance de pronósticos</translation>
     </message>
     <message>
         <source>Tab  Shift+Tab</source>
@@ -9388,9 +9393,13 @@
         <translation>Agotado en un año: %1 → %2</translation>
     </message>
     <message>
-        <source>Range of dates: %1 → %2</source>
-        <comment>before, now</comment>
-        <translation>Intervalo de fechas: %1 → %2</translation>
+        <source>Range of dates: %1, as before</source>
+        <translation>Intervalo de fechas: %1, como antes</translation>
+    </message>
+    <message>
+        <source>Range of dates: %1; it was %2</source>
+        <comment>now, before</comment>
+        <translation>Intervalo de fechas: %1; era %2</translation>
     </message>
     <message>
         <source>Lesser changes: %1.</source>
@@ -9709,6 +9718,11 @@
         <source>%1, %2: %3, %4</source>
         <comment>zone, date: grade, phase</comment>
         <translation>%1, %2: %3, %4</translation>
+    </message>
+    <message>
+        <source>%1: 1 photograph</source>
+        <comment>zone</comment>
+        <translation>%1: 1 fotografía</translation>
     </message>
     <message>
         <source>%1: %2 photographs</source>
@@ -11535,7 +11549,7 @@
         <translation>La &amp;unidad, abierta</translation>
     </message>
     <message>
-        <source>Walls and r&amp;ust</source>
+        <source>Walls an&amp;d rust</source>
         <translation>Paredes y ó&amp;xido</translation>
     </message>
     <message>
@@ -11543,7 +11557,7 @@
         <translation>Refr&amp;igerante</translation>
     </message>
     <message>
-        <source>&amp;Worth</source>
+        <source>W&amp;orth</source>
         <translation>&amp;Valor</translation>
     </message>
 </context>
@@ -12066,7 +12080,7 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
 <context>
     <name>padside::WorthParts</name>
     <message>
-        <source>C&amp;osts of this part…</source>
+        <source>Costs of this p&amp;art…</source>
         <translation>C&amp;ostes de esta pieza…</translation>
     </message>
     <message>

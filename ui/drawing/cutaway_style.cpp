@@ -125,6 +125,7 @@ QByteArray cutawayLitStyle(const Theme& theme)
     lit.panel = mixed(theme.accent, theme.panel, 0.22);
     StyleSheet sheet(lit);
     sheet.basics();
+    sheet.rule("behind", "fill:none"); // a lit part is painted over the others: it must not hide what stands on it
     return sheet.text();
 }
 

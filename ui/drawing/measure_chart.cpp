@@ -20,6 +20,7 @@ namespace {
 constexpr double daysPerYear = 365.25;
 constexpr double fanYears = 3; // how far a forecast runs on; ours
 constexpr double dotRadius = 3.5;
+constexpr int mostSteps = 4; // lines of values; more would crowd a low chart
 
 /// What part of time and values is on the chart, and where.
 struct Plot
@@ -29,6 +30,7 @@ struct Plot
     double toDay = 1;
     double lowest = 0;
     double highest = 1;
+    double step = 1; ///< from one line of values to the next
 
     [[nodiscard]] QPointF at(double day, double value) const
     {
@@ -36,6 +38,17 @@ struct Plot
                 frame.bottom() - (value - lowest) / (highest - lowest) * frame.height()};
     }
 };
+
+/// The next 1, 2 or 5 times a power of ten: what people count in.
+double roundStep(double atLeast)
+{
+    const double power = std::pow(10.0, std::floor(std::log10(atLeast)));
+    for (const double times : {1.0, 2.0, 5.0}) {
+        if (times * power >= atLeast * (1 - 1e-9))
+            return times * power;
+    }
+    return 10 * power;
+}
 
 double fanValue(const MeasureChart& chart, double ratePerDay, double day)
 {
@@ -61,6 +74,7 @@ Plot plotOf(const QRectF& area, const MeasureChart& chart, const QFontMetricsF& 
     const double span = std::max(highest - lowest, std::abs(highest) * 0.05 + 1e-12);
     plot.lowest = lowest < highest / 2 ? 0 : lowest - span * 0.15;
     plot.highest = highest + span * 0.15;
+    plot.step = roundStep((plot.highest - plot.lowest) / mostSteps / chart.unit) * chart.unit;
     const double words
         = std::max(letters.horizontalAdvance(chart.shown(highest)), letters.horizontalAdvance(chart.shown(lowest)));
     plot.frame = area.adjusted(words + 10, letters.height() / 2 + 2, -8, -letters.height() - 6);
@@ -89,9 +103,10 @@ void paintYears(QPainter& painter, const Plot& plot, const Theme& theme)
 void paintValues(QPainter& painter, const Plot& plot, const MeasureChart& chart, const Theme& theme)
 {
     const QFontMetricsF letters(painter.font());
-    constexpr int steps = 3;
-    for (int index = 0; index <= steps; ++index) {
-        const double value = plot.lowest + (plot.highest - plot.lowest) * index / steps;
+    const auto first = static_cast<long>(std::ceil(plot.lowest / plot.step - 1e-9));
+    const auto last = static_cast<long>(std::floor(plot.highest / plot.step + 1e-9));
+    for (long index = first; index <= last; ++index) {
+        const double value = static_cast<double>(index) * plot.step;
         const double y = plot.at(plot.fromDay, value).y();
         painter.setPen(theme.line);
         painter.drawLine(QPointF(plot.frame.left(), y), QPointF(plot.frame.right(), y));

@@ -32,6 +32,7 @@ struct MeasureChart
     std::optional<double> limit; ///< SI
     QString limitName; ///< stands on the limit's line
     std::optional<MeasureFan> fan; ///< runs on behind the last point and fades
+    double unit = 1; ///< SI of one of the units the person reads: the lines of values stand at round numbers of it
     std::function<QString(double)> shown; ///< a value as the person reads it, with its unit
 };
 

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QDate>
 
+#include <cmath>
 #include <utility>
 
 namespace padside {
@@ -30,6 +31,9 @@ std::string LocalSpeaker::translate(const std::string& english) const
 
 std::string LocalSpeaker::number(double value, int decimals) const
 {
+    constexpr double grouped = 1000; // as in the tables and pictures beside the sentence
+    if (std::abs(value) >= grouped)
+        return m_locale.toString(value, 'f', decimals).toStdString();
     return showNumber(value, decimals, m_style);
 }
 

@@ -99,7 +99,7 @@ TableBlock meaningSection(const SummaryView& view)
         meanings.tellPhase(Phase::asLeft);
     meanings.tellZones();
     if (!table.rows.empty() && meanings.within() > 0)
-        table.closing = SummaryText::tr("%n other reading(s) as asked for.", nullptr, meanings.within());
+        table.closing = SummaryText::tr("Other readings, as asked for: %1.").arg(meanings.within());
     return table;
 }
 

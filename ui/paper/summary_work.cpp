@@ -4,11 +4,13 @@
 // Readings, work done, refrigerant.
 
 #include "core/ledger/unit_ledger.h"
+#include "core/quantity/unit.h"
 #include "ui/paper/visit_summary_content.h"
 
 #include <QStringList>
 
 #include <algorithm>
+#include <string_view>
 
 namespace padside {
 
@@ -37,13 +39,34 @@ QString withoutSpaces(QString text)
     return text.remove(QLatin1Char(' ')).remove(QChar(0x00A0)).toLower();
 }
 
-/// The value in the reader's unit, and as it was typed where that looks different.
+/// Digits behind the point of a number as it was typed ("4.84 µF": 2).
+int decimalsTyped(std::string_view typed)
+{
+    const std::size_t point = typed.find_first_of(".,");
+    if (point == std::string_view::npos)
+        return 0;
+    const std::string_view behind = typed.substr(point + 1);
+    const auto end = std::ranges::find_if_not(behind, [](char one) { return one >= '0' && one <= '9'; });
+    return static_cast<int>(end - behind.begin());
+}
+
+/// The value in the reader's unit, and as it was typed where that was in another one. Of the same unit, what was typed
+/// finer than usual is shown as fine.
 QString readingValue(const SummaryView& view, const Reading& reading)
 {
     QString shown = view.words.amount(reading.value.si, reading.value.kind);
     const QString typed = fromCore(reading.value.typed);
     if (typed.isEmpty() || withoutSpaces(typed) == withoutSpaces(shown))
         return shown;
+    const MeasuringUnit* unit = unitByCode(reading.value.unitCode);
+    if (unit && !unit->symbol.empty() && shown.endsWith(u' ' + fromCore(unit->symbol))) {
+        constexpr int most = 3;
+        const int decimals = std::min(decimalsTyped(reading.value.typed), most);
+        if (decimals <= unit->decimals)
+            return shown;
+        return fromCore(view.input.speaker.number(fromSi(reading.value.si, *unit), decimals)) + u' '
+            + fromCore(unit->symbol);
+    }
     return SummaryText::tr("%1 (typed: %2)").arg(shown, typed);
 }
 

@@ -71,7 +71,9 @@ std::vector<QString> brokenLines(const QString& text, Face face, double width)
 {
     std::vector<QString> lines;
     for (const QString& paragraph : text.split(QLatin1Char('\n'))) {
-        QTextLayout layout(paragraph, paperFont(face));
+        QString unbroken = paragraph; // a percent sign stays on the line of its number
+        unbroken.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
+        QTextLayout layout(unbroken, paperFont(face));
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
         layout.setTextOption(option);

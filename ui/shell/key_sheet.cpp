@@ -47,7 +47,8 @@ std::vector<Group> allKeys()
         {KeySheet::tr("Everywhere"),
          {{KeySheet::tr("Ctrl+Z"), KeySheet::tr("take back what was done last, of an open visit or in setting up")},
           {KeySheet::tr("Ctrl+Shift+Z"), KeySheet::tr("do it again")},
-          {KeySheet::tr("Ctrl+F"), KeySheet::tr("find a unit")},
+          {KeySheet::tr("Ctrl+F"), KeySheet::tr("find a unit; Enter opens the first one found")},
+          {KeySheet::tr("Ctrl+1 – Ctrl+4"), KeySheet::tr("unit, season, fleet, track record")},
           {KeySheet::tr("Tab  Shift+Tab"), KeySheet::tr("next field, field before")},
           {KeySheet::tr("F1  ?"), KeySheet::tr("this sheet")}}},
     };

@@ -55,6 +55,7 @@ UnitListPanel::UnitListPanel(RecordBook& book, const Theme& theme, QWidget* pare
         m_filter->setFilterFixedString(text);
         m_tree->expandAll();
     });
+    connect(m_search, &QLineEdit::returnPressed, this, &UnitListPanel::selectFirst);
     connect(m_tree->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) {
         if (const auto unit = m_model->unitAt(m_filter->mapToSource(current)))
             Q_EMIT unitSelected(*unit);
@@ -85,7 +86,8 @@ void UnitListPanel::select(UnitId unit)
 
 void UnitListPanel::selectFirst()
 {
-    m_tree->setCurrentIndex(m_filter->index(0, 0, m_filter->index(0, 0)));
+    if (m_filter->rowCount() > 0)
+        m_tree->setCurrentIndex(m_filter->index(0, 0, m_filter->index(0, 0)));
 }
 
 std::optional<UnitId> UnitListPanel::selected() const

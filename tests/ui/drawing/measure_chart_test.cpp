@@ -6,8 +6,11 @@
 #include <QImage>
 #include <QPainter>
 
+#include <algorithm>
+#include <cmath>
 #include <gtest/gtest.h>
 #include <limits>
+#include <vector>
 
 namespace padside::test {
 
@@ -64,6 +67,22 @@ TEST(MeasureChart, TheForecastFadesBehindTheLastPoint)
     MeasureChart without = wall();
     without.fan.reset();
     EXPECT_NE(painted(wall(), Theme::light()), painted(without, Theme::light()));
+}
+
+TEST(MeasureChart, LinesOfValuesStandAtRoundNumbersOfTheUnitRead)
+{
+    std::vector<double> inches;
+    MeasureChart chart = wall();
+    chart.unit = 0.0254;
+    chart.shown = [&](double si) {
+        inches.push_back(si / 0.0254);
+        return QString::number(inches.back());
+    };
+    painted(chart, Theme::light());
+    // 2.0 to 3.0 mm, with the room around it, is 0.07 to 0.13 in: steps of 0.02 in.
+    for (const double line : {0.08, 0.10, 0.12}) {
+        EXPECT_TRUE(std::ranges::any_of(inches, [&](double one) { return std::abs(one - line) < 1e-9; })) << line;
+    }
 }
 
 TEST(MeasureChart, OnePointIsDrawnAndNoneDrawsNothing)

@@ -35,6 +35,19 @@ TEST_F(UnitListPanelTest, TypingNarrowsTheList)
     EXPECT_GT(tree->model()->rowCount(), 0);
 }
 
+TEST_F(UnitListPanelTest, EnterInTheSearchOpensTheFirstUnitFound)
+{
+    UnitListPanel panel(*m_book, Theme::light());
+    panel.select(units().front());
+    auto* search = panel.findChild<QLineEdit*>(QStringLiteral("unitSearch"));
+    const std::string tag = m_book->record(units().back()).unit.tag;
+    QTest::keyClicks(search, QString::fromStdString(tag));
+    QTest::keyClick(search, Qt::Key_Return);
+    EXPECT_EQ(panel.selected(), units().back());
+    QTest::keyClicks(search, QStringLiteral(" is no unit"));
+    QTest::keyClick(search, Qt::Key_Return); // nothing found: nothing happens
+}
+
 TEST_F(UnitListPanelTest, ArrowKeysGoFromUnitToUnit)
 {
     UnitListPanel panel(*m_book, Theme::light());

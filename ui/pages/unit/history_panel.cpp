@@ -59,7 +59,7 @@ HistoryPanel::HistoryPanel(RecordBook& book, const Theme& theme, QWidget* parent
     , m_timeline(new TimelineView(book.speaker(), theme))
     , m_legend(new TimelineLegend(book.speaker(), theme))
     , m_sentence(new QLabel)
-    , m_print(new QPushButton(tr("Prin&t timeline")))
+    , m_print(new QPushButton(tr("&Print timeline")))
     , m_owner(new QPushButton(tr("Owne&r's history")))
     , m_photos(new PhotoYears(book, *m_loader, theme))
 {
@@ -122,11 +122,27 @@ void HistoryPanel::fitSentence()
     m_sentence->setFixedHeight(2 * m_sentence->fontMetrics().lineSpacing() + 2); // so that nothing jumps
 }
 
+/// Where both have no room, the legend gives way: each mark says what it is when it is pointed at or walked to.
+void HistoryPanel::fitLegend()
+{
+    constexpr int leastLines = 13; // of letters the timeline needs to show a few lanes; ours
+    const int left = height() - m_sentence->height() - m_legend->heightForWidth(width());
+    m_legend->setVisible(m_photos->isHidden() && left >= leastLines * m_sentence->fontMetrics().lineSpacing());
+}
+
+void HistoryPanel::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    fitLegend();
+}
+
 void HistoryPanel::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange) // letters have another size now
+    if (event->type() == QEvent::StyleChange) { // letters have another size now
         fitSentence();
+        fitLegend();
+    }
 }
 
 void HistoryPanel::setSnapshot(const UnitSnapshotPtr& snapshot)
@@ -161,6 +177,7 @@ void HistoryPanel::takeOutlook()
                zoneCourses(m_snapshot->record, m_book.catalogue(), *m_book.outlookModel(), today,
                            yearsAhead(timeline.first, today)));
     m_legend->setTimeline(timeline);
+    fitLegend(); // it has more to say now
     m_timeline->setTimeline(std::move(timeline));
 }
 
@@ -210,7 +227,7 @@ void HistoryPanel::hidePictures()
 {
     m_zone.reset();
     m_photos->hide();
-    m_legend->show();
+    fitLegend();
 }
 
 } // namespace padside

@@ -44,11 +44,13 @@ Q_SIGNALS:
 
 protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
     void makeWidgets();
     void fitSentence();
+    void fitLegend();
     void takeOutlookSoon();
     void takeOutlook();
     void showPictures(ZoneId zone);

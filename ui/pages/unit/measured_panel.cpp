@@ -86,6 +86,7 @@ QWidget* MeasuredPanel::entryOf(const UnitRecord& record, const ZoneMeasure& mea
         = unitFor(kind->quantity, m_book.surroundings().units, kind->metricUnit, kind->customaryUnit);
     MeasureChart chart;
     chart.points = measure.points;
+    chart.unit = toSi(1, unit) - toSi(0, unit);
     chart.shown = [&unit, style = m_book.numberStyle()](double si) {
         return QString::fromStdString(showMeasure(si, unit, style));
     };

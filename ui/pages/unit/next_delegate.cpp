@@ -25,6 +25,12 @@ QRect broken(const QFontMetrics& metrics, int width, const QString& text)
     return metrics.boundingRect(QRect(0, 0, width, endless), Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, text);
 }
 
+/// A percent sign stays on the line of its number.
+QString shownText(const QModelIndex& index, int role)
+{
+    return index.data(role).toString().replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
+}
+
 } // namespace
 
 /// Where the texts of one row go; tops are counted from the row's top.
@@ -66,10 +72,10 @@ NextDelegate::Setting NextDelegate::set(const QStyleOptionViewItem& option, cons
     const int textWidth = std::max(60, width - left - rowInset);
     const int top = setting.kind == NextModel::Kind::heading ? 2 * rowGap + 2 : rowGap + 2;
     const QFontMetrics& mainMetrics = setting.kind == NextModel::Kind::heading ? leadMetrics : metrics;
-    setting.main = broken(mainMetrics, textWidth, index.data().toString()).translated(left, top);
+    setting.main = broken(mainMetrics, textWidth, shownText(index, Qt::DisplayRole)).translated(left, top);
     setting.lead
         = broken(leadMetrics, leadWidth, index.data(NextModel::leadRole).toString()).translated(rowInset + 4, top);
-    const QString reason = index.data(NextModel::reasonRole).toString();
+    const QString reason = shownText(index, NextModel::reasonRole);
     if (!reason.isEmpty())
         setting.reason = broken(metrics, textWidth, reason).translated(left, setting.main.bottom() + 2);
     int bottom = std::max(setting.main.bottom(), setting.reason.bottom());
@@ -104,11 +110,11 @@ void NextDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, 
                       index.data(NextModel::leadRole).toString());
     painter->setFont(heading ? setting.leadFont : option.font);
     painter->setPen(heading || setting.kind == NextModel::Kind::nothing ? m_theme.softInk : m_theme.ink);
-    painter->drawText(setting.main.translated(origin).adjusted(0, 0, 4, 0), flow, index.data().toString());
+    painter->drawText(setting.main.translated(origin).adjusted(0, 0, 4, 0), flow, shownText(index, Qt::DisplayRole));
     painter->setPen(m_theme.softInk);
     painter->setFont(option.font);
     painter->drawText(setting.reason.translated(origin).adjusted(0, 0, 4, 0), flow,
-                      index.data(NextModel::reasonRole).toString());
+                      shownText(index, NextModel::reasonRole));
     if (option.state.testFlag(QStyle::State_HasFocus)) {
         painter->setPen(QPen(m_theme.accent, 1));
         painter->drawRect(row.adjusted(0, 0, -1, -1));

@@ -106,7 +106,10 @@ void PhotoYears::showPictures(const QString& name, const std::vector<ZonePicture
 {
     const auto chosen = m_list->currentIndex().data(pictureRole).value<ZonePicture>().photo;
     m_name = name;
-    m_title->setText(pictures.empty() ? name : tr("%1: %2 photographs", "zone, count").arg(name).arg(pictures.size()));
+    m_title->setText(pictures.empty() ? name
+                         : pictures.size() == 1
+                         ? tr("%1: 1 photograph", "zone").arg(name)
+                         : tr("%1: %2 photographs", "zone, count").arg(name).arg(pictures.size()));
     m_list->setAccessibleName(tr("Photographs of %1 through the years").arg(name));
     m_model->clear();
     m_none->setVisible(pictures.empty());

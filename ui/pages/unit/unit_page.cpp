@@ -96,9 +96,9 @@ void UnitPage::makeWidgets()
     m_tabs->setDocumentMode(true);
     m_tabs->addTab(m_history, tr("Histor&y"));
     m_tabs->addTab(findingsPanel(), tr("Findin&gs by part and zone"));
-    m_tabs->addTab(m_measured, tr("Walls and r&ust"));
+    m_tabs->addTab(m_measured, tr("Walls an&d rust"));
     m_tabs->addTab(m_ledger, tr("Refr&igerant"));
-    m_tabs->addTab(m_worth, tr("&Worth"));
+    m_tabs->addTab(m_worth, tr("W&orth"));
     m_tabs->setAccessibleName(tr("What the record holds"));
     m_tabs->tabBar()->setAccessibleName(tr("What the record holds"));
     auto* whole = new QSplitter(Qt::Vertical);

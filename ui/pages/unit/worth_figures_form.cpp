@@ -12,6 +12,7 @@
 #include "ui/models/worth_words.h"
 #include "ui/pages/setup/checked_form.h"
 
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QVBoxLayout>
 
@@ -28,6 +29,24 @@ const UnitFigureField* unitField(const std::string& code)
     const auto found = std::ranges::find(unitFigureFields(), code, &UnitFigureField::code);
     return found != unitFigureFields().end() ? &*found : nullptr;
 }
+
+/// A field whose undo is its typing's as long as there is any, otherwise that of the figures entered.
+class FigureField : public QLineEdit
+{
+protected:
+    bool event(QEvent* event) override
+    {
+        if (event->type() == QEvent::ShortcutOverride) {
+            const auto& key = *static_cast<QKeyEvent*>(event);
+            if ((key.matches(QKeySequence::Undo) && !isUndoAvailable())
+                || (key.matches(QKeySequence::Redo) && !isRedoAvailable())) {
+                event->ignore();
+                return true;
+            }
+        }
+        return QLineEdit::event(event);
+    }
+};
 
 const MeasuringUnit& powerUnit(const RecordBook& book)
 {
@@ -55,7 +74,7 @@ WorthFiguresForm::WorthFiguresForm(RecordBook& book, WorthLog& log, QWidget* par
 QLineEdit* WorthFiguresForm::addField(const QString& label, Place place)
 {
     const int field = static_cast<int>(m_places.size());
-    auto* line = new QLineEdit;
+    auto* line = new FigureField;
     const std::string name = place.code.empty() ? place.path.back() : place.code;
     m_places.push_back(std::move(place));
     m_shown.emplace_back();

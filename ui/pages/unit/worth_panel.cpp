@@ -68,8 +68,11 @@ void WorthPanel::makeWidgets()
 
 void WorthPanel::setSnapshot(UnitSnapshotPtr snapshot)
 {
+    const bool another = m_snapshot && snapshot && m_snapshot->record.unit.id != snapshot->record.unit.id;
     m_snapshot = std::move(snapshot);
     m_reckoned = false;
+    if (another && m_scroll)
+        m_scroll->verticalScrollBar()->setValue(0); // its answer first, not the figures of the one before
     if (isVisible())
         reckon();
 }

@@ -49,7 +49,7 @@ WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
     , m_book(book)
     , m_tree(new QTreeWidget)
     , m_about(new QLabel)
-    , m_costs(new QPushButton(tr("C&osts of this part…")))
+    , m_costs(new QPushButton(tr("Costs of this p&art…")))
 {
     m_tree->setObjectName(u"worthParts"_s);
     m_tree->setAccessibleName(tr("What can be done about each part"));

@@ -51,8 +51,11 @@ QString outlookChangesSaid(const RecordBook& book, const UnitRecord& record, con
             break;
         const QString chance = OutlookText::tr("Spent within a year: %1 → %2", "chance before, chance now")
                                    .arg(percentOf(speaker, change.before), percentOf(speaker, change.now));
-        const QString dates = OutlookText::tr("Range of dates: %1 → %2", "before, now")
-                                  .arg(rangeOf(speaker, change.datesBefore), rangeOf(speaker, change.datesNow));
+        const QString before = rangeOf(speaker, change.datesBefore);
+        const QString now = rangeOf(speaker, change.datesNow);
+        const QString dates = before == now
+            ? OutlookText::tr("Range of dates: %1, as before").arg(now)
+            : OutlookText::tr("Range of dates: %1; it was %2", "now, before").arg(now, before);
         text += u"<p><b>%1</b><br>%2<br>%3<br>%4</p>"_s.arg(placeTitle(book, record, change.zoneId).toHtmlEscaped(),
                                                             chance.toHtmlEscaped(), dates.toHtmlEscaped(),
                                                             speaker.said(change.because).toHtmlEscaped());

@@ -43,6 +43,7 @@ PhotoPlaceDialog::PhotoPlaceDialog(const RecordBook& book, const UnitRecord& rec
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* form = new QFormLayout(this);
+    form->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter); // beside the middle of the tall fields, not their top
     form->addRow(tr("Zone"), m_zone);
     form->addRow(tr("Taken"), m_phase);
     form->addRow(tr("Caption"), m_caption);

@@ -8,7 +8,9 @@
 #include "ui/pages/unit/part_costs_dialog.h"
 #include "ui/pages/unit/worth_panel.h"
 
+#include <QCoreApplication>
 #include <QImage>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPainter>
@@ -111,6 +113,21 @@ TEST_F(WorthPanelTest, APriceTypedInPlaceIsReckonedWithAtOnceAndCanBeUndone)
     m_steps.undo();
     EXPECT_EQ(text("worthAnswer"), u"Carry on or replace: not reckoned yet."_s);
     EXPECT_EQ(field("worth-price-new").text(), QString());
+}
+
+TEST_F(WorthPanelTest, UndoInAFieldIsTheFieldsOnlyWhileSomethingIsTypedThere)
+{
+    showUnit();
+    QLineEdit& price = field("worth-price-new");
+    const auto takesUndo = [&price] {
+        QKeyEvent undo(QEvent::ShortcutOverride, Qt::Key_Z, Qt::ControlModifier);
+        undo.ignore();
+        QCoreApplication::sendEvent(&price, &undo);
+        return undo.isAccepted();
+    };
+    EXPECT_FALSE(takesUndo()) << "the page's step is taken back";
+    QTest::keyClicks(&price, u"52"_s);
+    EXPECT_TRUE(takesUndo());
 }
 
 TEST_F(WorthPanelTest, AGeneralFigureShowsOursUntilItIsChanged)
