@@ -47,9 +47,19 @@ std::vector<Group> allKeys()
         {KeySheet::tr("Everywhere"),
          {{KeySheet::tr("Ctrl+Z"), KeySheet::tr("take back what was done last, of an open visit or in setting up")},
           {KeySheet::tr("Ctrl+Shift+Z"), KeySheet::tr("do it again")},
+          {KeySheet::tr("Ctrl+1 – Ctrl+4"), KeySheet::tr("unit, season, fleet, track record")},
           {KeySheet::tr("Ctrl+F"), KeySheet::tr("find a unit")},
           {KeySheet::tr("Tab  Shift+Tab"), KeySheet::tr("next field, field before")},
           {KeySheet::tr("F1  ?"), KeySheet::tr("this sheet")}}},
+        {KeySheet::tr("Season"),
+         {{KeySheet::tr("←  →  ↑  ↓"), KeySheet::tr("another trip of the site, another site")},
+          {KeySheet::tr("Ctrl+←  Ctrl+→"), KeySheet::tr("the trip before or after, whatever its site")},
+          {KeySheet::tr("Alt+←  Alt+→"), KeySheet::tr("move the trip by a week, with Shift by a day")},
+          {KeySheet::tr("Enter, Esc"), KeySheet::tr("put the moved trip down, give up moving it")}}},
+        {KeySheet::tr("Fleet"),
+         {{KeySheet::tr("←  →  ↑  ↓"), KeySheet::tr("the next unit on that side of the field")},
+          {KeySheet::tr("Space"), KeySheet::tr("step through units gathered in one place")},
+          {KeySheet::tr("Enter"), KeySheet::tr("open the unit")}}},
     };
 }
 

@@ -51,7 +51,7 @@ QString HorizonModel::better(const std::optional<double>& skill) const
     if (!skill)
         return nothing();
     if (*skill < worstShown)
-        return tr("< %1 %").arg(number(worstShown * 100, 0));
+        return tr("far worse");
     return tr("%1 %").arg(number(*skill * 100, 0));
 }
 
