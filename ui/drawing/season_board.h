@@ -56,7 +56,7 @@ struct BoardGeometry
     double names = 150; ///< width of the column of names
     double header = 60; ///< height of months, weeks and trips a week
     double week = 16; ///< width of a week
-    double line = 30; ///< the least height of a row, by which marks are sized
+    double leastRow = 30; ///< the least height of a row, by which marks are sized
     double row = 30; ///< height of a row
 
     [[nodiscard]] double width() const { return names + weeks * week; }

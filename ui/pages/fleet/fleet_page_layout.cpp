@@ -32,7 +32,7 @@ namespace {
 constexpr int headerMargin = 22; ///< beside a heading, for the arrow of the order
 
 /// Letters each column shows; the flag's sentence gets what is left.
-constexpr std::array<int, FleetModel::columns> letters{9, 20, 19, 21, 5, 5, 5, 0, 12, 33};
+constexpr std::array<int, FleetModel::columns> letters{11, 20, 19, 21, 5, 5, 5, 0, 12, 33};
 
 } // namespace
 
@@ -107,7 +107,7 @@ void FleetPage::makeTable()
 void FleetPage::fitTable()
 {
     m_table->verticalHeader()->setDefaultSectionSize(std::max(fontMetrics().height() + 12, m_theme.size.entry));
-    m_fieldSaid->setFixedHeight(2 * m_fieldSaid->fontMetrics().lineSpacing() + 2); // so that nothing jumps
+    fitSentence();
     QHeaderView* header = m_table->horizontalHeader();
     header->setHighlightSections(false);
     for (int column = 0; column < FleetModel::columns; ++column) {

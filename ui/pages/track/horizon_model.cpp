@@ -10,7 +10,7 @@ namespace padside {
 
 namespace {
 
-constexpr double worstShown = -9.99; ///< where hardly anything came to pass a score may be hundreds of times worse
+constexpr double worstShown = -1; ///< twice as bad; beyond it a number says nothing more
 
 QString nothing()
 {
