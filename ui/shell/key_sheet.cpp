@@ -6,6 +6,7 @@
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QLabel>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -100,7 +101,7 @@ KeySheet::KeySheet(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(scroll, 1);
     layout->addWidget(buttons);
-    resize(content->sizeHint().grownBy({0, 0, 60, 80}));
+    resize(content->sizeHint().grownBy({0, 0, 60, 80}).boundedTo(screen()->availableSize() * 9 / 10));
 }
 
 void KeySheet::showFor(QWidget& window)

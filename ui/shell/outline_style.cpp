@@ -58,9 +58,9 @@ bool isPressed(QStyle::ContentsType type)
 void paintBox(QPainter& painter, const QStyleOption& option)
 {
     painter.save();
-    painter.setPen(option.palette.color(option.state.testFlag(QStyle::State_Enabled) ? QPalette::Normal
-                                                                                     : QPalette::Disabled,
-                                        QPalette::PlaceholderText));
+    painter.setPen(
+        option.palette.color(option.state.testFlag(QStyle::State_Enabled) ? QPalette::Normal : QPalette::Disabled,
+                             QPalette::PlaceholderText));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(option.rect.adjusted(0, 0, -1, -1));
     painter.restore();

@@ -48,6 +48,7 @@ void FleetPage::makeLayout()
     m_empty->setObjectName(QStringLiteral("empty"));
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
+    m_both->setOrientation(Qt::Vertical); // the room of texts depends on it
     makeTable();
 
     auto* state = new QHBoxLayout;
@@ -63,7 +64,6 @@ void FleetPage::makeLayout()
     legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
 
     m_both->setObjectName(QStringLiteral("fleetSplitter"));
-    m_both->setOrientation(Qt::Vertical);
     m_both->addWidget(fieldPanel());
     m_both->addWidget(m_table);
     m_both->setHandleWidth(9);
