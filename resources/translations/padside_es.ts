@@ -3887,7 +3887,7 @@
     </message>
     <message>
         <source>A spare that is to be had within so many days is bought when it is needed; no flag asks to order it.</source>
-        <translation>Un repuesto que se consigue en tantos días se compra cuando hace falta; ningún aviso pide encargarlo.</translation>
+        <translation>Un repuesto que se consigue en estos días se compra cuando hace falta; ningún aviso pide encargarlo.</translation>
     </message>
 </context>
 <context>
