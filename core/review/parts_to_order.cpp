@@ -14,11 +14,20 @@ namespace padside {
 
 namespace {
 
+/// What nobody ever saw is to be looked at before a spare for it is bought.
+bool wasSeen(const ReviewedUnit& unit, ZoneId zone)
+{
+    const auto history = std::ranges::find(unit.review.zones, zone, &ZoneHistory::zoneId);
+    return history != unit.review.zones.end() && history->known.has_value();
+}
+
 const ZoneRisk* mostPressing(const ReviewedUnit& unit, PartId part)
 {
     const ZoneRisk* first = nullptr;
     for (const ZoneRisk& risk : unit.review.risks) {
         if (risk.partId != part || risk.soils || !risk.overOn || risk.toleratedAs == Consequence::looks)
+            continue;
+        if (!wasSeen(unit, risk.zoneId))
             continue;
         if (first == nullptr || *risk.overOn < *first->overOn)
             first = &risk;

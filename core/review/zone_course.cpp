@@ -3,8 +3,6 @@
 
 #include "core/review/zone_course.h"
 
-#include "core/review/record_at.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -26,14 +24,18 @@ int yearsAhead(Date first, Date today)
 std::vector<ZoneCourse> zoneCourses(const UnitRecord& record, const Catalogue& catalogue, const OutlookModel& model,
                                     Date today, int years)
 {
-    const UnitRecord known = recordAt(record, today);
-    if (known.unit.retiredOn && *known.unit.retiredOn <= today)
+    return zoneCourses(knownUnit(record, catalogue, model, today), years);
+}
+
+std::vector<ZoneCourse> zoneCourses(const KnownUnit& known, int years)
+{
+    if (known.isRetired())
         return {};
     std::vector<Date> days;
     for (int month = 0; month <= 12 * years; month += monthsBetween)
-        days.push_back(addMonths(today, month));
+        days.push_back(addMonths(known.today, month));
     std::vector<ZoneCourse> courses;
-    for (const ZoneBelief& zone : zoneBeliefs(known, catalogue, model, today))
+    for (const ZoneBelief& zone : known.beliefs)
         courses.push_back({zone.trail.zoneId, gradeCourse(zone, days)});
     return courses;
 }

@@ -4,6 +4,7 @@
 
 #include "core/outlook/grade_course.h"
 #include "core/record/unit_record.h"
+#include "core/review/known_unit.h"
 
 #include <vector>
 
@@ -22,5 +23,8 @@ struct ZoneCourse
 /// Those of all zones of fitted parts over so many years, as of `today`. A retired unit has none.
 [[nodiscard]] std::vector<ZoneCourse> zoneCourses(const UnitRecord& record, const Catalogue& catalogue,
                                                   const OutlookModel& model, Date today, int years);
+
+/// The same of a unit already worked out.
+[[nodiscard]] std::vector<ZoneCourse> zoneCourses(const KnownUnit& known, int years);
 
 } // namespace padside

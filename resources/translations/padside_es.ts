@@ -8200,6 +8200,10 @@
         <source>By then the unit stops with a chance of %1.</source>
         <translation>Para entonces la unidad se para con una probabilidad del %1.</translation>
     </message>
+    <message>
+        <source>Nothing of this unit was seen yet: only the usual lives of its parts speak here.</source>
+        <translation>De esta unidad no se ha visto nada todavía: aquí solo habla la vida habitual de sus piezas.</translation>
+    </message>
 </context>
 <context>
     <name>padside::FleetFieldView</name>
@@ -8635,10 +8639,6 @@
 <context>
     <name>padside::HorizonModel</name>
     <message>
-        <source>&lt; %1 %</source>
-        <translation>&lt; %1 %</translation>
-    </message>
-    <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
     </message>
@@ -8737,6 +8737,10 @@
     <message>
         <source>Replaced, made good, cleaned or retired in time, or the day lies between two visits that found it otherwise</source>
         <translation>Sustituido, reparado, limpiado o retirado a tiempo, o el día cae entre dos visitas que lo encontraron distinto</translation>
+    </message>
+    <message>
+        <source>far worse</source>
+        <translation>mucho peor</translation>
     </message>
 </context>
 <context>
@@ -9048,6 +9052,74 @@
     <message>
         <source>say where the chosen photo belongs, remove it</source>
         <translation>decir a dónde pertenece la foto elegida, quitarla</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 – Ctrl+4</source>
+        <translation>Ctrl+1 – Ctrl+4</translation>
+    </message>
+    <message>
+        <source>unit, season, fleet, track record</source>
+        <translation>unidad, temporada, parque, balance de pronósticos</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>←  →  ↑  ↓</source>
+        <translation>←  →  ↑  ↓</translation>
+    </message>
+    <message>
+        <source>another trip of the site, another site</source>
+        <translation>otro viaje del emplazamiento, otro emplazamiento</translation>
+    </message>
+    <message>
+        <source>Ctrl+←  Ctrl+→</source>
+        <translation>Ctrl+←  Ctrl+→</translation>
+    </message>
+    <message>
+        <source>the trip before or after, whatever its site</source>
+        <translation>el viaje anterior o siguiente, sea cual sea el emplazamiento</translation>
+    </message>
+    <message>
+        <source>Alt+←  Alt+→</source>
+        <translation>Alt+←  Alt+→</translation>
+    </message>
+    <message>
+        <source>move the trip by a week, with Shift by a day</source>
+        <translation>mover el viaje una semana, con Mayús un día</translation>
+    </message>
+    <message>
+        <source>Enter, Esc</source>
+        <translation>Intro, Esc</translation>
+    </message>
+    <message>
+        <source>put the moved trip down, give up moving it</source>
+        <translation>dejar el viaje movido, abandonar el movimiento</translation>
+    </message>
+    <message>
+        <source>Fleet</source>
+        <translation>Parque</translation>
+    </message>
+    <message>
+        <source>the next unit on that side of the field</source>
+        <translation>la unidad siguiente hacia ese lado del campo</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
+    </message>
+    <message>
+        <source>step through units gathered in one place</source>
+        <translation>recorrer las unidades reunidas en un lugar</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>open the unit</source>
+        <translation>abrir la unidad</translation>
     </message>
 </context>
 <context>
@@ -10129,10 +10201,6 @@
         <translation>El viaje elegido</translation>
     </message>
     <message>
-        <source>Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
-        <translation>Número: revisiones del viaje · relleno: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento · Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
-    </message>
-    <message>
         <source>Reading the record…</source>
         <translation>Leyendo el registro…</translation>
     </message>
@@ -10189,6 +10257,18 @@
     <message>
         <source>Show the parts to order instead of the trip</source>
         <translation>Mostrar las piezas por pedir en lugar del viaje</translation>
+    </message>
+    <message>
+        <source>Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks</source>
+        <translation>Número: revisiones del viaje · relleno: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento</translation>
+    </message>
+    <message>
+        <source>Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
+        <translation>Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
+    </message>
+    <message>
+        <source>No trips in the coming year.</source>
+        <translation>Ningún viaje en el próximo año.</translation>
     </message>
 </context>
 <context>

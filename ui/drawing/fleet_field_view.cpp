@@ -233,14 +233,19 @@ void FleetFieldView::paintEvent(QPaintEvent*)
 
 void FleetFieldView::resizeEvent(QResizeEvent*)
 {
+    m_pointed.reset(); // marks gather and part with the room they have
     layOutNow();
+    describe();
 }
 
 void FleetFieldView::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange)
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) {
+        m_pointed.reset();
         layOutNow();
+        describe();
+    }
 }
 
 void FleetFieldView::mouseMoveEvent(QMouseEvent* event)

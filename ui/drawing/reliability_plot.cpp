@@ -15,7 +15,7 @@ namespace {
 constexpr int fifths = 5;
 constexpr double leastDot = 3; ///< radius in px
 constexpr double largestDot = 10;
-constexpr double lessBelow = 0.6; ///< where the word in the lower half stands: dots are mostly below it
+constexpr double lessBelow = 0.4; ///< where the word in the lower half stands: right of the diagonal there
 constexpr double barEnd = 4; ///< half the width of what closes a bar
 
 QPointF placeOf(const QRectF& frame, double said, double came)
@@ -61,7 +61,7 @@ void paintDiagonal(QPainter& painter, const QRectF& frame, const ReliabilityPlot
     painter.drawLine(placeOf(frame, 0, 0), placeOf(frame, 1, 1));
     const QFontMetricsF letters(painter.font());
     painter.setPen(theme.softInk);
-    const double half = frame.width() * lessBelow - 16;
+    const double half = frame.width() * (1 - lessBelow) - 16;
     painter.drawText(placeOf(frame, 0, 1) + QPointF(8, letters.ascent() + 6),
                      letters.elidedText(plot.moreCame, Qt::ElideRight, half));
     const QString less = letters.elidedText(plot.lessCame, Qt::ElideRight, frame.width() * (1 - lessBelow) - 4);

@@ -34,8 +34,8 @@ Date BoardGeometry::dayAt(double x) const
 
 QRectF BoardGeometry::mark(std::size_t site, Date on) const
 {
-    const double height = std::floor(row * 0.66);
-    const double width = std::floor(row * 0.8);
+    const double height = std::floor(leastRow * 0.66);
+    const double width = std::floor(leastRow * 0.8);
     const double centre = xOf(on) + week / daysInWeek / 2;
     return {std::floor(centre - width / 2), std::floor(top(site) + (row - height) / 2), width, height};
 }
@@ -51,9 +51,9 @@ std::optional<BoardPlace> BoardGeometry::tripAt(const SeasonBoard& board, const 
     double best = 0;
     const auto& trips = board.rows[line].trips;
     for (std::size_t i = 0; i < trips.size(); ++i) {
-        // As high as the row and as wide: the mark itself is small for a finger.
+        // As high as the row, and as wide as a narrow one is high: the mark itself is small for a finger.
         const double distance = std::abs(mark(line, trips[i].on).center().x() - point.x());
-        if (distance <= row / 2 && (!nearest || distance < best)) {
+        if (distance <= leastRow / 2 && (!nearest || distance < best)) {
             nearest = BoardPlace{line, i};
             best = distance;
         }
@@ -66,10 +66,20 @@ BoardGeometry boardGeometry(const SeasonBoard& board, double textSize, double na
     BoardGeometry geometry;
     geometry.firstMonday = mondayOf(board.today) - std::chrono::days(daysInWeek);
     geometry.names = std::floor(names);
-    geometry.row = std::floor(textSize * 2.2);
+    geometry.leastRow = std::floor(textSize * 2.2);
+    geometry.row = geometry.leastRow;
     geometry.header = std::floor(textSize * 4.6);
     geometry.week = std::max(std::floor(textSize * 1.15), (width - geometry.names) / geometry.weeks);
     return geometry;
+}
+
+void fillHeight(BoardGeometry& geometry, const SeasonBoard& board, double height)
+{
+    constexpr double mostOfLeast = 1.8;
+    if (board.rows.empty())
+        return;
+    const double share = std::floor((height - geometry.header) / static_cast<double>(board.rows.size()));
+    geometry.row = std::clamp(share, geometry.leastRow, std::floor(geometry.leastRow * mostOfLeast));
 }
 
 std::vector<int> tripsByWeek(const SeasonBoard& board, const BoardGeometry& geometry)

@@ -56,6 +56,7 @@ struct BoardGeometry
     double names = 150; ///< width of the column of names
     double header = 60; ///< height of months, weeks and trips a week
     double week = 16; ///< width of a week
+    double leastRow = 30; ///< the least height of a row, by which marks are sized
     double row = 30; ///< height of a row
 
     [[nodiscard]] double width() const { return names + weeks * week; }
@@ -77,6 +78,9 @@ struct BoardGeometry
 
 /// The board's geometry for a text size and a width to fill: all weeks if they are then wide enough for a count.
 [[nodiscard]] BoardGeometry boardGeometry(const SeasonBoard& board, double textSize, double names, double width);
+
+/// Rows grow into a height that would stay empty, up to what the eye still follows from name to mark.
+void fillHeight(BoardGeometry& geometry, const SeasonBoard& board, double height);
 
 /// The trips of all sites in each week.
 [[nodiscard]] std::vector<int> tripsByWeek(const SeasonBoard& board, const BoardGeometry& geometry);

@@ -52,7 +52,7 @@ void paintMark(QPainter& painter, const BoardPicture& picture, const QRectF& are
     const QColor fill = selected ? theme.accent : pressing ? theme.ink : theme.panel;
     const QColor ink = selected ? theme.accentInk : pressing ? theme.panel : theme.ink;
     const QColor line = selected ? theme.accent : theme.ink;
-    const double reach = (picture.geometry.row - area.height()) / 2;
+    const double reach = (picture.geometry.leastRow - area.height()) / 2;
     const double stem = std::floor(area.center().x()) + 0.5;
     painter.save();
     painter.setPen(QPen(line, 1));

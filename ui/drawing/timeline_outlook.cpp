@@ -82,8 +82,8 @@ Timeline timelineWithOutlook(const UnitRecord& record, const Catalogue& catalogu
                              Date today)
 {
     Timeline timeline = timelineOf(record, catalogue, today);
-    addOutlook(timeline, unitForecast(record, catalogue, model, today),
-               zoneCourses(record, catalogue, model, today, yearsAhead(timeline.first, today)));
+    const KnownUnit known = knownUnit(record, catalogue, model, today);
+    addOutlook(timeline, unitForecast(known, catalogue), zoneCourses(known, yearsAhead(timeline.first, today)));
     return timeline;
 }
 

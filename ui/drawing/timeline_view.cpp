@@ -180,8 +180,11 @@ void TimelineView::paintEvent(QPaintEvent*)
     if (m_timeline.groups.front().lanes.front().marks.empty()) {
         painter.setPen(m_theme.softInk);
         const QRectF lanes(m_sizes.names(), m_sizes.header, lanesWidth(), viewport()->height() - m_sizes.header);
-        painter.drawText(lanes.adjusted(24, 0, -24, 0), Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("No visits yet. What is seen at the first visit will stand here."));
+        const QString hint = tr("No visits yet. What is seen at the first visit will stand here.");
+        constexpr int placed = Qt::AlignCenter | Qt::TextWordWrap;
+        const QRectF words = painter.boundingRect(lanes.adjusted(24, 0, -24, 0), placed, hint);
+        painter.fillRect(words.adjusted(-10, -6, 10, 6), m_theme.panel); // what may come is drawn already
+        painter.drawText(words, placed, hint);
     }
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);

@@ -70,6 +70,11 @@ std::shared_ptr<const OutlookModel> RecordBook::outlookModel() const
     return m_outlook;
 }
 
+KnownUnit RecordBook::known(const UnitRecord& record) const
+{
+    return knownUnit(record, m_catalogue, *outlookModel(), today());
+}
+
 UnitForecast RecordBook::forecast(const UnitRecord& record) const
 {
     return unitForecast(record, m_catalogue, *outlookModel(), today());

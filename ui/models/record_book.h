@@ -7,6 +7,7 @@
 #include "core/quantity/unit_choice.h"
 #include "core/record/unit_record.h"
 #include "core/review/kept_forecasts.h"
+#include "core/review/known_unit.h"
 #include "core/review/unit_forecast.h"
 #include "core/review/unit_review.h"
 
@@ -63,6 +64,8 @@ public:
     [[nodiscard]] std::shared_ptr<const OutlookModel> outlookModel() const;
 
     [[nodiscard]] UnitRecord record(UnitId unit) const; ///< throws StoreError
+    /// The unit as it is known today: review and forecast are drawn from it, so who shows both works it out once.
+    [[nodiscard]] KnownUnit known(const UnitRecord& record) const;
     [[nodiscard]] UnitReview review(const UnitRecord& record) const;
     [[nodiscard]] UnitForecast forecast(const UnitRecord& record) const;
     /// What is to be kept when this visit is closed; throws StoreError.

@@ -6,6 +6,7 @@
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QLabel>
+#include <QScreen>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -51,6 +52,15 @@ std::vector<Group> allKeys()
           {KeySheet::tr("Ctrl+1 – Ctrl+4"), KeySheet::tr("unit, season, fleet, track record")},
           {KeySheet::tr("Tab  Shift+Tab"), KeySheet::tr("next field, field before")},
           {KeySheet::tr("F1  ?"), KeySheet::tr("this sheet")}}},
+        {KeySheet::tr("Season"),
+         {{KeySheet::tr("←  →  ↑  ↓"), KeySheet::tr("another trip of the site, another site")},
+          {KeySheet::tr("Ctrl+←  Ctrl+→"), KeySheet::tr("the trip before or after, whatever its site")},
+          {KeySheet::tr("Alt+←  Alt+→"), KeySheet::tr("move the trip by a week, with Shift by a day")},
+          {KeySheet::tr("Enter, Esc"), KeySheet::tr("put the moved trip down, give up moving it")}}},
+        {KeySheet::tr("Fleet"),
+         {{KeySheet::tr("←  →  ↑  ↓"), KeySheet::tr("the next unit on that side of the field")},
+          {KeySheet::tr("Space"), KeySheet::tr("step through units gathered in one place")},
+          {KeySheet::tr("Enter"), KeySheet::tr("open the unit")}}},
     };
 }
 
@@ -91,7 +101,7 @@ KeySheet::KeySheet(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(scroll, 1);
     layout->addWidget(buttons);
-    resize(content->sizeHint().grownBy({0, 0, 60, 80}));
+    resize(content->sizeHint().grownBy({0, 0, 60, 80}).boundedTo(screen()->availableSize() * 9 / 10));
 }
 
 void KeySheet::showFor(QWidget& window)

@@ -6,6 +6,7 @@
 #include "ui/drawing/focus_outline.h"
 
 #include <QAbstractScrollArea>
+#include <QPainter>
 #include <QStyleFactory>
 #include <QStyleOption>
 
@@ -53,6 +54,24 @@ bool isPressed(QStyle::ContentsType type)
     }
 }
 
+/// An empty box of Qt's is told from its ground by a darker line only, which a dark ground swallows.
+void paintBox(QPainter& painter, const QStyleOption& option)
+{
+    painter.save();
+    painter.setPen(
+        option.palette.color(option.state.testFlag(QStyle::State_Enabled) ? QPalette::Normal : QPalette::Disabled,
+                             QPalette::PlaceholderText));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(option.rect.adjusted(0, 0, -1, -1));
+    painter.restore();
+}
+
+bool isDark(const QStyleOption& option)
+{
+    constexpr int middle = 128;
+    return option.palette.color(QPalette::Window).lightness() < middle;
+}
+
 bool isSeparator(const QStyleOption* option)
 {
     const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
@@ -76,8 +95,11 @@ void OutlineStyle::drawPrimitive(PrimitiveElement element, const QStyleOption* o
     }
     QProxyStyle::drawPrimitive(element, option, painter, widget);
     const auto* frame = qstyleoption_cast<const QStyleOptionFrame*>(option);
-    if (element == PE_PanelLineEdit && hasFocus(*option) && frame && frame->lineWidth > 0)
+    const bool isField = element == PE_PanelLineEdit && frame && frame->lineWidth > 0;
+    if (isField && hasFocus(*option))
         paintFocusOutline(*painter, option->rect, option->palette);
+    else if (element == PE_IndicatorCheckBox || (isField && isDark(*option)))
+        paintBox(*painter, *option);
 }
 
 void OutlineStyle::drawControl(ControlElement element, const QStyleOption* option, QPainter* painter,

@@ -83,6 +83,13 @@ TEST(PartsToOrder, SoundPartsDirtAndWhatHasNoSpareNeedNone)
                 IsEmpty());
 }
 
+TEST(PartsToOrder, WhatNobodyEverSawIsLookedAtFirst)
+{
+    EXPECT_THAT(ordersOf(aUnit("HB-01").withPart("run-capacitor", {"case"})), IsEmpty());
+    EXPECT_THAT(ordersOf(aUnit("HB-01").withPart("run-capacitor", {"case"}).visit("2026-05-04").graded("case", 4)),
+                testing::SizeIs(1));
+}
+
 TEST(PartsToOrder, ComeByTheDayToOrderBy)
 {
     const auto orders = ordersOf(aUnit("HB-01")

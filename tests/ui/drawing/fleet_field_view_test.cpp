@@ -70,6 +70,19 @@ struct ShownField
 
 } // namespace
 
+TEST(FleetFieldView, WhatIsSaidOfAUnitFollowsTheRoomItHas)
+{
+    ShownField shown;
+    shown.view.setUnits({at(1, Toll::unit, 0.9), at(2, Toll::unit, 0.9), at(3, Toll::unit, 0.9)});
+    shown.view.choose(UnitId(UuidBytes{1}));
+    shown.view.resize(400, 320);
+    QApplication::processEvents();
+    EXPECT_TRUE(shown.view.accessibleDescription().contains(u"gathered"_s));
+    shown.view.resize(1900, 320);
+    QApplication::processEvents();
+    EXPECT_EQ(shown.view.accessibleDescription(), u"Why 1."_s) << "each has its own mark by now";
+}
+
 TEST(FleetFieldView, ArrowKeysWalkFromMarkToMark)
 {
     ShownField shown;

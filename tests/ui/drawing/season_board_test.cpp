@@ -54,6 +54,20 @@ TEST(SeasonBoard, WeeksFillTheWidthButStayWideEnoughForACount)
     EXPECT_GE(boardGeometry(smallBoard(), 13, 150, 300).week, 13);
 }
 
+TEST(SeasonBoard, RowsGrowIntoEmptyHeightButMarksKeepTheirSize)
+{
+    const SeasonBoard board = smallBoard();
+    BoardGeometry geometry = boardGeometry(board, 13, 150, 900);
+    const QRectF before = geometry.mark(0, board.today);
+    const double least = geometry.row;
+    fillHeight(geometry, board, 2000);
+    EXPECT_GT(geometry.row, least);
+    EXPECT_LT(geometry.row, 2 * least) << "a mark is still found beside its name";
+    EXPECT_EQ(geometry.mark(0, board.today).size(), before.size());
+    fillHeight(geometry, board, 10);
+    EXPECT_EQ(geometry.row, least) << "the board scrolls instead";
+}
+
 TEST(SeasonBoard, TheTripUnderAPointIsTheNearestOneInItsRow)
 {
     const SeasonBoard board = smallBoard();

@@ -52,6 +52,7 @@ private:
     void fillField(); ///< with the units that the table shows
     [[nodiscard]] QString fieldSentence(const UnitId& unit) const;
     void fitTable(); ///< to the letters and sizes that are worn
+    void fitSentence(); ///< room for the lines of the sentence about the field
     void addSortKey(const QKeySequence& key, Qt::SortOrder order);
     void connectParts();
     void noteChange();

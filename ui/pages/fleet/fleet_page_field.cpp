@@ -93,6 +93,12 @@ QString FleetPage::fieldSentence(const UnitId& unit) const
                                   m_fleet->today(), m_book.catalogue(), m_book.speaker());
 }
 
+void FleetPage::fitSentence()
+{
+    const int lines = m_both->orientation() == Qt::Horizontal ? 4 : 2; // beside the table it is narrower
+    m_fieldSaid->setFixedHeight(lines * m_fieldSaid->fontMetrics().lineSpacing() + 2); // so that nothing jumps
+}
+
 void FleetPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
@@ -100,6 +106,7 @@ void FleetPage::resizeEvent(QResizeEvent* event)
     if (way == m_both->orientation())
         return;
     m_both->setOrientation(way);
+    fitSentence();
     // Once the splitter has its new size: before that, shares are of the old one.
     QTimer::singleShot(0, this, [this, way] {
         const int whole = way == Qt::Horizontal ? m_both->width() : m_both->height();

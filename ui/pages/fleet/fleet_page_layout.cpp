@@ -32,7 +32,7 @@ namespace {
 constexpr int headerMargin = 22; ///< beside a heading, for the arrow of the order
 
 /// Letters each column shows; the flag's sentence gets what is left.
-constexpr std::array<int, FleetModel::columns> letters{9, 20, 19, 21, 5, 5, 5, 0, 12, 33};
+constexpr std::array<int, FleetModel::columns> letters{11, 20, 19, 21, 5, 5, 5, 0, 12, 33};
 
 } // namespace
 
@@ -48,6 +48,7 @@ void FleetPage::makeLayout()
     m_empty->setObjectName(QStringLiteral("empty"));
     m_empty->setAlignment(Qt::AlignCenter);
     m_empty->setWordWrap(true);
+    m_both->setOrientation(Qt::Vertical); // the room of texts depends on it
     makeTable();
 
     auto* state = new QHBoxLayout;
@@ -63,7 +64,6 @@ void FleetPage::makeLayout()
     legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
 
     m_both->setObjectName(QStringLiteral("fleetSplitter"));
-    m_both->setOrientation(Qt::Vertical);
     m_both->addWidget(fieldPanel());
     m_both->addWidget(m_table);
     m_both->setHandleWidth(9);
@@ -107,7 +107,7 @@ void FleetPage::makeTable()
 void FleetPage::fitTable()
 {
     m_table->verticalHeader()->setDefaultSectionSize(std::max(fontMetrics().height() + 12, m_theme.size.entry));
-    m_fieldSaid->setFixedHeight(2 * m_fieldSaid->fontMetrics().lineSpacing() + 2); // so that nothing jumps
+    fitSentence();
     QHeaderView* header = m_table->horizontalHeader();
     header->setHighlightSections(false);
     for (int column = 0; column < FleetModel::columns; ++column) {

@@ -188,9 +188,9 @@ Sheet PrintPage::sheetOf(UnitRecord read, VisitId visit) const
         // As of the visit's own day: a summary printed again later says the same.
         const Date on = findVisit(*record, visit)->on;
         const Catalogue& catalogue = m_book.catalogue();
-        return layVisitSummary(SummaryInput{*record, review(*record, catalogue, *outlook, on), visit, catalogue,
-                                            m_book.speaker(), photos, contractor, size, m_book.today(),
-                                            unitForecast(*record, catalogue, *outlook, on)});
+        const KnownUnit known = knownUnit(*record, catalogue, *outlook, on);
+        return layVisitSummary(SummaryInput{*record, review(known, catalogue), visit, catalogue, m_book.speaker(),
+                                            photos, contractor, size, m_book.today(), unitForecast(known, catalogue)});
     };
     return sheet;
 }
@@ -212,8 +212,9 @@ Sheet PrintPage::historyOf(UnitRecord read) const
 Sheet PrintPage::ownerHistoryOf(UnitRecord record) const
 {
     const Date today = m_book.today();
-    const UnitReview reviewed = m_book.review(record);
-    const UnitForecast forecast = m_book.forecast(record);
+    const KnownUnit known = m_book.known(record);
+    const UnitReview reviewed = review(known, m_book.catalogue());
+    const UnitForecast forecast = unitForecast(known, m_book.catalogue());
     const UnitWorth worth
         = unitWorth(record, m_book.catalogue(), costsIn(m_book.store()), *m_book.outlookModel(), today);
     Sheet sheet;

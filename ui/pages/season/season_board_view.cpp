@@ -67,7 +67,8 @@ void SeasonBoardView::layOut()
         names = std::max(names, metrics.horizontalAdvance(row.site) + 22);
     names = std::min(names, std::max(120.0, viewport()->width() * 0.24));
     m_geometry = boardGeometry(m_board, QFontInfo(font()).pixelSize(), names, viewport()->width());
-    m_geometry.row = std::max(m_geometry.row, static_cast<double>(m_theme.size.entry));
+    m_geometry.leastRow = std::max(m_geometry.leastRow, static_cast<double>(m_theme.size.entry));
+    fillHeight(m_geometry, m_board, viewport()->height());
     horizontalScrollBar()->setPageStep(viewport()->width());
     horizontalScrollBar()->setSingleStep(static_cast<int>(m_geometry.week));
     horizontalScrollBar()->setRange(0, std::max(0, static_cast<int>(m_geometry.width()) - viewport()->width()));

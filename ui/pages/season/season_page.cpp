@@ -16,6 +16,7 @@
 #include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTextBrowser>
 #include <QUrl>
 
@@ -39,6 +40,8 @@ SeasonPage::SeasonPage(RecordBook& book, FleetReviewer& fleet, QUndoStack& undo,
     , m_board(new SeasonBoardView(theme, book.surroundings().locale))
     , m_empty(new QLabel)
     , m_cost(new QLabel)
+    , m_underBoard(new QStackedWidget)
+    , m_tripSide(new QWidget)
     , m_trip(new QTextBrowser)
     , m_orders(new QPushButton(tr("Parts to &order")))
     , m_daySheet(new QPushButton(tr("&Day's sheet")))
@@ -65,7 +68,7 @@ void SeasonPage::connectParts()
     connect(m_board, &SeasonBoardView::tripActivated, this, [this] { m_trip->setFocus(Qt::OtherFocusReason); });
     connect(m_board, &SeasonBoardView::moveProposed, this, &SeasonPage::sayCost);
     connect(m_board, &SeasonBoardView::movePutDown, this, &SeasonPage::moveTrip);
-    connect(m_board, &SeasonBoardView::moveGivenUp, m_cost, &QLabel::clear);
+    connect(m_board, &SeasonBoardView::moveGivenUp, this, [this] { showCost({}); });
     m_board->setWords([this](const BoardPlace& place) { return m_words.trip(siteIn(place.row), place.trip); });
     connect(m_trip, &QTextBrowser::anchorClicked, this, &SeasonPage::followLink);
     connect(m_orders, &QPushButton::toggled, this, &SeasonPage::showTrip);
@@ -193,7 +196,7 @@ void SeasonPage::sayCost(const BoardPlace& place, Date to)
     const SiteSeason& site = siteIn(place.row);
     const MoveCost cost = site.costOfMove(place.trip, to);
     const QString said = m_words.cost(site, place.trip, to, cost);
-    m_cost->setText(said);
+    showCost(said);
     m_board->sayCost(said, !cost.isNothing() || riskOfMove(site, place.trip, cost).worst);
 }
 
@@ -225,7 +228,7 @@ bool SeasonPage::applyMoves(SiteId site, const std::vector<MovedTrip>& moves, Da
         m_plan.replan(site);
         m_chosen = Chosen{site, on};
     }
-    m_cost->clear();
+    showCost({});
     m_plan.take(*m_fleet.fleet()); // what came in while the trip was under the hand
     showBoard();
     if (isKept && m_board->selected())

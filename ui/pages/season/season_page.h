@@ -21,6 +21,7 @@ class QLabel;
 class QLineEdit;
 class QProgressBar;
 class QPushButton;
+class QStackedWidget;
 class QTextBrowser;
 class QUrl;
 
@@ -73,6 +74,7 @@ private:
     void showOrders();
     void showHtml(const QString& html);
     void choose(const BoardPlace& place);
+    void showCost(const QString& said); ///< empty: what the marks mean instead
     void sayCost(const BoardPlace& place, Date to);
     void moveTrip(const BoardPlace& place, Date to);
     void moveBack();
@@ -102,6 +104,9 @@ private:
     SeasonBoardView* m_board;
     QLabel* m_empty;
     QLabel* m_cost;
+    QStackedWidget* m_underBoard; ///< what the marks mean, or what a move costs
+    std::vector<QWidget*> m_aboutBoard; ///< means nothing without a board
+    QWidget* m_tripSide;
     QTextBrowser* m_trip;
     QPushButton* m_orders;
     QPushButton* m_daySheet;

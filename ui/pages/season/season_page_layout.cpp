@@ -15,6 +15,7 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QTextBrowser>
 
 namespace padside {
@@ -70,13 +71,21 @@ void SeasonPage::makeLayout()
     bar->addWidget(m_orders);
     bar->addWidget(m_stop);
 
-    auto* legend
-        = new QLabel(tr("Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · "
-                        "shaded: the site's spring and fall weeks · Alt+←/→ moves a trip by a week, with Shift "
-                        "by a day; Enter puts it down, Esc gives up"));
-    legend->setWordWrap(true);
-    legend->setMargin(6);
-    legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
+    const auto secondRank = [](const QString& text) {
+        auto* label = new QLabel(text);
+        label->setWordWrap(true);
+        label->setMargin(6);
+        label->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
+        return label;
+    };
+    auto* legend = secondRank(tr("Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · "
+                                 "shaded: the site's spring and fall weeks"));
+    legend->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* keys
+        = secondRank(tr("Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up"));
+    m_underBoard->addWidget(legend);
+    m_underBoard->addWidget(m_cost);
+    m_underBoard->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 
     auto* boardSide = new QWidget;
     auto* left = new QVBoxLayout(boardSide);
@@ -84,11 +93,10 @@ void SeasonPage::makeLayout()
     left->setSpacing(0);
     left->addWidget(m_empty, 1);
     left->addWidget(m_board, 1);
-    left->addWidget(m_cost);
-    left->addWidget(legend);
+    left->addWidget(m_underBoard);
+    left->addWidget(keys);
 
-    auto* tripSide = new QWidget;
-    auto* right = new QVBoxLayout(tripSide);
+    auto* right = new QVBoxLayout(m_tripSide);
     right->setContentsMargins(0, 0, 0, 0);
     right->addWidget(m_trip, 1);
     auto* buttons = new QHBoxLayout;
@@ -101,7 +109,7 @@ void SeasonPage::makeLayout()
     auto* splitter = new QSplitter;
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(boardSide);
-    splitter->addWidget(tripSide);
+    splitter->addWidget(m_tripSide);
     splitter->setStretchFactor(0, 1);
     splitter->setSizes({1280 - sideWidth, sideWidth});
 
@@ -110,7 +118,14 @@ void SeasonPage::makeLayout()
     layout->setSpacing(0);
     layout->addLayout(bar);
     layout->addWidget(splitter, 1);
+    m_aboutBoard = {m_underBoard, keys};
     showTrip();
+}
+
+void SeasonPage::showCost(const QString& said)
+{
+    m_cost->setText(said);
+    m_underBoard->setCurrentIndex(said.isEmpty() ? 0 : 1);
 }
 
 void SeasonPage::sayState()
@@ -127,6 +142,8 @@ void SeasonPage::sayState()
         said << tr("%1 of %2 units reviewed, %3 trips so far.").arg(done).arg(count).arg(trips);
     else if (!fleet->isWhole())
         said << tr("Stopped: %1 of %2 units are reviewed. Trips of the others are missing here.").arg(done).arg(count);
+    else if (trips == 0)
+        said << tr("No trips in the coming year.");
     else
         said << (trips == 1 ? tr("One trip in the coming year.") : tr("%n trips in the coming year.", nullptr, trips));
     if (!fleet->unread.empty())
@@ -145,6 +162,10 @@ void SeasonPage::sayState()
     const bool isEmpty = trips == 0 && !isRunning;
     m_empty->setVisible(isEmpty);
     m_board->setVisible(!isEmpty);
+    for (QWidget* about : m_aboutBoard)
+        about->setVisible(!isEmpty);
+    m_tripSide->setVisible(fleet->count > 0 || isRunning);
+    m_orders->setVisible(fleet->count > 0 || isRunning);
     if (fleet->count == 0)
         m_empty->setText(tr("<h3>This file has no units yet.</h3><p>Trips will stand here once there are units.</p>"));
     else

@@ -10,7 +10,7 @@ namespace padside {
 
 namespace {
 
-constexpr double worstShown = -9.99; ///< where hardly anything came to pass a score may be hundreds of times worse
+constexpr double worstShown = -1; ///< twice as bad; beyond it a number says nothing more
 
 QString nothing()
 {
@@ -51,7 +51,7 @@ QString HorizonModel::better(const std::optional<double>& skill) const
     if (!skill)
         return nothing();
     if (*skill < worstShown)
-        return tr("< %1 %").arg(number(worstShown * 100, 0));
+        return tr("far worse");
     return tr("%1 %").arg(number(*skill * 100, 0));
 }
 

@@ -78,6 +78,7 @@ void RatesPanel::makeLayout()
     column->addWidget(m_work);
     column->addWidget(m_table, 1);
     column->addWidget(m_details);
+    column->addStretch(0); // takes the room while there is nothing to list
     column->addLayout(below);
     setFocusProxy(m_learn);
 }
@@ -190,7 +191,10 @@ void RatesPanel::followChoice()
     const auto isInUse = [](const KindLesson& one) { return one.learntOn.has_value(); };
     m_accept->setEnabled(mayWrite && std::ranges::any_of(chosen, isLearnt));
     m_putBack->setEnabled(mayWrite && std::ranges::any_of(chosen, isInUse));
-    m_all->setEnabled(m_model->rowCount() > 0);
+    const bool isFilled = m_model->rowCount() > 0;
+    for (QWidget* const onlyFilled : {static_cast<QWidget*>(m_table), static_cast<QWidget*>(m_all),
+                                      static_cast<QWidget*>(m_accept), static_cast<QWidget*>(m_putBack)})
+        onlyFilled->setVisible(isFilled);
     m_all->setText(static_cast<int>(chosen.size()) < m_model->rowCount() || chosen.empty() ? tr("Choose &all")
                                                                                            : tr("Choose &none"));
 }

@@ -173,9 +173,7 @@ void HistoryPanel::takeOutlook()
         return;
     const Date today = m_snapshot->review.today;
     Timeline timeline = m_timeline->timeline();
-    addOutlook(timeline, m_snapshot->forecast,
-               zoneCourses(m_snapshot->record, m_book.catalogue(), *m_book.outlookModel(), today,
-                           yearsAhead(timeline.first, today)));
+    addOutlook(timeline, m_snapshot->forecast, zoneCourses(m_snapshot->known, yearsAhead(timeline.first, today)));
     m_legend->setTimeline(timeline);
     fitLegend(); // it has more to say now
     m_timeline->setTimeline(std::move(timeline));

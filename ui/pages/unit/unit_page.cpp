@@ -227,9 +227,13 @@ bool UnitPage::read(UnitId unit)
 {
     UnitSnapshotPtr snapshot;
     const bool well = m_book.attempt([&] {
-        const UnitRecord record = m_book.record(unit);
+        const Catalogue& catalogue = m_book.catalogue();
+        UnitRecord record = m_book.record(unit);
+        KnownUnit known = m_book.known(record);
+        UnitReview reviewed = review(known, catalogue);
+        UnitForecast forecast = unitForecast(known, catalogue);
         snapshot = std::make_shared<const UnitSnapshot>(
-            UnitSnapshot{record, m_book.review(record), m_book.forecast(record)});
+            UnitSnapshot{std::move(record), std::move(reviewed), std::move(forecast), std::move(known)});
     });
     if (well)
         m_snapshot = snapshot;

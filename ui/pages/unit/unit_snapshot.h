@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/record/unit_record.h"
+#include "core/review/known_unit.h"
 #include "core/review/unit_forecast.h"
 #include "core/review/unit_review.h"
 
@@ -17,6 +18,7 @@ struct UnitSnapshot
     UnitRecord record;
     UnitReview review;
     UnitForecast forecast{};
+    KnownUnit known{}; ///< what both were drawn from
 };
 
 using UnitSnapshotPtr = std::shared_ptr<const UnitSnapshot>;

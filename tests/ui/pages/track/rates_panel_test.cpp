@@ -56,6 +56,7 @@ TEST_F(RatesPanelTest, BeginsWithoutAnythingLearned)
 {
     EXPECT_EQ(state(), u"Nothing was learned yet: all forecasts rest on our assumptions."_s);
     EXPECT_EQ(table().rowCount(), 0);
+    EXPECT_FALSE(m_panel.findChild<QTableView*>(u"rates"_s)->isVisible()) << "headings alone say nothing";
     EXPECT_FALSE(button(u"accept"_s).isEnabled());
     EXPECT_FALSE(button(u"putBack"_s).isEnabled());
 }
