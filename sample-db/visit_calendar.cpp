@@ -3,6 +3,7 @@
 
 #include "sample-db/visit_calendar.h"
 
+#include "core/quantity/date.h"
 #include "sample-db/dice.h"
 
 #include <algorithm>
@@ -19,7 +20,7 @@ constexpr SeasonWeeks fall{39, 45};
 
 Date before(Date lastDay, double years)
 {
-    return lastDay - days(static_cast<int>(years * 365.25));
+    return lastDay - days(static_cast<int>(years * daysInAYear));
 }
 
 /// All units of a site are visited on one trip; a working day within the season's weeks.

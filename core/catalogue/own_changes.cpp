@@ -243,6 +243,7 @@ OwnField OwnChanges::numberField(Path path, Sentence label) const
 std::vector<OwnField> OwnChanges::costFieldsOf(const std::string& partKind) const
 {
     std::vector<OwnField> fields;
+    fields.reserve(costFields().size());
     for (const CostField& field : costFields())
         fields.push_back(numberField({costsSection, partKind, std::string(field.code)}, {field.label, {}}));
     return fields;

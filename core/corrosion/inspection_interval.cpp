@@ -3,6 +3,8 @@
 
 #include "core/corrosion/inspection_interval.h"
 
+#include "core/quantity/date.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cmath>
@@ -33,7 +35,6 @@ double outsideLookInterval(double remainingYears)
 
 Date dayAfter(Date last, double intervalYears)
 {
-    constexpr double daysInAYear = 365.25;
     assert(intervalYears >= 0 && intervalYears <= 1000);
     return last + std::chrono::days(static_cast<int>(std::floor(intervalYears * daysInAYear)));
 }

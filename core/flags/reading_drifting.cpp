@@ -3,6 +3,7 @@
 
 #include "core/flags/last_readings.h"
 #include "core/flags/rules.h"
+#include "core/quantity/date.h"
 #include "core/trend/crossing.h"
 #include "core/trend/reading_series.h"
 #include "core/trend/series_summary.h"
@@ -14,7 +15,7 @@ namespace padside {
 
 namespace {
 
-constexpr double daysPerMonth = 365.25 / 12;
+constexpr double daysPerMonth = daysInAYear / 12;
 
 /// What wears in one direction; air and pressures go up and down with the day.
 constexpr std::array<std::string_view, 4> wearing{"capacitor-compressor", "capacitor-fan", "insulation-resistance",

@@ -4,6 +4,7 @@
 #include "core/outlook/exposure_clock.h"
 
 #include "core/corrosion/corrosivity.h"
+#include "core/quantity/date.h"
 
 #include <algorithm>
 #include <cassert>
@@ -14,7 +15,6 @@ namespace padside {
 namespace {
 
 constexpr double midC3SteelLoss = 37.5; // µm/a: the middle of 25 to 50, ISO 9223:2012 table 2
-constexpr double daysInYear = 365.25;
 
 double factorOf(Wetness wetness, const OutlookFigures& figures)
 {
@@ -97,7 +97,7 @@ double ExposureClock::yearsBetween(Date from, Date to) const
         days += m_stretches[stretch].speed * daysOf(from, end);
         from = end;
     }
-    return days / daysInYear;
+    return days / daysInAYear;
 }
 
 double ExposureClock::oneSpeedBetween(Date from, Date to) const
@@ -114,7 +114,7 @@ double ExposureClock::oneSpeedBetween(Date from, Date to) const
 std::optional<Date> ExposureClock::dayAfter(Date from, double exposureYears, Date last) const
 {
     assert(exposureYears >= 0);
-    double missing = exposureYears * daysInYear;
+    double missing = exposureYears * daysInAYear;
     for (std::size_t stretch = stretchOn(from); from <= last; ++stretch) {
         const bool end = stretch + 1 == m_stretches.size();
         const Date until = end ? last : std::min(last, m_stretches[stretch + 1].from);

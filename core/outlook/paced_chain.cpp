@@ -4,6 +4,7 @@
 #include "core/outlook/paced_chain.h"
 
 #include "core/outlook/transition_series.h"
+#include "core/quantity/date.h"
 
 #include <algorithm>
 #include <array>
@@ -21,7 +22,6 @@ constexpr std::size_t remembered = std::size_t{1} << rememberedBits; ///< transi
 constexpr std::size_t ladderSteps = 64;
 constexpr double firstStepJumps = 0x1p-6; ///< expected at the largest rate; the last step has 2^25.5
 constexpr double longestStep = 1e16; ///< years
-constexpr double daysOfAYear = 365.25;
 constexpr long long mostDays = 100'000;
 constexpr double sameYears = 1e-13; ///< relative
 constexpr double roundedAlike = 1e-15;
@@ -214,8 +214,8 @@ void PacedChain::carry(PacedChances& chances, double exposureYears, double clock
     const auto pass = [&](double years) {
         carryBy(chances.data(), m_memory->after(years, *m_pace, m_stride).chance.data(), m_stride);
     };
-    const auto days = clockSpeed > 0 ? std::llround(exposureYears * daysOfAYear / clockSpeed) : 0;
-    const double yearsPerDay = clockSpeed / daysOfAYear;
+    const auto days = clockSpeed > 0 ? std::llround(exposureYears * daysInAYear / clockSpeed) : 0;
+    const double yearsPerDay = clockSpeed / daysInAYear;
     const bool whole = days > 0 && days < mostDays
         && std::abs(static_cast<double>(days) * yearsPerDay - exposureYears) <= sameYears * exposureYears;
     if (!whole) {

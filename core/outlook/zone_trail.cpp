@@ -3,6 +3,8 @@
 
 #include "core/outlook/zone_trail.h"
 
+#include "core/quantity/date.h"
+
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -13,8 +15,6 @@
 namespace padside {
 
 namespace {
-
-constexpr double daysOfYear = 365.25;
 
 /// What one visit says of one zone.
 struct Attended
@@ -201,7 +201,7 @@ private:
         const auto protection = m_figures.protections.find(kind);
         if (protection == m_figures.protections.end() || m_trail.soils)
             return;
-        const Date until = on + std::chrono::days(std::lround(protection->second.years * daysOfYear));
+        const Date until = on + std::chrono::days(std::lround(protection->second.years * daysInAYear));
         coats.push_back({on, until, protection->second.effect});
         if (kind == TreatmentKind::brushAndCoat)
             m_paintedUntil = until;

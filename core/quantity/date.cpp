@@ -59,7 +59,7 @@ Date addMonths(Date date, int months)
 
 double yearsBetween(Date from, Date to)
 {
-    return static_cast<double>((to - from).count()) / 365.25;
+    return static_cast<double>((to - from).count()) / daysInAYear;
 }
 
 Date mondayOfWeek(int year, int week)

@@ -21,6 +21,9 @@ using Date = std::chrono::sys_days;
 /// The same day `months` later (or earlier, if negative); the 31st becomes the last day of a shorter month.
 [[nodiscard]] Date addMonths(Date date, int months);
 
+/// A year of exposure, trends and intervals.
+constexpr double daysInAYear = 365.25;
+
 /// Years from `from` to `to` (negative if `to` is earlier), a year being 365.25 days.
 [[nodiscard]] double yearsBetween(Date from, Date to);
 

@@ -3,6 +3,8 @@
 
 #include "core/review/measured_outlook.h"
 
+#include "core/quantity/date.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -11,7 +13,6 @@ namespace padside {
 
 namespace {
 
-constexpr double daysPerYear = 365.25;
 constexpr double normalOf90 = 1.2815515655446004; ///< quantile of the standard normal distribution at 90 %
 constexpr double normalOf975 = 1.959963984540054; ///< at 97.5 %: half of a 95 % interval
 
@@ -28,7 +29,7 @@ std::optional<Date> dayAt(const MeasuredOutlook& measured, double perYear, Date 
     if (perYear <= 0)
         return std::nullopt;
     const double day
-        = static_cast<double>(measured.lastOn.time_since_epoch().count()) + measured.left / perYear * daysPerYear;
+        = static_cast<double>(measured.lastOn.time_since_epoch().count()) + measured.left / perYear * daysInAYear;
     if (day > static_cast<double>(furthest.time_since_epoch().count()))
         return std::nullopt;
     return std::max(today, dayOfNumber(day));
@@ -60,8 +61,8 @@ bool takeRust(MeasuredOutlook& measured, const ZoneMeasure& measure, const Catal
     if (!measure.summary.trend)
         return measured.left <= 0;
     const TheilSen& trend = *measure.summary.trend;
-    measured.perYear = trend.slope * daysPerYear;
-    measured.errorPerYear = (trend.high95 - trend.low95) / (2 * normalOf975) * daysPerYear;
+    measured.perYear = trend.slope * daysInAYear;
+    measured.errorPerYear = (trend.high95 - trend.low95) / (2 * normalOf975) * daysInAYear;
     return true;
 }
 
@@ -71,7 +72,7 @@ double MeasuredOutlook::chanceBy(Date day) const
 {
     if (left <= 0)
         return 1;
-    const double years = static_cast<double>((day - lastOn).count()) / daysPerYear;
+    const double years = static_cast<double>((day - lastOn).count()) / daysInAYear;
     if (years <= 0)
         return 0;
     const double above = perYear - left / years;

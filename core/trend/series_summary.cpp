@@ -3,14 +3,14 @@
 
 #include "core/trend/series_summary.h"
 
+#include "core/quantity/date.h"
+
 #include <algorithm>
 #include <vector>
 
 namespace padside {
 
 namespace {
-
-constexpr double daysPerYear = 365.25;
 
 void addDeltas(SeriesSummary& summary, std::span<const TrendPoint> inOrder)
 {
@@ -24,7 +24,7 @@ void addDeltas(SeriesSummary& summary, std::span<const TrendPoint> inOrder)
     summary.lastDelta = inOrder.back().value - before.value;
     summary.overallDelta = inOrder.back().value - inOrder.front().value;
     if (days > 0)
-        summary.lastRatePerYear = *summary.lastDelta / days * daysPerYear;
+        summary.lastRatePerYear = *summary.lastDelta / days * daysInAYear;
 }
 
 Sentence whyNoTrend(std::size_t n)
@@ -56,7 +56,7 @@ SeriesSummary summariseSeries(std::span<const TrendPoint> points)
         summary.trend = theilSen(inOrder);
     }
     if (summary.trend)
-        summary.ratePerYear = summary.trend->slope * daysPerYear;
+        summary.ratePerYear = summary.trend->slope * daysInAYear;
     else
         summary.whyNoTrend = whyNoTrend(summary.n);
     return summary;

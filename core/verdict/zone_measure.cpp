@@ -3,6 +3,7 @@
 #include "core/verdict/zone_measure.h"
 
 #include "core/corrosion/rust_grade.h"
+#include "core/quantity/date.h"
 #include "core/trend/reading_series.h"
 #include "core/verdict/known_figures.h"
 #include "core/verdict/range.h"
@@ -13,7 +14,6 @@ namespace padside {
 
 namespace {
 
-constexpr double daysPerYear = 365.25;
 constexpr double leastRatePerYear = 0.001; // less than 0.1 % a year is not worth a word; ours
 
 Verdict wallVerdict(const WallOutlook& outlook, const WallAsked& asked, const Catalogue& catalogue)
@@ -42,7 +42,7 @@ void judgeWall(ZoneMeasure& measure, const UnitRecord& record, const Catalogue& 
 {
     std::vector<WallReading> readings;
     for (const TrendPoint& point : measure.points)
-        readings.push_back({point.time / daysPerYear, point.value});
+        readings.push_back({point.time / daysInAYear, point.value});
     measure.wallAsked = requiredWallOf(record.unit, catalogue, readings.front().thicknessM);
     const auto outlook = wallOutlook(readings, WallRule{measure.wallAsked->metres});
     if (!outlook) {

@@ -9054,14 +9054,6 @@
         <translation>decir a dónde pertenece la foto elegida, quitarla</translation>
     </message>
     <message>
-        <source>Ctrl+1 – Ctrl+4</source>
-        <translation>Ctrl+1 – Ctrl+4</translation>
-    </message>
-    <message>
-        <source>unit, season, fleet, track record</source>
-        <translation>unidad, temporada, parque, balance de pronósticos</translation>
-    </message>
-    <message>
         <source>Season</source>
         <translation>Temporada</translation>
     </message>

@@ -3,6 +3,7 @@
 
 #include "ui/drawing/measure_chart.h"
 
+#include "core/quantity/date.h"
 #include "ui/drawing/time_axis.h"
 
 #include <QPainter>
@@ -17,7 +18,6 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-constexpr double daysPerYear = 365.25;
 constexpr double fanYears = 3; // how far a forecast runs on; ours
 constexpr double dotRadius = 3.5;
 constexpr int mostSteps = 4; // lines of values; more would crowd a low chart
@@ -58,8 +58,8 @@ double fanValue(const MeasureChart& chart, double ratePerDay, double day)
 Plot plotOf(const QRectF& area, const MeasureChart& chart, const QFontMetricsF& letters)
 {
     Plot plot;
-    plot.fromDay = chart.points.front().time - daysPerYear / 4;
-    plot.toDay = chart.points.back().time + (chart.fan ? fanYears : 0.25) * daysPerYear;
+    plot.fromDay = chart.points.front().time - daysInAYear / 4;
+    plot.toDay = chart.points.back().time + (chart.fan ? fanYears : 0.25) * daysInAYear;
     double lowest = chart.limit.value_or(chart.points.back().value);
     double highest = lowest;
     for (const TrendPoint& point : chart.points) {

@@ -3,6 +3,7 @@
 
 #include "ui/pages/unit/measured_panel.h"
 
+#include "core/quantity/date.h"
 #include "ui/drawing/measure_chart_view.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
@@ -21,7 +22,6 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-constexpr double daysPerYear = 365.25;
 constexpr double ninetyFive = 1.96; // standard errors of a range of 95 %
 
 /// Where the wall may go: the controlling rate, give or take what two readings can't tell.
@@ -32,8 +32,8 @@ std::optional<MeasureFan> fanOf(const WallOutlook& wall)
     if (!rate)
         return std::nullopt;
     const double error = ninetyFive * rate->errorMPerYear;
-    return MeasureFan{-rate->mPerYear / daysPerYear, -(rate->mPerYear + error) / daysPerYear,
-                      -std::max(0.0, rate->mPerYear - error) / daysPerYear};
+    return MeasureFan{-rate->mPerYear / daysInAYear, -(rate->mPerYear + error) / daysInAYear,
+                      -std::max(0.0, rate->mPerYear - error) / daysInAYear};
 }
 
 /// Where the rusted share may go: Theil-Sen where there are points enough, with its limits.
