@@ -52,8 +52,8 @@ namespace padside {
 
 /// One for each part of which a spare is made, or was: the chance that one of its zones that decay is spent is over its
 /// tolerance before an ordered spare would be there (the supply's lead time, an assumption). Act where one is known to
-/// be spent, else plan or look by how likely that is. Looks alone need no spare in time, nor does a part that is to be had
-/// at once ("spare-at-once-days").
+/// be spent, else plan or look by how likely that is. Looks alone need no spare in time, nor does a part that is to be
+/// had at once ("spare-at-once-days").
 [[nodiscard]] std::vector<Worry> orderSpareNow(const UnitView& unit);
 
 /// A reading of the last visit that took any is outside its limit, as left where it was taken again. One flag for each.

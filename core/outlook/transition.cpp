@@ -78,26 +78,6 @@ Transition sumOfJumps(const Jumps& jumps)
     return sum;
 }
 
-/// Staying where one is has a closed form; it stops rounding errors from doubling with each squaring.
-void setStaying(Transition& chance, const Rates& rates, double years)
-{
-    const auto out = ratesOut(rates);
-    for (std::size_t grade = 0; grade < gradeCount; ++grade)
-        chance[grade][grade] = std::exp(-out[grade] * years);
-}
-
-Transition squared(const Transition& half)
-{
-    Transition whole{};
-    for (std::size_t from = 0; from < gradeCount; ++from) {
-        for (std::size_t to = from; to < gradeCount; ++to) {
-            for (std::size_t by = from; by <= to; ++by)
-                whole[from][to] += half[from][by] * half[by][to];
-        }
-    }
-    return whole;
-}
-
 void scale(Transition& chance, double factor)
 {
     for (GradeChances& row : chance) {
@@ -159,6 +139,25 @@ TransitionSlopes slopesOfJumps(const Jumps& jumps, double years)
 }
 
 } // namespace
+
+void setStaying(Transition& chance, const Rates& rates, double years)
+{
+    const auto out = ratesOut(rates);
+    for (std::size_t grade = 0; grade < gradeCount; ++grade)
+        chance[grade][grade] = std::exp(-out[grade] * years);
+}
+
+Transition squared(const Transition& half)
+{
+    Transition whole{};
+    for (std::size_t from = 0; from < gradeCount; ++from) {
+        for (std::size_t to = from; to < gradeCount; ++to) {
+            for (std::size_t by = from; by <= to; ++by)
+                whole[from][to] += half[from][by] * half[by][to];
+        }
+    }
+    return whole;
+}
 
 Transition transitionAfter(const Rates& rates, double years)
 {

@@ -24,4 +24,10 @@ struct TransitionSlopes
 /// The same chances with their derivatives; the derivatives are accurate to about 1e-12 of the largest of them.
 [[nodiscard]] TransitionSlopes transitionSlopesAfter(const Rates& rates, double years);
 
+/// Over twice the time of `half`.
+[[nodiscard]] Transition squared(const Transition& half);
+
+/// Staying where one is has a closed form: set after each squaring it stops rounding errors from doubling.
+void setStaying(Transition& chance, const Rates& rates, double years);
+
 } // namespace padside

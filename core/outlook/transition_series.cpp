@@ -63,25 +63,6 @@ Transition unpacked(const WayChances& all)
     return chance;
 }
 
-Transition twice(const Transition& half)
-{
-    Transition whole{};
-    for (std::size_t from = 0; from < gradeCount; ++from) {
-        for (std::size_t to = from; to < gradeCount; ++to) {
-            for (std::size_t by = from; by <= to; ++by)
-                whole[from][to] += half[from][by] * half[by][to];
-        }
-    }
-    return whole;
-}
-
-/// Staying has a closed form, which stops rounding errors from doubling with each squaring.
-void setStayingAfter(Transition& chance, const Rates& rates, double years)
-{
-    for (std::size_t grade = 0; grade + 1 < gradeCount; ++grade)
-        chance[grade][grade] = std::exp(-rates[grade] * years);
-}
-
 } // namespace
 
 TransitionSeries::TransitionSeries(const Rates& rates)
@@ -157,10 +138,10 @@ WayChances TransitionSeries::after(double years)
         ++halvings;
     Transition chance = unpacked(sum<wayCount>(years * part));
     for (int squaring = 0; squaring < halvings; ++squaring) {
-        chance = twice(chance);
+        chance = squared(chance);
         part *= 2;
         if (halvings > fewSquarings)
-            setStayingAfter(chance, m_rates, years * part);
+            setStaying(chance, m_rates, years * part);
     }
     return packed(chance);
 }

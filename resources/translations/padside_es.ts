@@ -3882,6 +3882,10 @@
         <source>seasonal efficiency (SEER)</source>
         <translation>eficiencia estacional (SEER)</translation>
     </message>
+    <message>
+        <source>A spare that is to be had within so many days is bought when it is needed; no flag asks to order it.</source>
+        <translation>Un repuesto que se consigue en estos días se compra cuando hace falta; ningún aviso pide encargarlo.</translation>
+    </message>
 </context>
 <context>
     <name>core</name>

@@ -1,9 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "tests/app/command_runner.h"
-
-#include <QTemporaryDir>
+#include "tests/app/on_sample.h"
 
 #include <gtest/gtest.h>
 #include <map>
@@ -16,22 +14,9 @@ namespace {
 using nlohmann::json;
 
 /// The ledger of the sample, made once.
-class LedgerCommand : public ::testing::Test
+class LedgerCommand : public OnSample
 {
 protected:
-    static void SetUpTestSuite()
-    {
-        folder = new QTemporaryDir;
-        file = folder->filePath(QStringLiteral("sample.padside")).toStdString();
-        const Said said = run({"demo", "--out", file, "--no-photos"});
-        ASSERT_EQ(said.exitCode, exitDone) << said.err;
-    }
-    static void TearDownTestSuite()
-    {
-        delete folder;
-        folder = nullptr;
-    }
-
     [[nodiscard]] static json ledger(const std::vector<std::string>& more = {})
     {
         std::vector<std::string> words{"ledger", file, "--as", "json"};
@@ -49,13 +34,7 @@ protected:
         }
         throw std::runtime_error("no unit of the sample leaks");
     }
-
-    static QTemporaryDir* folder; // NOLINT(readability-identifier-naming)
-    static std::string file; // NOLINT(readability-identifier-naming)
 };
-
-QTemporaryDir* LedgerCommand::folder = nullptr;
-std::string LedgerCommand::file;
 
 TEST_F(LedgerCommand, AccountsForTheSameMassByUnitAndByCylinder)
 {

@@ -1,11 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "tests/app/command_runner.h"
+#include "tests/app/on_sample.h"
 
 #include <QDir>
 #include <QFile>
-#include <QTemporaryDir>
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -14,22 +13,9 @@
 namespace padside::test {
 
 /// Commands on the sample, made once for all of them (without photographs: they are tested with the sample).
-class SampleCommands : public ::testing::Test
+class SampleCommands : public OnSample
 {
 protected:
-    static void SetUpTestSuite()
-    {
-        folder = new QTemporaryDir;
-        file = folder->filePath(QStringLiteral("sample.padside")).toStdString();
-        const Said said = run({"demo", "--out", file, "--no-photos"});
-        ASSERT_EQ(said.exitCode, exitDone) << said.err;
-    }
-    static void TearDownTestSuite()
-    {
-        delete folder;
-        folder = nullptr;
-    }
-
     [[nodiscard]] static std::string path(const char* name)
     {
         return folder->filePath(QString::fromLatin1(name)).toStdString();
@@ -39,13 +25,7 @@ protected:
         const auto rows = nlohmann::json::parse(run({"checks", file, "--as", "json"}).out);
         return rows.at(0).at("unit").get<std::string>();
     }
-
-    static QTemporaryDir* folder; // NOLINT(readability-identifier-naming)
-    static std::string file; // NOLINT(readability-identifier-naming)
 };
-
-QTemporaryDir* SampleCommands::folder = nullptr;
-std::string SampleCommands::file;
 
 TEST_F(SampleCommands, DemoDoesNotOverwriteAFile)
 {

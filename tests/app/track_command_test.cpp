@@ -1,9 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "tests/app/command_runner.h"
-
-#include <QTemporaryDir>
+#include "tests/app/on_sample.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -15,22 +13,9 @@ namespace {
 using nlohmann::json;
 
 /// The track record of the sample, made once.
-class TrackCommand : public ::testing::Test
+class TrackCommand : public OnSample
 {
 protected:
-    static void SetUpTestSuite()
-    {
-        folder = new QTemporaryDir;
-        file = folder->filePath(QStringLiteral("sample.padside")).toStdString();
-        const Said said = run({"demo", "--out", file, "--no-photos"});
-        ASSERT_EQ(said.exitCode, exitDone) << said.err;
-    }
-    static void TearDownTestSuite()
-    {
-        delete folder;
-        folder = nullptr;
-    }
-
     [[nodiscard]] static json track(const std::vector<std::string>& more = {})
     {
         std::vector<std::string> words{"track", file, "--as", "json", "--on", "2026-11-20"};
@@ -48,13 +33,7 @@ protected:
         }
         return rows;
     }
-
-    static QTemporaryDir* folder; // NOLINT(readability-identifier-naming)
-    static std::string file; // NOLINT(readability-identifier-naming)
 };
-
-QTemporaryDir* TrackCommand::folder = nullptr;
-std::string TrackCommand::file;
 
 } // namespace
 

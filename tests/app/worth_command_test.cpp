@@ -1,10 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "tests/app/command_runner.h"
+#include "tests/app/on_sample.h"
 
 #include <QFile>
-#include <QTemporaryDir>
 
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
@@ -17,35 +16,16 @@ using nlohmann::json;
 using ::testing::HasSubstr;
 
 /// The worth of units of the sample, made once.
-class WorthCommand : public ::testing::Test
+class WorthCommand : public OnSample
 {
 protected:
-    static void SetUpTestSuite()
-    {
-        folder = new QTemporaryDir;
-        file = folder->filePath(QStringLiteral("sample.padside")).toStdString();
-        const Said said = run({"demo", "--out", file, "--no-photos"});
-        ASSERT_EQ(said.exitCode, exitDone) << said.err;
-    }
-    static void TearDownTestSuite()
-    {
-        delete folder;
-        folder = nullptr;
-    }
-
     [[nodiscard]] static json worth(const std::string& unit)
     {
         const Said said = run({"worth", file, "--unit", unit, "--on", "2026-11-20", "--as", "json"});
         EXPECT_EQ(said.exitCode, exitDone) << said.err;
         return json::parse(said.out);
     }
-
-    static QTemporaryDir* folder; // NOLINT(readability-identifier-naming)
-    static std::string file; // NOLINT(readability-identifier-naming)
 };
-
-QTemporaryDir* WorthCommand::folder = nullptr;
-std::string WorthCommand::file;
 
 TEST_F(WorthCommand, SaysBothYearlyCostsAndWhatWouldTurnTheAnswer)
 {

@@ -149,7 +149,8 @@ struct SignatureBlock
     std::vector<QString> lines;
 };
 
-using PaperBlock = std::variant<TitleBlock, TableBlock, PhotoBlock, PhotoRowsBlock, DrawingBlock, OutlookBlock, SignatureBlock>;
+using PaperBlock
+    = std::variant<TitleBlock, TableBlock, PhotoBlock, PhotoRowsBlock, DrawingBlock, OutlookBlock, SignatureBlock>;
 
 /// A whole document before it is set: blocks in order.
 struct PaperContent

@@ -84,8 +84,24 @@ TEST(SpentBeforeNextVisit, IsAsUrgentAsItIsLikelyAndNeverMoreThanALookWhereLittl
     EXPECT_EQ(severity(chances("0.03", "0.95")), Severity::plan);
     EXPECT_EQ(severity(chances("0.03", "0.03")), Severity::act);
     const std::string looks
-        = R"({"part_kinds": {"suction-accumulator": {"zones": {"bottom": {"tolerated_as": "looks"}}}}})";
-    EXPECT_EQ(raisedByRisk(beforeVisit, bottomGraded(4, "2021-05-04"), "2027-03-05", looks)->severity, Severity::look);
+        = R"({"part_kinds": {"suction-accumulator": {"zones": {"bottom": {"tolerated_as": "looks"}}}},
+        "assumptions": {"not-seen-months": {"value": 200}}})";
+    const auto flag = raisedByRisk(beforeVisit, bottomGraded(4, "2021-05-04"), "2027-03-05", looks);
+    ASSERT_TRUE(flag);
+    EXPECT_EQ(flag->severity, Severity::look);
+}
+
+TEST(SpentBeforeNextVisit, LeavesALookToTheFlagThatItIsUnseenTooLong)
+{
+    const auto unseen = bottomGraded(4, "2021-05-04");
+    const auto planned = [](const std::string& chance) {
+        return R"({"assumptions": {"spent-plan-chance": {"value": )" + chance
+            + R"(}, "spent-act-chance": {"value": 1}}})";
+    };
+    EXPECT_FALSE(raisedByRisk(beforeVisit, unseen, "2027-03-05", planned("0.99")));
+    EXPECT_TRUE(raisedByRisk("not-seen-too-long", unseen, "2027-03-05", planned("0.99")));
+    EXPECT_TRUE(raisedByRisk(beforeVisit, unseen, "2027-03-05", planned("0.01")))
+        << "more than a look stands beside it";
 }
 
 TEST(SpentBeforeNextVisit, ClearsWhenItIsSeenBetterOrReplaced)

@@ -166,8 +166,8 @@ TEST(UnitWorth, LostRefrigerantIsCountedByTheKilogramOrNamedAsLeftOut)
 
 TEST(UnitWorth, APartThatIsNoLongerMadeIsNotReplacedAloneAndCostsTheUnit)
 {
-    const Catalogue catalogue = smallCatalogue(
-        R"({"supply": {"suction-accumulator": {"lead_days": 10, "made": false, "source": "s"}}})");
+    const Catalogue catalogue
+        = smallCatalogue(R"({"supply": {"suction-accumulator": {"lead_days": 10, "made": false, "source": "s"}}})");
     UnitRecord record = twoParts().build();
     record.assumptions = priced(4000);
     const UnitWorth worth = unitWorth(record, catalogue, figures(), OutlookModel(catalogue), day(asOf));
