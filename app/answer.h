@@ -5,6 +5,7 @@
 
 #include <iosfwd>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,6 +35,12 @@ struct Answer
     std::vector<nlohmann::ordered_json> rows;
     std::string whenEmpty; ///< what the table says without rows
 };
+
+/// A value of an answer in JSON; null where there is none.
+template <typename Value> [[nodiscard]] nlohmann::ordered_json orNull(const std::optional<Value>& value)
+{
+    return value ? nlohmann::ordered_json(*value) : nlohmann::ordered_json(nullptr);
+}
 
 /// A chance in a table: "7 %", "<1 %"; numbers in JSON and CSV stand beside it.
 [[nodiscard]] std::string chanceText(double chance);

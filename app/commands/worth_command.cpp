@@ -21,11 +21,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-template <typename Value> Json orNull(const std::optional<Value>& value)
-{
-    return value ? Json(*value) : Json(nullptr);
-}
-
 Json neededJson(const std::vector<NeededFigure>& figures)
 {
     Json all = Json::array();

@@ -31,11 +31,11 @@ bool meansNothing(std::string_view text)
 
 constexpr auto isBad = WeatherValue::Is::bad;
 constexpr auto isMissing = WeatherValue::Is::missing;
-constexpr auto isNumber = WeatherValue::Is::number;
+constexpr auto isANumber = WeatherValue::Is::number;
 
 bool isWithin(const WeatherValue& value, double low, double high)
 {
-    return value.is == isNumber && value.value >= low && value.value <= high;
+    return value.is == isANumber && value.value >= low && value.value <= high;
 }
 
 /// Digits with at most one "." ("-12.5"), up to fifteen of them: as exact as std::from_chars, for both numbers of the
@@ -78,12 +78,12 @@ WeatherValue weatherValue(std::string_view text)
     if (number.starts_with('+'))
         number.remove_prefix(1);
     if (readPlainDecimal(number, value.value)) {
-        value.is = isNumber;
+        value.is = isANumber;
         return value;
     }
     const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value.value);
     if (error == std::errc() && end == number.data() + number.size() && std::isfinite(value.value))
-        value.is = isNumber;
+        value.is = isANumber;
     else if (meansNothing(said))
         value.is = isMissing;
     return value;
@@ -92,7 +92,7 @@ WeatherValue weatherValue(std::string_view text)
 WeatherValue unlessCode(WeatherValue value, std::initializer_list<double> codes)
 {
     constexpr double leastCode = 99; // nearly all values are below: not worth a look at the codes
-    if (value.is == isNumber && std::abs(value.value) >= leastCode && std::ranges::count(codes, value.value) > 0)
+    if (value.is == isANumber && std::abs(value.value) >= leastCode && std::ranges::count(codes, value.value) > 0)
         value.is = isMissing;
     return value;
 }

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "app/answer.h"
 #include "app/commands/calc/topics.h"
 #include "core/exchange/text_file.h"
 #include "core/exchange/trend_file.h"
@@ -13,11 +14,6 @@
 namespace padside {
 
 namespace {
-
-template <typename T> nlohmann::ordered_json orNull(const std::optional<T>& value)
-{
-    return value ? nlohmann::ordered_json(*value) : nlohmann::ordered_json(nullptr);
-}
 
 /// n, S, varS, Z, p, slope_per_day, low95, high95 of the series in `file`; below four points the trend keys are null
 /// and `note` says why. Limits by interpolated ranks (Gilbert 1987, p. 218).

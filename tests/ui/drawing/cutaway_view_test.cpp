@@ -26,12 +26,12 @@ CutawayPart named(const char* kind, std::uint8_t id)
 }
 
 /// The view with a fan motor above, a compressor in the middle, a pad beneath, shown and focused.
-struct Shown
+struct ShownCutaway
 {
     CutawayView view{Theme::light()};
     QSignalSpy activated{&view, &CutawayView::partActivated};
 
-    Shown()
+    ShownCutaway()
     {
         view.resize(520, 420);
         view.setContent({"heat-pump", {named("pad", 1), named("compressor", 2), named("fan-motor", 3)}});
@@ -52,7 +52,7 @@ struct Shown
 
 TEST(CutawayView, ArrowKeysWalkFromPartToPartAndStopAtTheEdge)
 {
-    Shown shown;
+    ShownCutaway shown;
     EXPECT_TRUE(shown.view.current().isNull());
     shown.press({Qt::Key_Down}); // the first key takes the part one reads first
     EXPECT_EQ(shown.at(), 3);
@@ -70,7 +70,7 @@ TEST(CutawayView, ArrowKeysWalkFromPartToPartAndStopAtTheEdge)
 
 TEST(CutawayView, EnterAndSpaceGoToThePartAndItsZone)
 {
-    Shown shown;
+    ShownCutaway shown;
     shown.press({Qt::Key_Return});
     EXPECT_EQ(shown.activated.count(), 0) << "no part is in front yet";
     shown.press({Qt::Key_End, Qt::Key_Return, Qt::Key_Up, Qt::Key_Space});
@@ -82,7 +82,7 @@ TEST(CutawayView, EnterAndSpaceGoToThePartAndItsZone)
 
 TEST(CutawayView, AClickOnAPartOrItsMarkGoesThereAndBesideThemNothingHappens)
 {
-    Shown shown;
+    ShownCutaway shown;
     const CutawayGeometry& geometry = shown.view.geometryNow();
     QTest::mouseClick(&shown.view, Qt::LeftButton, {}, geometry.parts[1].body.center().toPoint());
     QTest::mouseClick(&shown.view, Qt::LeftButton, {}, geometry.parts[0].mark.center().toPoint());
@@ -95,7 +95,7 @@ TEST(CutawayView, AClickOnAPartOrItsMarkGoesThereAndBesideThemNothingHappens)
 
 TEST(CutawayView, TheLineBeneathTellsOfThePartPointedAtElseOfTheCurrentOne)
 {
-    Shown shown;
+    ShownCutaway shown;
     const QString hint = shown.view.caption();
     shown.press({Qt::Key_End});
     EXPECT_EQ(shown.view.caption().toStdString(), "What was found of the pad.");
@@ -109,7 +109,7 @@ TEST(CutawayView, TheLineBeneathTellsOfThePartPointedAtElseOfTheCurrentOne)
 
 TEST(CutawayView, IsNamedAndItsDescriptionFollowsTheCurrentPart)
 {
-    Shown shown;
+    ShownCutaway shown;
     EXPECT_FALSE(shown.view.accessibleName().isEmpty());
     shown.press({Qt::Key_End});
     EXPECT_EQ(shown.view.accessibleDescription().toStdString(), "What was found of the pad.");
@@ -117,7 +117,7 @@ TEST(CutawayView, IsNamedAndItsDescriptionFollowsTheCurrentPart)
 
 TEST(CutawayView, AScreenReaderMeetsEachPartAsAnItemOfItsOwn)
 {
-    Shown shown;
+    ShownCutaway shown;
     QAccessibleInterface* list = QAccessible::queryAccessibleInterface(&shown.view);
     ASSERT_NE(list, nullptr);
     ASSERT_EQ(list->childCount(), 3);
@@ -144,7 +144,7 @@ TEST(CutawayView, AScreenReaderMeetsEachPartAsAnItemOfItsOwn)
 
 TEST(CutawayView, NewContentKeepsTheCurrentPartUnlessItIsGone)
 {
-    Shown shown;
+    ShownCutaway shown;
     shown.view.setCurrent(PartId(UuidBytes{2}));
     CutawayPart compressor = named("compressor", 2);
     compressor.grade = Grade::poor;
@@ -160,7 +160,7 @@ TEST(CutawayView, NewContentKeepsTheCurrentPartUnlessItIsGone)
 
 TEST(CutawayView, OtherKeysAreLeftToThePage)
 {
-    Shown shown;
+    ShownCutaway shown;
     QKeyEvent three(QEvent::KeyPress, Qt::Key_3, Qt::NoModifier);
     QCoreApplication::sendEvent(&shown.view, &three);
     EXPECT_FALSE(three.isAccepted());

@@ -26,17 +26,17 @@ Timeline someTimeline()
     return timelineOf(builder.build(), smallCatalogue(), day("2024-12-31"));
 }
 
-const TimelineSizes sizes = TimelineSizes::forText(12, 100, 80);
+const TimelineSizes usualSizes = TimelineSizes::forText(12, 100, 80);
 
 } // namespace
 
 TEST(TimelineGeometry, AMarkStandsInTheMiddleOfItsLaneAtItsDate)
 {
     const Timeline timeline = someTimeline();
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, wholeSpan(timeline));
     for (const PlacedMark& mark : geometry.marks) {
         const TimelineMark& content = timeline.groups[mark.place.group].lanes[mark.place.lane].marks[mark.place.mark];
-        const double anchor = mark.area.left() + sizes.mark / 2;
+        const double anchor = mark.area.left() + usualSizes.mark / 2;
         EXPECT_NEAR(anchor, geometry.axis.x(content.on), 0.5);
         for (const PlacedLane& lane : geometry.lanes) {
             if (lane.group == mark.place.group && lane.lane == mark.place.lane) {
@@ -49,7 +49,7 @@ TEST(TimelineGeometry, AMarkStandsInTheMiddleOfItsLaneAtItsDate)
 TEST(TimelineGeometry, TheGradeAsLeftStandsSmallerAtTheRight)
 {
     const Timeline timeline = someTimeline();
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, wholeSpan(timeline));
     int both = 0;
     for (const PlacedMark& mark : geometry.marks) {
         if (mark.left.isEmpty())
@@ -65,19 +65,19 @@ TEST(TimelineGeometry, TheGradeAsLeftStandsSmallerAtTheRight)
 TEST(TimelineGeometry, LanesFollowOneAnotherWithoutOverlapAndFillTheHeight)
 {
     const Timeline timeline = someTimeline();
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, wholeSpan(timeline));
     ASSERT_EQ(geometry.lanes.size(), 4U); // visits, crown, bottom, root
     for (std::size_t i = 1; i < geometry.lanes.size(); ++i)
         EXPECT_GE(geometry.lanes[i].area.top(), geometry.lanes[i - 1].area.bottom());
-    EXPECT_GE(geometry.lanes.front().area.top(), sizes.header);
-    EXPECT_DOUBLE_EQ(geometry.height, sizes.header + 4 * sizes.lane + 3 * sizes.groupGap);
-    EXPECT_DOUBLE_EQ(geometry.lanes.front().area.left(), sizes.names());
+    EXPECT_GE(geometry.lanes.front().area.top(), usualSizes.header);
+    EXPECT_DOUBLE_EQ(geometry.height, usualSizes.header + 4 * usualSizes.lane + 3 * usualSizes.groupGap);
+    EXPECT_DOUBLE_EQ(geometry.lanes.front().area.left(), usualSizes.names());
 }
 
 TEST(TimelineGeometry, TheWholeSpanLeavesRoomAfterToday)
 {
     const Timeline timeline = someTimeline();
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, wholeSpan(timeline));
     EXPECT_LT(geometry.todayX, 1000 - 15);
     EXPECT_GT(geometry.todayX, 1000 - 120) << "but only a short margin";
 }
@@ -86,7 +86,7 @@ TEST(TimelineGeometry, ZoomedInBandsAreCutAtTheEdges)
 {
     const Timeline timeline = someTimeline();
     const DaySpan span{dayNumber(day("2023-06-01")), dayNumber(day("2023-09-01"))};
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, span);
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, span);
     ASSERT_FALSE(geometry.bands.empty());
     for (const PlacedBand& band : geometry.bands) {
         EXPECT_GE(band.area.left(), geometry.axis.left);
@@ -97,7 +97,7 @@ TEST(TimelineGeometry, ZoomedInBandsAreCutAtTheEdges)
 TEST(TimelineGeometry, AWorseGradeIsAThickerBand)
 {
     const Timeline timeline = someTimeline();
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, wholeSpan(timeline));
     double sound = 0;
     double worn = 0;
     for (const PlacedBand& band : geometry.bands)
@@ -109,10 +109,10 @@ TEST(TimelineGeometry, AWorseGradeIsAThickerBand)
 TEST(TimelineGeometry, APointFindsItsMarkAndEmptyGroundFindsNone)
 {
     const Timeline timeline = someTimeline();
-    const TimelineGeometry geometry = layOut(timeline, sizes, 1000, wholeSpan(timeline));
+    const TimelineGeometry geometry = layOut(timeline, usualSizes, 1000, wholeSpan(timeline));
     for (const PlacedMark& mark : geometry.marks)
         EXPECT_EQ(geometry.markAt(mark.area.center().x(), mark.area.center().y()), mark.place);
-    EXPECT_FALSE(geometry.markAt(geometry.todayX + 10, sizes.header + 5).has_value());
+    EXPECT_FALSE(geometry.markAt(geometry.todayX + 10, usualSizes.header + 5).has_value());
     EXPECT_EQ(geometry.placed(MarkPlace{9, 9, 9}), nullptr);
 }
 

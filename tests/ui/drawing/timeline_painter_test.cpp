@@ -23,7 +23,7 @@ using test::smallCatalogue;
 
 namespace {
 
-constexpr int width = 1000;
+constexpr int pictureWidth = 1000;
 
 /// One lane with everything: 2 worn, not seen, 5 spent; and what was painted of it.
 struct Drawn
@@ -41,8 +41,8 @@ struct Drawn
         builder.visit("2023-03-10").notSeen("bottom", NotSeenReason::covered);
         builder.visit("2024-03-10").graded("bottom", 5);
         timeline = timelineOf(builder.build(), smallCatalogue(), day("2024-12-31"));
-        geometry = layOut(timeline, TimelineSizes::forText(14, 160, 90), width, wholeSpan(timeline));
-        image = QImage(width, static_cast<int>(std::ceil(geometry.height)), QImage::Format_RGB32);
+        geometry = layOut(timeline, TimelineSizes::forText(14, 160, 90), pictureWidth, wholeSpan(timeline));
+        image = QImage(pictureWidth, static_cast<int>(std::ceil(geometry.height)), QImage::Format_RGB32);
         image.fill(theme.ground);
         QPainter painter(&image);
         paintTimeline(painter, image.rect(), TimelinePicture{timeline, geometry, plainEnglish(), theme, std::nullopt});
@@ -155,8 +155,8 @@ TEST(TimelinePainter, AnAmountIsOnlyWrittenWhereItDoesNotRunIntoTheNextSign)
         }
         const Timeline timeline = timelineOf(record, smallCatalogue(), day("2024-12-31"));
         const TimelineGeometry geometry
-            = layOut(timeline, TimelineSizes::forText(12, 160, 90), width, wholeSpan(timeline));
-        QImage image(width, static_cast<int>(std::ceil(geometry.height)), QImage::Format_RGB32);
+            = layOut(timeline, TimelineSizes::forText(12, 160, 90), pictureWidth, wholeSpan(timeline));
+        QImage image(pictureWidth, static_cast<int>(std::ceil(geometry.height)), QImage::Format_RGB32);
         QPainter painter(&image);
         paintTimeline(painter, image.rect(),
                       TimelinePicture{timeline, geometry, plainEnglish(), Theme::light(), std::nullopt});
@@ -175,7 +175,7 @@ TEST(TimelinePainter, AnAmountIsOnlyWrittenWhereItDoesNotRunIntoTheNextSign)
 TEST(TimelinePainter, KeepsWithinItsArea)
 {
     const Drawn drawn(Theme::print());
-    QImage image(width, 200, QImage::Format_RGB32);
+    QImage image(pictureWidth, 200, QImage::Format_RGB32);
     image.fill(Qt::magenta);
     QPainter painter(&image);
     paintTimeline(painter, QRectF(100, 50, 300, 60),

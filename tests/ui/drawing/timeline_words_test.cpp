@@ -15,7 +15,7 @@ using test::smallCatalogue;
 
 namespace {
 
-Timeline someTimeline()
+Timeline wordedTimeline()
 {
     auto builder = aUnit("HB-01").withPart("suction-accumulator", {"crown", "bottom"});
     builder.visit("2025-05-06").graded("bottom", 3).wet(Wetness::wet).noted("bottom was wet");
@@ -27,7 +27,7 @@ Timeline someTimeline()
 
 QString sentenceOf(std::size_t lane, std::size_t mark)
 {
-    return TimelineWords(plainEnglish()).sentence(someTimeline(), MarkPlace{1, lane, mark});
+    return TimelineWords(plainEnglish()).sentence(wordedTimeline(), MarkPlace{1, lane, mark});
 }
 
 } // namespace
@@ -55,7 +55,7 @@ TEST(TimelineWords, WorkAndCorrectionAreTold)
 
 TEST(TimelineWords, TheSummaryTellsThePictureToThoseWhoCannotSeeIt)
 {
-    const QString summary = TimelineWords(plainEnglish()).summary(someTimeline());
+    const QString summary = TimelineWords(plainEnglish()).summary(wordedTimeline());
     EXPECT_TRUE(summary.contains(QStringLiteral("2025-05-06"))) << summary.toStdString();
     EXPECT_TRUE(summary.contains(QStringLiteral("2 worn: 1"))) << summary.toStdString();
 }
