@@ -253,6 +253,7 @@ std::vector<OwnField>
 OwnChanges::moneyFields(const std::vector<std::pair<std::string, std::string>>& refrigerants) const
 {
     std::vector<OwnField> fields;
+    fields.reserve(refrigerants.size() + padside::moneyFields().size());
     for (const auto& [code, written] : refrigerants) {
         fields.push_back(
             numberField({"refrigerant_prices", code, "per_kg"}, {PADSIDE_SAY("Price of {0} per kg"), {written}}));

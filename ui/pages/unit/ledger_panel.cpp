@@ -18,12 +18,6 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace padside {
 
-namespace {
-
-enum Column { day, added, recovered, lost, topUp, annualizing, rolling, details, columns };
-
-} // namespace
-
 LedgerPanel::LedgerPanel(RecordBook& book, QWidget* parent)
     : QWidget(parent)
     , m_book(book)

@@ -25,7 +25,9 @@ public:
     void setSnapshot(const UnitSnapshot& snapshot);
 
 private:
-    void addDay(const LedgerDay& day);
+    enum Column { day, added, recovered, lost, topUp, annualizing, rolling, details, columns };
+
+    void addDay(const LedgerDay& one);
     [[nodiscard]] QString massText(double kilograms) const; ///< empty for nothing
     [[nodiscard]] QString rateText(const std::optional<double>& rate) const;
 
