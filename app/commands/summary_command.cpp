@@ -3,13 +3,12 @@
 
 #include "app/commands/commands.h"
 #include "app/commands/of_file.h"
-#include "core/store/photo_files.h"
+#include "app/commands/paper_words.h"
 #include "core/store/record_reader.h"
 #include "ui/paper/visit_summary.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <map>
 #include <memory>
 #include <ostream>
 
@@ -17,14 +16,9 @@ namespace padside {
 
 namespace {
 
-struct SummaryWords
+struct SummaryWords : PaperWords
 {
-    std::string file;
-    std::string unit;
     std::string visit;
-    std::string out;
-    std::string contractor;
-    PaperSize size = PaperSize::a4;
 };
 
 /// The days of the latest visits, newest first, for a sentence.
@@ -67,21 +61,17 @@ int writeSummary(const SummaryWords& words, const CommandSurroundings& surroundi
     const Catalogue catalogue = catalogueFor(*store, surroundings);
     UnitRecord record = store->records().unitRecord(unitsFor(*store, words.unit).front().id);
     const Visit visit = visitFor(record, words.visit, surroundings.now());
-    const UnitReview asOfVisit = review(record, catalogue, OutlookModel(catalogue), visit.on);
-    const auto photoOf = [&store, &record](PhotoId id) {
-        const auto photo = std::ranges::find(record.photos, id, &Photo::id);
-        return photo == record.photos.end() ? QImage() : readPhotoForPaper(store->photos().path(*photo));
-    };
+    const KnownUnit asOfVisit = knownUnit(record, catalogue, OutlookModel(catalogue), visit.on);
     const SummaryInput input{record,
-                             asOfVisit,
+                             review(asOfVisit, catalogue),
                              visit.id,
                              catalogue,
                              plainEnglish(),
-                             photoOf,
+                             photosFor(*store, record),
                              QString::fromStdString(words.contractor),
                              words.size,
                              localDate(surroundings.now()),
-                             unitForecast(record, catalogue, OutlookModel(catalogue), visit.on)};
+                             unitForecast(asOfVisit, catalogue)};
     if (const auto written = exportVisitSummary(input, QString::fromStdString(words.out)); !written)
         throw StoreError(written.error());
     surroundings.out << "Wrote " << words.out << ": visit summary of " << record.unit.tag << ", " << isoText(visit.on)
@@ -95,17 +85,9 @@ void addSummaryCommand(CLI::App& app, Command& chosen)
 {
     const auto words = std::make_shared<SummaryWords>();
     CLI::App* command = app.add_subcommand("summary", "Write a visit summary as PDF");
-    command->add_option("file", words->file, "the record file")->required()->type_name("FILE");
-    command->add_option("--unit", words->unit, "the unit's tag")->required()->type_name("TAG");
+    addPaperWords(*command, *words);
     command->add_option("--visit", words->visit, "the day of the visit (default: the last closed one)")
         ->type_name("DATE");
-    command->add_option("--out", words->out, "the PDF to write")->required()->type_name("PDF");
-    command->add_option("--contractor", words->contractor, "the name at the head of the page")->type_name("NAME");
-    command->add_option("--paper", words->size, "paper size")
-        ->transform(CLI::CheckedTransformer(
-            std::map<std::string, PaperSize>{{"a4", PaperSize::a4}, {"letter", PaperSize::letter}}))
-        ->type_name("a4|letter")
-        ->default_str("a4");
     command->callback([words, &chosen] {
         chosen = [words](const CommandSurroundings& surroundings) { return writeSummary(*words, surroundings); };
     });

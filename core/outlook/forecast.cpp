@@ -99,6 +99,11 @@ Sentence whenSpent(const SpentDates& dates, Date today, Date furthest)
             {*dates.early, *dates.middle, *dates.late}};
 }
 
+Date furthestTold(const OutlookFigures& figures, Date today)
+{
+    return addMonths(today, static_cast<int>(std::lround(12 * figures.furthestYears)));
+}
+
 double chanceSpentBy(const ZoneBelief& zone, Date by)
 {
     return chanceSpentAfter(zone.belief, *zone.chain, zone.trail.clock.yearsBetween(zone.trail.today, by));
@@ -114,7 +119,7 @@ ZoneForecast forecastZone(const ZoneBelief& zone, const OutlookFigures& figures,
     for (const Date day : by)
         forecast.spent.push_back({day, chanceSpentBy(zone, day)});
     const Date today = zone.trail.today;
-    forecast.furthest = addMonths(today, static_cast<int>(std::lround(12 * figures.furthestYears)));
+    forecast.furthest = furthestTold(figures, today);
     const PassageRange range = exposureRangeToSpent(zone.belief, *zone.chain);
     forecast.early = dayOf(zone, range.early, forecast.furthest);
     forecast.middle = dayOf(zone, range.middle, forecast.furthest);

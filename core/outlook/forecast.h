@@ -34,6 +34,9 @@ struct SpentDates
     friend bool operator==(const SpentDates&, const SpentDates&) = default;
 };
 
+/// The day beyond which no dates are told.
+[[nodiscard]] Date furthestTold(const OutlookFigures& figures, Date today);
+
 /// The range in words: "Spent between … and …"; what is empty is later than `furthest`.
 [[nodiscard]] Sentence whenSpent(const SpentDates& dates, Date today, Date furthest);
 

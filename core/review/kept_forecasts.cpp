@@ -3,8 +3,7 @@
 
 #include "core/review/kept_forecasts.h"
 
-#include "core/outlook/zone_belief.h"
-#include "core/review/record_at.h"
+#include "core/review/known_unit.h"
 #include "core/review/unit_forecast.h"
 #include "core/trend/zone_history.h"
 
@@ -21,19 +20,19 @@ std::vector<KeptForecast> keptForecasts(const UnitRecord& record, const Catalogu
     if (closing == nullptr)
         return kept;
     const Date on = closing->on;
-    const UnitRecord known = recordAt(record, on);
-    if (known.unit.retiredOn && *known.unit.retiredOn <= on)
+    const KnownUnit known = knownUnit(record, catalogue, model, on);
+    if (known.isRetired())
         return kept;
     std::unordered_map<ZoneId, Grade> grades;
-    for (const ZoneHistory& history : zoneHistories(known)) {
+    for (const ZoneHistory& history : zoneHistories(known.record)) {
         if (history.known)
             grades.emplace(history.zoneId, history.known->grade);
     }
     const auto by = horizonsAfter(on);
-    for (const ZoneBelief& belief : zoneBeliefs(known, catalogue, model, on)) {
+    for (const ZoneBelief& belief : known.beliefs) {
         const ZoneForecast foretold = forecastZone(belief, catalogue.outlook(), by);
         KeptForecast& one = kept.emplace_back();
-        one.unitId = known.unit.id;
+        one.unitId = known.record.unit.id;
         one.visitId = visit;
         one.on = on;
         one.zoneId = foretold.zoneId;

@@ -60,6 +60,8 @@ LeadingOutlook leadingOutlook(const ZoneForecast& forecast, std::span<const Meas
     leading.dates = forecast.dates();
     const MeasuredOutlook* leader = nullptr;
     for (const MeasuredOutlook& one : measured) {
+        if (one.zoneId != forecast.zoneId)
+            continue;
         for (ChanceBy& by : leading.spent)
             by.chance = std::max(by.chance, one.chanceBy(by.by));
         if (pessimism(one.dates) < pessimism(leading.dates)) {
@@ -75,7 +77,7 @@ LeadingOutlook leadingOutlook(const ZoneForecast& forecast, std::span<const Meas
         leading.because.push_back(forecast.because);
     }
     for (const MeasuredOutlook& one : measured) {
-        if (&one != leader)
+        if (one.zoneId == forecast.zoneId && &one != leader)
             leading.because.push_back(besideOf(one.by, one.dates));
     }
     leading.because.insert(leading.because.end(), forecast.notes.begin(), forecast.notes.end());

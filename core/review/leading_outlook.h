@@ -22,7 +22,7 @@ struct LeadingOutlook
 };
 
 /// Picks the leader: whose chance reaches 50 % first; where that is the same or beyond telling, 10 %; else the grades.
-/// `measured` are those of the forecast's zone.
+/// Of `measured` those of other zones are passed over.
 [[nodiscard]] LeadingOutlook leadingOutlook(const ZoneForecast& forecast, std::span<const MeasuredOutlook> measured,
                                             Date today);
 

@@ -100,4 +100,15 @@ std::optional<MeasuredOutlook> measuredOutlook(const ZoneMeasure& measure, const
     return measured;
 }
 
+std::vector<MeasuredOutlook> measuredOutlooks(const UnitRecord& record, const Catalogue& catalogue, Date today)
+{
+    const Date furthest = furthestTold(catalogue.outlook(), today);
+    std::vector<MeasuredOutlook> all;
+    for (const ZoneMeasure& measure : zoneMeasures(record, catalogue)) {
+        if (auto one = measuredOutlook(measure, catalogue, today, furthest))
+            all.push_back(*std::move(one));
+    }
+    return all;
+}
+
 } // namespace padside

@@ -45,4 +45,9 @@ struct MeasuredOutlook
 [[nodiscard]] std::optional<MeasuredOutlook> measuredOutlook(const ZoneMeasure& measure, const Catalogue& catalogue,
                                                              Date today, Date furthest);
 
+/// Those of all measures of a record, by zone and kind of reading as zoneMeasures() has them; no dates beyond what the
+/// catalogue's outlook tells.
+[[nodiscard]] std::vector<MeasuredOutlook> measuredOutlooks(const UnitRecord& record, const Catalogue& catalogue,
+                                                            Date today);
+
 } // namespace padside

@@ -27,51 +27,43 @@ public:
     {
         const UnitRecord known = recordAt(record, on);
         m_beliefs = zoneBeliefs(known, catalogue, model, on);
-        m_measures = zoneMeasures(known, catalogue);
+        m_measured = measuredOutlooks(known, catalogue, on);
     }
 
     [[nodiscard]] const std::vector<ZoneBelief>& zones() const { return m_beliefs; }
+    /// Empty: nothing is believed of this zone.
     [[nodiscard]] std::optional<double> withinAYear(ZoneId zone) const
     {
-        const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
-        if (belief == m_beliefs.end())
+        const ZoneBelief* belief = beliefOf(zone);
+        if (belief == nullptr)
             return std::nullopt;
         const Date by = horizonsAfter(m_on)[oneYear];
         double chance = chanceSpentBy(*belief, by);
-        for (const MeasuredOutlook& one : measured(zone))
-            chance = std::max(chance, one.chanceBy(by));
+        for (const MeasuredOutlook& one : m_measured) {
+            if (one.zoneId == zone)
+                chance = std::max(chance, one.chanceBy(by));
+        }
         return chance;
     }
+    /// Of a zone something is believed of.
     [[nodiscard]] LeadingOutlook leading(ZoneId zone) const
     {
-        const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
-        const ZoneForecast forecast = forecastZone(*belief, m_catalogue.outlook(), horizonsAfter(m_on));
-        return leadingOutlook(forecast, measured(zone), m_on);
+        return leadingOutlook(forecastZone(*beliefOf(zone), m_catalogue.outlook(), horizonsAfter(m_on)), m_measured,
+                              m_on);
     }
-    [[nodiscard]] double pace(ZoneId zone) const
-    {
-        const auto belief = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
-        return belief->belief.meanPace();
-    }
+    [[nodiscard]] double pace(ZoneId zone) const { return beliefOf(zone)->belief.meanPace(); }
 
 private:
-    [[nodiscard]] std::vector<MeasuredOutlook> measured(ZoneId zone) const
+    [[nodiscard]] const ZoneBelief* beliefOf(ZoneId zone) const
     {
-        const auto months = static_cast<int>(std::lround(12 * m_catalogue.outlook().furthestYears));
-        std::vector<MeasuredOutlook> all;
-        for (const ZoneMeasure& measure : m_measures) {
-            if (measure.zoneId != zone)
-                continue;
-            if (const auto one = measuredOutlook(measure, m_catalogue, m_on, addMonths(m_on, months)))
-                all.push_back(*one);
-        }
-        return all;
+        const auto found = std::ranges::find(m_beliefs, zone, [](const ZoneBelief& one) { return one.trail.zoneId; });
+        return found == m_beliefs.end() ? nullptr : &*found;
     }
 
     const Catalogue& m_catalogue;
     Date m_on;
     std::vector<ZoneBelief> m_beliefs;
-    std::vector<ZoneMeasure> m_measures;
+    std::vector<MeasuredOutlook> m_measured;
 };
 
 /// Everything a change is told from.
@@ -108,10 +100,8 @@ bool treatedAs(const VisitChanges& changes, const Part& part, ZoneId zone, Treat
 
 bool soils(const Catalogue& catalogue, const Part& part, const Zone& zone)
 {
-    const PartKind* kind = catalogue.partKind(part.kind);
-    return kind != nullptr && std::ranges::any_of(kind->zones, [&zone](const ZoneKind& one) {
-               return one.code == zone.kind && one.soiling;
-           });
+    const ZoneKind* kind = catalogue.zoneKind(part.kind, zone.kind);
+    return kind != nullptr && kind->soiling;
 }
 
 /// Of work done at the visit; empty if none bears on the outlook.
@@ -149,13 +139,12 @@ Sentence becauseOfGrade(Grade grade, double pace, bool worse)
             std::move(arguments)};
 }
 
-/// Why a zone's outlook is another one; empty if the visit says nothing of it.
-std::optional<Sentence> becauseOf(const Told& told, const Part& part, const Zone& zone, bool worse)
+/// Why a zone's outlook, which `leads` now, is another one; empty if the visit says nothing of it.
+std::optional<Sentence> becauseOf(const Told& told, const Part& part, const Zone& zone, OutlookBy leads, bool worse)
 {
     if (auto work = becauseOfWork(told, part, zone))
         return work;
     const auto change = std::ranges::find(told.changes.zones, zone.id, &ZoneChange::zoneId);
-    const OutlookBy leads = told.now.leading(zone.id).by;
     const bool measured = std::ranges::any_of(told.changes.readings,
                                               [&](const ReadingChange& one) { return one.reading.zoneId == zone.id; });
     if (measured && leads != OutlookBy::grades)
@@ -213,9 +202,10 @@ std::vector<OutlookChange> outlookChanges(const UnitRecord& record, const Catalo
         OutlookChange change{part->id, place->id, was.value_or(0), *now.withinAYear(place->id), {}, {}, {}};
         if (!was || std::abs(change.now - change.before) < leastChangeTold)
             continue;
-        if (auto because = becauseOf(all, *part, *place, change.now > change.before)) {
+        const LeadingOutlook leads = now.leading(place->id);
+        if (auto because = becauseOf(all, *part, *place, leads.by, change.now > change.before)) {
             change.datesBefore = then.leading(old).dates;
-            change.datesNow = now.leading(place->id).dates;
+            change.datesNow = leads.dates;
             change.because = *std::move(because);
             found.push_back(std::move(change));
         }

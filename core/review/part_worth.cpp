@@ -79,7 +79,7 @@ public:
         if (has(Consequence::compressorAtRisk))
             takeDamage();
         takeOptional("outage_a_day", m_costs.outageADay, m_into.leftOut);
-        if (!m_noSpare && supply.leadDays > 1)
+        if (isWaitedFor())
             takeOptional("spare_a_year", m_costs.spareAYear, m_into.leftOut);
         return m_costs;
     }
@@ -88,12 +88,11 @@ public:
     [[nodiscard]] bool noSpare() const { return m_noSpare; }
     [[nodiscard]] bool unitInstead() const { return m_unitInstead; } ///< replacing means the whole unit
     [[nodiscard]] bool treatmentKnown() const { return m_given.treatment.has_value(); }
-    [[nodiscard]] bool spareKnown() const
-    {
-        return !m_noSpare && m_given.spareAYear && m_basis.catalogue.supplyOf(m_part.kind->code).leadDays > 1;
-    }
+    [[nodiscard]] bool spareKnown() const { return m_given.spareAYear && isWaitedFor(); }
 
 private:
+    /// Only then it is worth having one at hand.
+    [[nodiscard]] bool isWaitedFor() const { return !m_noSpare && m_costs.leadDays > 1; }
     [[nodiscard]] bool has(Consequence one) const { return m_part.kind->consequences.contains(one); }
 
     [[nodiscard]] NeededFigure neededOfKind(std::string_view field) const

@@ -16,18 +16,11 @@ constexpr auto ranking = static_cast<std::size_t>(Horizon::oneYear);
 std::vector<LeadingOutlook> leadingOutlooks(const UnitRecord& known, const Catalogue& catalogue,
                                             const UnitForecast& forecast)
 {
-    const std::vector<ZoneMeasure> measures = zoneMeasures(known, catalogue);
+    const std::vector<MeasuredOutlook> measured = measuredOutlooks(known, catalogue, forecast.today);
     std::vector<LeadingOutlook> leading;
-    for (const ZoneForecast& zone : forecast.zones) {
-        std::vector<MeasuredOutlook> measured;
-        for (const ZoneMeasure& measure : measures) {
-            if (measure.zoneId != zone.zoneId)
-                continue;
-            if (const auto one = measuredOutlook(measure, catalogue, forecast.today, zone.furthest))
-                measured.push_back(*one);
-        }
+    leading.reserve(forecast.zones.size());
+    for (const ZoneForecast& zone : forecast.zones)
         leading.push_back(leadingOutlook(zone, measured, forecast.today));
-    }
     std::ranges::stable_sort(leading, std::greater{},
                              [](const LeadingOutlook& zone) { return zone.spent[ranking].chance; });
     return leading;

@@ -3,7 +3,7 @@
 
 #include "core/review/unit_worth.h"
 
-#include "core/review/record_at.h"
+#include "core/review/known_unit.h"
 #include "core/worth/energy_use.h"
 
 #include <algorithm>
@@ -178,13 +178,11 @@ UnitWorth unitWorth(const UnitRecord& record, const Catalogue& catalogue, const 
     UnitWorth worth;
     const UnitFigures figures = unitFigures(record);
     worth.today = today;
-    UnitRecord known = recordAt(record, today);
-    if (known.unit.retiredOn && *known.unit.retiredOn <= today)
+    const KnownUnit known = knownUnit(record, catalogue, model, today);
+    if (known.isRetired())
         return worth;
-    putInCatalogueOrder(known.parts, known.unit, catalogue);
-    const std::vector<ZoneBelief> beliefs = zoneBeliefs(known, catalogue, model, today);
-    const std::vector<DecayingPart> parts = decayingParts(known, catalogue, beliefs);
-    const PartCostBasis basis{known, catalogue, costs, figures.priceNew, today};
+    const std::vector<DecayingPart> parts = decayingParts(known.record, catalogue, known.beliefs);
+    const PartCostBasis basis{known.record, catalogue, costs, figures.priceNew, today};
     Comparison comparison(basis, figures, worth);
     struct Ranked
     {

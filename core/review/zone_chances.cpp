@@ -4,7 +4,6 @@
 #include "core/review/zone_chances.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace padside {
 
@@ -19,18 +18,16 @@ std::vector<ZoneChances> zoneChances(const KnownUnit& known, const Catalogue& ca
         for (std::size_t day = 0; day < horizonCount; ++day)
             chances.spent[day] = chanceSpentBy(zone, by[day]);
     }
-    const Date furthest = addMonths(known.today, static_cast<int>(std::lround(12 * catalogue.outlook().furthestYears)));
-    for (const ZoneMeasure& measure : zoneMeasures(known.record, catalogue)) {
-        const auto zone = std::ranges::find(all, measure.zoneId, &ZoneChances::zoneId);
-        const auto measured = measuredOutlook(measure, catalogue, known.today, furthest);
-        if (zone == all.end() || !measured)
+    for (const MeasuredOutlook& measured : measuredOutlooks(known.record, catalogue, known.today)) {
+        const auto zone = std::ranges::find(all, measured.zoneId, &ZoneChances::zoneId);
+        if (zone == all.end())
             continue;
         for (std::size_t day = 0; day < horizonCount; ++day) {
-            const double chance = measured->chanceBy(by[day]);
+            const double chance = measured.chanceBy(by[day]);
             if (chance <= zone->spent[day])
                 continue;
             zone->spent[day] = chance;
-            zone->by[day] = measured->by;
+            zone->by[day] = measured.by;
         }
     }
     return all;

@@ -141,9 +141,11 @@ struct BlockSetter
                0, 10);
         const double left = drawing.wide ? 0 : headingColumn;
         const double top = drawing.wide ? bottomOf(runs) + captionGap : 12;
-        const QSizeF size(width - left, drawing.height(width - left));
-        runs.emplace_back(DrawingRun{QRectF(QPointF(left, top), size),
-                                     [paint = drawing.paint, size](QPainter& painter) { paint(painter, size); }});
+        LaidDrawing laid = drawing.lay(width - left);
+        const QSizeF size(width - left, laid.height);
+        runs.emplace_back(
+            DrawingRun{QRectF(QPointF(left, top), size),
+                       [paint = std::move(laid.paint), size](QPainter& painter) { paint(painter, size); }});
         append(runs, setLines(drawing.under, Face::small, Ink::soft, size.width()), left,
                top + size.height() + captionGap);
         into.items.push_back(itemOf(std::move(runs), spaceBeforeBlock));

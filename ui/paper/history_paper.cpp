@@ -9,10 +9,10 @@
 #include "ui/drawing/timeline_outlook.h"
 #include "ui/drawing/timeline_painter.h"
 #include "ui/paper/part_words.h"
+#include "ui/paper/screen_drawing.h"
 #include "ui/paper/type_setting.h"
 
 #include <QCoreApplication>
-#include <QImage>
 #include <QPainter>
 
 #include <algorithm>
@@ -26,21 +26,12 @@ namespace padside {
 namespace {
 
 constexpr double margin = 120; ///< tenths of a millimetre
-constexpr double scale = 2.2; ///< the timeline is drawn for a screen of about 115 dots to the inch
-constexpr double textPixels = 11.5; ///< of that screen: 7 points
 constexpr double legendGap = 24;
 
 struct HistoryText
 {
     Q_DECLARE_TR_FUNCTIONS(padside::HistoryPaper)
 };
-
-QFont drawingFont()
-{
-    QFont font = paperFont(Face::body);
-    font.setPixelSize(static_cast<int>(std::round(textPixels)));
-    return font;
-}
 
 /// What a page's drawings are painted from; shared, because a document may be copied.
 struct Sheet
@@ -79,14 +70,6 @@ std::vector<std::vector<TimelineGroup>> groupsByPage(const Timeline& timeline, c
         }
     }
     return pages;
-}
-
-double legendHeight(const Timeline& timeline, const Speaker& speaker, double width)
-{
-    QImage nothing(1, 1, QImage::Format_RGB32);
-    QPainter painter(&nothing);
-    painter.setFont(drawingFont());
-    return paintTimelineLegend(painter, QRectF(0, 0, width, 1000), timeline, speaker, Theme::print(), false);
 }
 
 QString underTitle(const HistoryInput& input, const PartWords& words)
@@ -131,11 +114,11 @@ public:
         m_area = QRectF(QPointF(0, 0), sheet).adjusted(margin, margin, -margin, -margin);
         const double top = m_area.top() + leading(Face::title) + leading(Face::small) + legendGap;
         const double footer = leading(Face::small) + legendGap / 2;
-        const double width = m_area.width() / scale;
+        const double width = m_area.width() / screenScale;
         const double legend = legendHeight(m_timeline, m_input.speaker, width);
-        const double height = (m_area.bottom() - footer - legendGap - top) / scale - legend;
+        const double height = (m_area.bottom() - footer - legendGap - top) / screenScale - legend;
         const TimelineSizes sizes
-            = measured(m_timeline, TimelineWords(m_input.speaker), drawingFont(), textPixels, width);
+            = measured(m_timeline, TimelineWords(m_input.speaker), labelFont(), labelPixels, width);
         const auto pages = groupsByPage(m_timeline, sizes, height);
         for (const auto& groups : pages) {
             Timeline part = m_timeline;
@@ -161,11 +144,11 @@ private:
         page.runs.push_back(
             moved(setLeft(shortened(underTitle(m_input, m_words), Face::small, m_area.width()), Face::small, Ink::soft),
                   m_area.left(), m_area.top() + leading(Face::title)));
-        const double height = sheet->geometry.height * scale;
+        const double height = sheet->geometry.height * screenScale;
         page.runs.emplace_back(DrawingRun{
             QRectF(m_area.left(), top, m_area.width(), height), [sheet](QPainter& painter) {
-                painter.scale(scale, scale);
-                painter.setFont(drawingFont());
+                painter.scale(screenScale, screenScale);
+                painter.setFont(labelFont());
                 const TimelineGeometry& geometry = sheet->geometry;
                 paintTimeline(painter, QRectF(0, 0, geometry.width, geometry.height),
                               TimelinePicture{
@@ -173,12 +156,12 @@ private:
             }});
         // The signs of the whole history, the same on every page.
         const auto whole = std::make_shared<const Timeline>(m_timeline);
-        const double width = m_area.width() / scale;
+        const double width = m_area.width() / screenScale;
         page.runs.emplace_back(DrawingRun{
-            QRectF(m_area.left(), top + height + legendGap, m_area.width(), legend * scale),
+            QRectF(m_area.left(), top + height + legendGap, m_area.width(), legend * screenScale),
             [sheet, whole, width, legend](QPainter& painter) {
-                painter.scale(scale, scale);
-                painter.setFont(drawingFont());
+                painter.scale(screenScale, screenScale);
+                painter.setFont(labelFont());
                 paintTimelineLegend(painter, QRectF(0, 0, width, legend), *whole, sheet->speaker, Theme::print());
             }});
         const double bottom = m_area.bottom() - leading(Face::small);

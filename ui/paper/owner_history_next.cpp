@@ -116,12 +116,12 @@ DrawingBlock barsOf(const OwnerView& view)
         {OwnerText::tr("Replace, a year"), answer.replaceAYear, moneyText(view, answer.replaceAYear)}};
     DrawingBlock block;
     block.heading = OwnerText::tr("What each comes to");
-    block.height = [count = bars.size()](double) {
-        return worthBarsHeight(count, QFontMetricsF(paperFont(Face::body)).height());
-    };
-    block.paint = [bars](QPainter& painter, const QSizeF& size) {
-        painter.setFont(paperFont(Face::body));
-        paintWorthBars(painter, QRectF(QPointF(0, 0), size), bars, Theme::print());
+    block.lay = [bars](double) {
+        return LaidDrawing{worthBarsHeight(bars.size(), QFontMetricsF(paperFont(Face::body)).height()),
+                           [bars](QPainter& painter, const QSizeF& size) {
+                               painter.setFont(paperFont(Face::body));
+                               paintWorthBars(painter, QRectF(QPointF(0, 0), size), bars, Theme::print());
+                           }};
     };
     block.under = OwnerText::tr("Expected costs of a year in the owner's own money, over the years compared: repairs, "
                                 "and what else is given.");

@@ -10,29 +10,18 @@
 #include "ui/drawing/timeline_outlook.h"
 #include "ui/drawing/timeline_painter.h"
 #include "ui/paper/owner_history_content.h"
-#include "ui/paper/type_setting.h"
+#include "ui/paper/screen_drawing.h"
 
-#include <QImage>
 #include <QPainter>
 
-#include <cmath>
 #include <memory>
 
 namespace padside {
 
 namespace {
 
-constexpr double screenScale = 2.2; ///< drawings are made for a screen of about 115 dots to the inch
-constexpr double labelPixels = 11.5; ///< of that screen: 7 points
 constexpr double unitHeight = 620;
 constexpr double underTimeline = 16;
-
-QFont labelFont()
-{
-    QFont font = paperFont(Face::body);
-    font.setPixelSize(static_cast<int>(std::round(labelPixels)));
-    return font;
-}
 
 /// The timeline with a lane for each part, laid out for a width in tenths of a millimetre.
 struct LaidTimeline
@@ -53,13 +42,9 @@ std::shared_ptr<const LaidTimeline> laidOut(const Timeline& timeline, const Spea
             folded.insert(group);
     }
     const TimelineSizes sizes = measured(timeline, TimelineWords(speaker), labelFont(), labelPixels, pixels);
-    QImage nothing(1, 1, QImage::Format_RGB32);
-    QPainter painter(&nothing);
-    painter.setFont(labelFont());
-    const double legend
-        = paintTimelineLegend(painter, QRectF(0, 0, pixels, 1000), timeline, speaker, Theme::print(), false);
     return std::make_shared<const LaidTimeline>(
-        LaidTimeline{timeline, layOut(timeline, sizes, pixels, wholeSpan(timeline), folded), legend});
+        LaidTimeline{timeline, layOut(timeline, sizes, pixels, wholeSpan(timeline), folded),
+                     legendHeight(timeline, speaker, pixels)});
 }
 
 void paintLaid(QPainter& painter, const LaidTimeline& picture, const Speaker& speaker)
@@ -81,11 +66,13 @@ DrawingBlock unitPicture(const OwnerView& view)
         cutawayOf(view.record, view.input.review, view.input.catalogue, view.input.speaker));
     DrawingBlock block;
     block.heading = OwnerText::tr("The unit, opened");
-    block.height = [](double) { return unitHeight; };
-    block.paint = [content](QPainter& painter, const QSizeF& size) {
-        painter.scale(screenScale, screenScale);
-        painter.setFont(labelFont());
-        paintCutaway(painter, QRectF(QPointF(0, 0), size / screenScale), *content, Theme::print());
+    block.lay = [content](double) {
+        return LaidDrawing{unitHeight, [content](QPainter& painter, const QSizeF& size) {
+                               painter.scale(screenScale, screenScale);
+                               painter.setFont(labelFont());
+                               paintCutaway(painter, QRectF(QPointF(0, 0), size / screenScale), *content,
+                                            Theme::print());
+                           }};
     };
     block.under = OwnerText::tr("Each part with the worst grade last found on it: 1 sound, 2 worn, 3 marked, 4 poor, "
                                 "5 spent; hatched where it could not be seen.");
@@ -102,9 +89,10 @@ DrawingBlock timelinePicture(const OwnerView& view)
     DrawingBlock block;
     block.heading = OwnerText::tr("Through the years");
     block.wide = true;
-    block.height = [timeline, speaker](double width) { return laidOut(*timeline, *speaker, width)->height(); };
-    block.paint = [timeline, speaker](QPainter& painter, const QSizeF& size) {
-        paintLaid(painter, *laidOut(*timeline, *speaker, size.width()), *speaker);
+    block.lay = [timeline, speaker](double width) {
+        const auto laid = laidOut(*timeline, *speaker, width);
+        return LaidDrawing{laid->height(),
+                           [laid, speaker](QPainter& painter, const QSizeF&) { paintLaid(painter, *laid, *speaker); }};
     };
     return block;
 }

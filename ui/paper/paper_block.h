@@ -111,14 +111,20 @@ struct PhotoRowsBlock
     std::vector<PhotoRow> rows;
 };
 
+/// A drawing worked out for a width, in tenths of a millimetre.
+struct LaidDrawing
+{
+    double height = 0;
+    std::function<void(QPainter&, const QSizeF&)> paint; ///< may be called often, and in other threads
+};
+
 /// A drawing with painting code of its own, in tenths of a millimetre: beside its heading, or below it and as wide as
 /// the text.
 struct DrawingBlock
 {
     QString heading;
     bool wide = false;
-    std::function<double(double width)> height;
-    std::function<void(QPainter&, const QSizeF&)> paint;
+    std::function<LaidDrawing(double width)> lay; ///< called once
     QString under{}; ///< text of second rank below it; may be empty
 };
 

@@ -145,7 +145,7 @@ void RatesPanel::showInUse()
 {
     m_isFilled = true;
     const Catalogue& catalogue = m_book.catalogue();
-    auto lessons = kindLessons({}, catalogue, OutlookModel(catalogue, LearntFigures::leftOut), OutlookModel(catalogue));
+    auto lessons = kindLessons({}, catalogue, OutlookModel(catalogue, LearntFigures::leftOut), *m_book.outlookModel());
     m_state->setText(lessons.empty() ? tr("Nothing was learned yet: all forecasts rest on our assumptions.")
                                      : tr("These were learned before and are in use."));
     m_model->setLessons(std::move(lessons));
