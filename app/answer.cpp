@@ -5,7 +5,6 @@
 
 #include "core/exchange/csv.h"
 #include "core/exchange/json_rows.h"
-#include "core/quantity/measure.h"
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
@@ -88,13 +87,6 @@ void writeCsv(const Answer& answer, std::ostream& out)
 }
 
 } // namespace
-
-std::string chanceText(double chance)
-{
-    if (chance > 0 && chance < 0.005)
-        return "<1 %";
-    return showNumber(chance * 100, 0) + " %";
-}
 
 void addFormOption(CLI::App& command, AnswerForm& form, const std::vector<AnswerForm>& forms)
 {

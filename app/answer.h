@@ -42,9 +42,6 @@ template <typename Value> [[nodiscard]] nlohmann::ordered_json orNull(const std:
     return value ? nlohmann::ordered_json(*value) : nlohmann::ordered_json(nullptr);
 }
 
-/// A chance in a table: "7 %", "<1 %"; numbers in JSON and CSV stand beside it.
-[[nodiscard]] std::string chanceText(double chance);
-
 /// Writes the answer as table, JSON (an array) or CSV (RFC 4180).
 void write(const Answer& answer, AnswerForm form, std::ostream& out);
 

@@ -4,6 +4,7 @@
 #include "app/answer.h"
 #include "app/commands/commands.h"
 #include "app/commands/of_file.h"
+#include "core/quantity/chance_words.h"
 #include "core/review/unit_forecast.h"
 #include "core/store/record_reader.h"
 #include "core/store/store.h"
@@ -20,19 +21,18 @@ nlohmann::ordered_json dayOrNull(const std::optional<Date>& day)
     return day ? nlohmann::ordered_json(isoText(*day)) : nlohmann::ordered_json(nullptr);
 }
 
-nlohmann::ordered_json rowOf(const LeadingOutlook& zone, double chanceToday, const UnitRecord& record,
-                             const Catalogue& catalogue)
+nlohmann::ordered_json rowOf(const LeadingOutlook& zone, const UnitRecord& record, const Catalogue& catalogue)
 {
     const auto chance = [&](Horizon horizon) { return zone.spent[static_cast<std::size_t>(horizon)].chance; };
     return {{"unit", record.unit.tag},
             {"part", partName(record, catalogue, zone.partId, zone.zoneId)},
             {"zone", zoneName(record, zone.zoneId)},
-            {"within_a_year", chanceText(chance(Horizon::oneYear))},
-            {"within_five_years", chanceText(chance(Horizon::fiveYears))},
+            {"within_a_year", say(chanceWords(chance(Horizon::oneYear)))},
+            {"within_five_years", say(chanceWords(chance(Horizon::fiveYears)))},
             {"sentence", say(zone.when)},
             {"because", say(zone.because.front())},
             {"led_by", std::string(codeOf(zone.by))},
-            {"chance_today", chanceToday},
+            {"chance_today", zone.chanceToday},
             {"chance_6_months", chance(Horizon::nextVisit)},
             {"chance_1_year", chance(Horizon::oneYear)},
             {"chance_2_years", chance(Horizon::twoYears)},
@@ -62,7 +62,7 @@ int printOutlook(const AskedOfFile& words, const CommandSurroundings& surroundin
         const UnitRecord record = store->records().unitRecord(unit.id);
         const UnitForecast forecast = unitForecast(record, catalogue, model, day);
         for (const LeadingOutlook& zone : forecast.leading)
-            answer.rows.push_back(rowOf(zone, forecast.of(zone.zoneId)->chanceToday, record, catalogue));
+            answer.rows.push_back(rowOf(zone, record, catalogue));
     }
     write(answer, words.form, surroundings.out);
     return exitDone;

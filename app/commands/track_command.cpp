@@ -66,7 +66,7 @@ TrackRow verdictRow(const TrackSummary& track)
 {
     TrackRow row = emptyRow("verdict");
     if (track.verdict.horizon)
-        row["horizon_months"] = trackMonths[*track.verdict.horizon];
+        row["horizon_months"] = horizonMonths[*track.verdict.horizon];
     if (track.keptSince)
         row["said_on"] = isoText(*track.keptSince);
     std::string says = say(track.verdict.sentence);
@@ -78,9 +78,9 @@ TrackRow verdictRow(const TrackSummary& track)
 
 void addHorizons(const TrackSummary& track, std::vector<TrackRow>& rows)
 {
-    for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon) {
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
         TrackRow row = emptyRow("horizon");
-        row["horizon_months"] = trackMonths[horizon];
+        row["horizon_months"] = horizonMonths[horizon];
         putScores(row, track.horizons[horizon]);
         row["says"] = "within " + horizonWord(horizon).english;
         rows.push_back(std::move(row));
@@ -89,14 +89,14 @@ void addHorizons(const TrackSummary& track, std::vector<TrackRow>& rows)
 
 void addTenths(const TrackSummary& track, std::vector<TrackRow>& rows)
 {
-    for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon) {
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
         const auto& lines = track.horizons[horizon].reliability;
         for (std::size_t tenth = 0; tenth < lines.size(); ++tenth) {
             const ReliabilityLine& line = lines[tenth];
             if (line.count == 0)
                 continue;
             TrackRow row = emptyRow("tenth");
-            row["horizon_months"] = trackMonths[horizon];
+            row["horizon_months"] = horizonMonths[horizon];
             row["from"] = static_cast<double>(tenth) / 10;
             row["to"] = static_cast<double>(tenth + 1) / 10;
             row["settled"] = line.count;
@@ -106,9 +106,9 @@ void addTenths(const TrackSummary& track, std::vector<TrackRow>& rows)
             row["observed"] = line.observed;
             row["low"] = line.within.low;
             row["high"] = line.within.high;
-            row["says"] = "said " + showNumber(line.meanForecast * 100, 0) + " %, came "
-                + showNumber(line.observed * 100, 0) + " % (" + showNumber(line.within.low * 100, 0) + " to "
-                + showNumber(line.within.high * 100, 0) + " %)";
+            row["says"] = say({"said {0}, came {1} ({2} to {3})",
+                               {Chance{line.meanForecast}, Chance{line.observed}, Chance{line.within.low},
+                                Chance{line.within.high}}});
             rows.push_back(std::move(row));
         }
     }
@@ -120,7 +120,7 @@ void addRanges(const TrackSummary& track, std::vector<TrackRow>& rows)
         TrackRow row = emptyRow("range-end");
         row["chance"] = end.chance;
         putScores(row, end.scores);
-        row["says"] = "spent by the day said with a chance of " + showNumber(end.chance * 100, 0) + " %";
+        row["says"] = say({"spent by the day said with a chance of {0}", {Chance{end.chance}}});
         rows.push_back(std::move(row));
     }
     TrackRow row = emptyRow("range");
@@ -138,7 +138,7 @@ void addMisses(const TrackSummary& track, std::vector<TrackRow>& rows)
 {
     for (const Miss& miss : track.misses) {
         TrackRow row = emptyRow("miss");
-        row["horizon_months"] = trackMonths[miss.horizon];
+        row["horizon_months"] = horizonMonths[miss.horizon];
         row["unit"] = miss.tag;
         row["said_on"] = isoText(miss.on);
         row["chance"] = miss.chance;

@@ -4,6 +4,7 @@
 #include "app/answer.h"
 #include "app/commands/commands.h"
 #include "app/commands/of_file.h"
+#include "core/quantity/chance_words.h"
 #include "core/quantity/measure.h"
 #include "core/review/unit_worth.h"
 #include "core/store/record_reader.h"
@@ -115,7 +116,7 @@ void writeTable(const UnitWorth& worth, const UnitRecord& record, const Catalogu
         bool first = true;
         for (const PartChoice& choice : part.choices) {
             answer.rows.push_back({{"part", first ? partName(record, catalogue, part.partId, part.zoneId) : ""},
-                                   {"within_a_year", first ? chanceText(part.chanceInAYear) : ""},
+                                   {"within_a_year", first ? say(chanceWords(part.chanceInAYear)) : ""},
                                    {"choice", wordOf(choice.choice)},
                                    {"cost", choice.presentCost ? showNumber(*choice.presentCost, 0) : "?"},
                                    {"gained", showNumber(choice.yearsGained, 1)},

@@ -4,7 +4,6 @@
 #include "core/catalogue/subject.h"
 #include "core/flags/rules.h"
 #include "core/flags/wording.h"
-#include "core/outlook/chance_percent.h"
 
 #include <algorithm>
 #include <cmath>
@@ -41,19 +40,18 @@ bool isSpent(const Pressing& pressing)
 Sentence sentenceOf(const UnitView& unit, const Part& part, const Pressing& pressing, const Supply& supply, Date there)
 {
     const auto subject = subjectOf(unit.record, unit.catalogue, part, findZone(unit.record, pressing.risk->zoneId));
-    const std::vector<Argument> rest{there, chancePercent(pressing.risk->chanceOn(there)),
-                                     pressing.risk->tolerancePercent(),
+    const std::vector<Argument> rest{there, Chance{pressing.risk->chanceOn(there)}, pressing.risk->tolerancePercent(),
                                      Word{std::string(wordOf(pressing.risk->toleratedAs))}};
     if (!supply.made) {
         return about(
             subject,
-            PADSIDE_SAY("{0}{1}, {2}: by {3} the chance that it is spent is {4} %, more than the {5} % tolerated "
+            PADSIDE_SAY("{0}{1}, {2}: by {3} the chance that it is spent is {4}, more than the {5} % tolerated "
                         "({6}), and this part is no longer made. Look for one in time, or for another way."),
             rest);
     }
     return about(subject,
                  PADSIDE_SAY("{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by "
-                             "then is {4} %, more than the {5} % tolerated ({6}). Order one now."),
+                             "then is {4}, more than the {5} % tolerated ({6}). Order one now."),
                  rest);
 }
 

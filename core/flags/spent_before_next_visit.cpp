@@ -3,7 +3,6 @@
 
 #include "core/flags/rules.h"
 #include "core/flags/wording.h"
-#include "core/outlook/chance_percent.h"
 
 namespace padside {
 
@@ -19,19 +18,19 @@ Severity severityOf(const ZoneView& zone, const ZoneRisk& risk, double chance)
 
 Sentence sentenceOf(const ZoneView& zone, const ZoneRisk& risk)
 {
-    std::vector<Argument> rest{chancePercent(risk.chanceOn(zone.nextVisit)), zone.nextVisit, risk.tolerancePercent(),
+    std::vector<Argument> rest{Chance{risk.chanceOn(zone.nextVisit)}, zone.nextVisit, risk.tolerancePercent(),
                                Word{std::string(wordOf(risk.toleratedAs))}};
     const auto& known = zone.history.known;
     if (!known) {
         return about(subjectOf(zone),
                      PADSIDE_SAY("{0}{1}, {2}: never seen; by the usual life of its kind the chance that it is spent "
-                                 "before the next visit ({4}) is {3} %, more than the {5} % tolerated ({6})."),
+                                 "before the next visit ({4}) is {3}, more than the {5} % tolerated ({6})."),
                      std::move(rest));
     }
     rest.insert(rest.end(), {numeralOf(known->grade), nameOf(known->grade), known->on});
     return about(subjectOf(zone),
                  PADSIDE_SAY("{0}{1}, {2}: {7} {8} on {9}; the chance that it is spent before the next visit ({4}) is "
-                             "{3} %, more than the {5} % tolerated ({6})."),
+                             "{3}, more than the {5} % tolerated ({6})."),
                  std::move(rest));
 }
 

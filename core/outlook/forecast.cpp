@@ -6,6 +6,7 @@
 #include "core/outlook/first_passage.h"
 
 #include <cmath>
+#include <utility>
 
 namespace padside {
 
@@ -79,6 +80,14 @@ std::vector<Sentence> notesOn(const ZoneBelief& zone)
 
 } // namespace
 
+bool isSooner(const SpentDates& one, const SpentDates& other)
+{
+    const auto key = [](const SpentDates& dates) { // what is empty comes last
+        return std::pair(dates.middle.value_or(Date::max()), dates.early.value_or(Date::max()));
+    };
+    return key(one) < key(other);
+}
+
 Sentence whenSpent(const SpentDates& dates, Date today, Date furthest)
 {
     if (!dates.early)
@@ -121,10 +130,9 @@ ZoneForecast forecastZone(const ZoneBelief& zone, const OutlookFigures& figures,
     const Date today = zone.trail.today;
     forecast.furthest = furthestTold(figures, today);
     const PassageRange range = exposureRangeToSpent(zone.belief, *zone.chain);
-    forecast.early = dayOf(zone, range.early, forecast.furthest);
-    forecast.middle = dayOf(zone, range.middle, forecast.furthest);
-    forecast.late = dayOf(zone, range.late, forecast.furthest);
-    forecast.when = whenSpent(forecast.dates(), today, forecast.furthest);
+    forecast.dates = {dayOf(zone, range.early, forecast.furthest), dayOf(zone, range.middle, forecast.furthest),
+                      dayOf(zone, range.late, forecast.furthest)};
+    forecast.when = whenSpent(forecast.dates, today, forecast.furthest);
     forecast.because = becauseSentence(zone);
     forecast.notes = notesOn(zone);
     return forecast;

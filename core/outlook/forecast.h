@@ -4,8 +4,8 @@
 
 #include "core/outlook/zone_belief.h"
 #include "core/quantity/sentence.h"
+#include "core/record/spent_dates.h"
 
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -24,15 +24,8 @@ struct ChanceBy
 constexpr double slowPace = 0.8;
 constexpr double fastPace = 1.25;
 
-/// When something is spent: the days on which its chance reaches 10, 50 and 90 %; empty where that is too far away.
-struct SpentDates
-{
-    std::optional<Date> early;
-    std::optional<Date> middle;
-    std::optional<Date> late;
-
-    friend bool operator==(const SpentDates&, const SpentDates&) = default;
-};
+/// Whether the first of the two comes to 50 % sooner; where that is the same or beyond telling, to 10 %.
+[[nodiscard]] bool isSooner(const SpentDates& one, const SpentDates& other);
 
 /// The day beyond which no dates are told.
 [[nodiscard]] Date furthestTold(const OutlookFigures& figures, Date today);
@@ -48,10 +41,7 @@ struct ZoneForecast
     double chanceToday = 0; ///< that it is spent already
     double pace = 1; ///< how fast it gets worse, as a multiple of its kind
     std::vector<ChanceBy> spent; ///< for the days asked for, in their order
-    std::optional<Date> early; ///< chance of spent reaches 10 %; empty: later than `furthest`
-    std::optional<Date> middle; ///< 50 %
-    std::optional<Date> late; ///< 90 %
-    [[nodiscard]] SpentDates dates() const { return {early, middle, late}; }
+    SpentDates dates; ///< empty: later than `furthest`
     Date furthest{}; ///< no dates are told beyond this
     Sentence when; ///< the range of dates in words
     Sentence because; ///< what it rests on: what was seen, and the zone's own pace

@@ -45,8 +45,15 @@ struct Amount
     friend bool operator==(const Amount&, const Amount&) = default;
 };
 
+/// A chance (0..1), said as chanceWords() says it.
+struct Chance
+{
+    double share = 0;
+    friend bool operator==(const Chance&, const Chance&) = default;
+};
+
 /// What may stand in a sentence.
-using Argument = std::variant<std::string, Word, Bracketed, std::int64_t, Number, Amount, Date>;
+using Argument = std::variant<std::string, Word, Bracketed, std::int64_t, Number, Amount, Chance, Date>;
 
 /// A sentence as data: an English pattern with places {0}, {1}, … and what stands there. Core makes sentences, the
 /// reader's side says them, so that one rule serves every language and every choice of units.

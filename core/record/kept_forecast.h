@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "core/quantity/date.h"
 #include "core/record/grade.h"
 #include "core/record/id.h"
+#include "core/record/spent_dates.h"
 
 #include <array>
 #include <optional>
@@ -20,9 +20,7 @@ struct KeptForecast
     ZoneId zoneId;
     std::optional<Grade> grade; ///< last seen by then
     std::array<double, 4> chances{}; ///< that it is spent within half a year, one, two and five years of `on`
-    std::optional<Date> early; ///< spent by then with a chance of 10 %; empty: later than is reckoned
-    std::optional<Date> middle; ///< 50 %
-    std::optional<Date> late; ///< 90 %
+    SpentDates dates; ///< empty: later than is reckoned
 
     friend bool operator==(const KeptForecast&, const KeptForecast&) = default;
 };

@@ -28,9 +28,9 @@ std::vector<KeptForecast> keptForecasts(const UnitRecord& record, const Catalogu
         if (history.known)
             grades.emplace(history.zoneId, history.known->grade);
     }
-    const auto by = horizonsAfter(on);
+    const UnitForecast forecast = unitForecast(known, catalogue);
     for (const ZoneBelief& belief : known.beliefs) {
-        const ZoneForecast foretold = forecastZone(belief, catalogue.outlook(), by);
+        const LeadingOutlook& foretold = *forecast.leadingOf(belief.trail.zoneId);
         KeptForecast& one = kept.emplace_back();
         one.unitId = known.record.unit.id;
         one.visitId = visit;
@@ -40,9 +40,7 @@ std::vector<KeptForecast> keptForecasts(const UnitRecord& record, const Catalogu
             one.grade = grade->second;
         for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) // sums of many chances may end above 1
             one.chances[horizon] = std::clamp(foretold.spent[horizon].chance, 0.0, 1.0);
-        one.early = foretold.early;
-        one.middle = foretold.middle;
-        one.late = foretold.late;
+        one.dates = foretold.dates;
     }
     return kept;
 }

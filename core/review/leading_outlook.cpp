@@ -3,18 +3,9 @@
 
 #include "core/review/leading_outlook.h"
 
-#include <algorithm>
-#include <utility>
-
 namespace padside {
 
 namespace {
-
-/// Earlier is more pessimistic; what is empty comes last.
-std::pair<Date, Date> pessimism(const SpentDates& dates)
-{
-    return {dates.middle.value_or(Date::max()), dates.early.value_or(Date::max())};
-}
 
 Sentence reasonOf(const MeasuredOutlook& measured)
 {
@@ -56,15 +47,16 @@ LeadingOutlook leadingOutlook(const ZoneForecast& forecast, std::span<const Meas
     LeadingOutlook leading;
     leading.partId = forecast.partId;
     leading.zoneId = forecast.zoneId;
+    leading.chanceToday = leadingChance(forecast.chanceToday, forecast.zoneId, measured, today).chance;
     leading.spent = forecast.spent;
-    leading.dates = forecast.dates();
+    for (ChanceBy& by : leading.spent)
+        by.chance = leadingChance(by.chance, forecast.zoneId, measured, by.by).chance;
+    leading.dates = forecast.dates;
     const MeasuredOutlook* leader = nullptr;
     for (const MeasuredOutlook& one : measured) {
         if (one.zoneId != forecast.zoneId)
             continue;
-        for (ChanceBy& by : leading.spent)
-            by.chance = std::max(by.chance, one.chanceBy(by.by));
-        if (pessimism(one.dates) < pessimism(leading.dates)) {
+        if (isSooner(one.dates, leading.dates)) {
             leading.dates = one.dates;
             leader = &one;
         }
@@ -73,7 +65,7 @@ LeadingOutlook leadingOutlook(const ZoneForecast& forecast, std::span<const Meas
     leading.when = leader != nullptr ? whenSpent(leading.dates, today, forecast.furthest) : forecast.when;
     leading.because.push_back(leader != nullptr ? reasonOf(*leader) : forecast.because);
     if (leader != nullptr) {
-        leading.because.push_back(besideOf(OutlookBy::grades, forecast.dates()));
+        leading.because.push_back(besideOf(OutlookBy::grades, forecast.dates));
         leading.because.push_back(forecast.because);
     }
     for (const MeasuredOutlook& one : measured) {

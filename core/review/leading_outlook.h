@@ -15,6 +15,7 @@ struct LeadingOutlook
     PartId partId;
     ZoneId zoneId;
     OutlookBy by = OutlookBy::grades; ///< what leads
+    double chanceToday = 0; ///< that it is spent already: the greatest of all that speak, as in `spent`
     std::vector<ChanceBy> spent; ///< for the forecast's days: the greatest chance of all that speak
     SpentDates dates; ///< the leader's
     Sentence when; ///< the leader's range of dates in words

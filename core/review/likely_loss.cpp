@@ -4,34 +4,37 @@
 #include "core/review/likely_loss.h"
 
 #include <tuple>
+#include <utility>
 
 namespace padside {
 
 namespace {
 
-/// A part on one day, of zones that have an outlook; empty without any.
-std::optional<LikelyLoss> lossOf(const Part& part, const Catalogue& catalogue, std::span<const ZoneChances> zones,
-                                 std::size_t day)
+/// A part of zones that have an outlook, by each horizon; empty without any.
+std::optional<std::array<LikelyLoss, horizonCount>> lossesOf(const Part& part, const Catalogue& catalogue,
+                                                             std::span<const ZoneChances> zones)
 {
-    LikelyLoss loss{part.id, part.kind, part.position, Toll::looks, 0, OutlookBy::grades};
-    double none = 1;
-    double likeliest = -1;
-    for (const ZoneChances& zone : zones) {
-        if (zone.partId != part.id)
-            continue;
-        const double chance = zone.spent[day];
-        none *= 1 - chance;
-        if (chance > likeliest) {
-            likeliest = chance;
-            loss.by = zone.by[day];
+    const auto chances = chancesOfPart(part.id, zones);
+    if (!chances)
+        return std::nullopt;
+    const PartKind* kind = catalogue.partKind(part.kind);
+    std::array<LikelyLoss, horizonCount> losses;
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
+        losses[horizon] = {part.id,
+                           part.kind,
+                           part.position,
+                           kind != nullptr ? tollOf(*kind) : Toll::looks,
+                           (*chances)[horizon],
+                           OutlookBy::grades};
+        double likeliest = -1;
+        for (const ZoneChances& zone : zones) {
+            if (zone.partId != part.id || zone.spent[horizon] <= likeliest)
+                continue;
+            likeliest = zone.spent[horizon];
+            losses[horizon].by = zone.by[horizon];
         }
     }
-    if (likeliest < 0)
-        return std::nullopt;
-    loss.chance = 1 - none;
-    if (const PartKind* kind = catalogue.partKind(part.kind))
-        loss.toll = tollOf(*kind);
-    return loss;
+    return losses;
 }
 
 } // namespace
@@ -44,31 +47,15 @@ LikelyLosses likelyLosses(const UnitRecord& record, const Catalogue& catalogue, 
         const bool counts = loss.chance >= likely;
         return std::tuple(counts, counts ? loss.toll : Toll::looks, loss.chance);
     };
-    for (std::size_t day = 0; day < horizonCount; ++day) {
-        for (const Part& part : record.parts) {
-            const auto loss = lossOf(part, catalogue, zones, day);
-            if (loss && (!losses[day] || weight(*loss) > weight(*losses[day])))
-                losses[day] = loss;
+    for (const Part& part : record.parts) {
+        auto of = lossesOf(part, catalogue, zones);
+        for (std::size_t horizon = 0; of && horizon < horizonCount; ++horizon) {
+            LikelyLoss& loss = (*of)[horizon];
+            if (!losses[horizon] || weight(loss) > weight(*losses[horizon]))
+                losses[horizon] = std::move(loss);
         }
     }
     return losses;
-}
-
-std::array<double, horizonCount> stopChances(const UnitRecord& record, const Catalogue& catalogue,
-                                             std::span<const ZoneChances> zones)
-{
-    std::array<double, horizonCount> chances{};
-    for (std::size_t day = 0; day < horizonCount; ++day) {
-        double none = 1;
-        for (const ZoneChances& zone : zones) {
-            const Part* part = findPart(record, zone.partId);
-            const PartKind* kind = part != nullptr ? catalogue.partKind(part->kind) : nullptr;
-            if (kind != nullptr && stopsUnit(*kind))
-                none *= 1 - zone.spent[day];
-        }
-        chances[day] = 1 - none;
-    }
-    return chances;
 }
 
 } // namespace padside

@@ -34,8 +34,4 @@ using LikelyLosses = std::array<std::optional<LikelyLoss>, horizonCount>;
 [[nodiscard]] LikelyLosses likelyLosses(const UnitRecord& record, const Catalogue& catalogue,
                                         std::span<const ZoneChances> zones);
 
-/// The chance that at least one of the unit's stopping parts is spent by each horizon.
-[[nodiscard]] std::array<double, horizonCount> stopChances(const UnitRecord& record, const Catalogue& catalogue,
-                                                           std::span<const ZoneChances> zones);
-
 } // namespace padside

@@ -81,6 +81,18 @@ double MeasuredOutlook::chanceBy(Date day) const
     return std::erfc(-above / errorPerYear / std::sqrt(2.0)) / 2;
 }
 
+LeadingChance leadingChance(double byGrades, ZoneId zone, std::span<const MeasuredOutlook> measured, Date day)
+{
+    LeadingChance leads{byGrades, OutlookBy::grades};
+    for (const MeasuredOutlook& one : measured) {
+        if (one.zoneId != zone)
+            continue;
+        if (const double chance = one.chanceBy(day); chance > leads.chance)
+            leads = {chance, one.by};
+    }
+    return leads;
+}
+
 std::optional<MeasuredOutlook> measuredOutlook(const ZoneMeasure& measure, const Catalogue& catalogue, Date today,
                                                Date furthest)
 {

@@ -6,6 +6,7 @@
 #include "core/verdict/zone_measure.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace padside {
@@ -38,6 +39,18 @@ struct MeasuredOutlook
     /// The chance that the limit is reached by a day; 0 before the last reading, unless it was reached then.
     [[nodiscard]] double chanceBy(Date day) const;
 };
+
+/// The greatest chance that a zone is spent by a day of all that speak of it, and which of them says so.
+struct LeadingChance
+{
+    double chance = 0;
+    OutlookBy by = OutlookBy::grades;
+};
+
+/// Holds what the grades say of a zone against what was measured of it; of `measured` those of other zones are passed
+/// over.
+[[nodiscard]] LeadingChance leadingChance(double byGrades, ZoneId zone, std::span<const MeasuredOutlook> measured,
+                                          Date day);
 
 /// The outlook of one measure: a wall by its controlling rate and what the gauge can't tell apart; a rusted share by
 /// its Theil-Sen slope and limits (four readings or more). Empty where no rate can be told, unless the limit is reached

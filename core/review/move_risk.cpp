@@ -4,7 +4,6 @@
 #include "core/review/move_risk.h"
 
 #include "core/catalogue/subject.h"
-#include "core/outlook/chance_percent.h"
 
 #include <algorithm>
 #include <cassert>
@@ -104,21 +103,19 @@ std::vector<Sentence> riskSentences(const MoveRisk& risk, const Catalogue& catal
     if (part == nullptr || zone == nullptr)
         return sentences;
     const auto subject = subjectOf(named, catalogue, *part, zone);
-    const std::vector<Argument> rest{chancePercent(worst.before), chancePercent(worst.after), worst.unit->unit.tag,
+    const std::vector<Argument> rest{Chance{worst.before}, Chance{worst.after}, worst.unit->unit.tag,
                                      worst.tolerancePercent};
     sentences.push_back(
         worst.before <= worst.tolerance && worst.after > worst.tolerance
-            ? about(
-                subject,
-                PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %, past the "
-                            "{6} % tolerated."),
-                rest)
+            ? about(subject,
+                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the "
+                                "{6} % tolerated."),
+                    rest)
             : about(subject,
-                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %."),
-                    rest));
+                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}."), rest));
     if (risk.anyAfter - risk.anyBefore >= worthSaying) {
-        sentences.push_back({PADSIDE_SAY("That something of this trip is found spent: {1} % instead of {0} %."),
-                             {chancePercent(risk.anyBefore), chancePercent(risk.anyAfter)}});
+        sentences.push_back({PADSIDE_SAY("That something of this trip is found spent: {1} instead of {0}."),
+                             {Chance{risk.anyBefore}, Chance{risk.anyAfter}}});
     }
     return sentences;
 }

@@ -38,12 +38,7 @@ public:
         if (belief == nullptr)
             return std::nullopt;
         const Date by = horizonsAfter(m_on)[oneYear];
-        double chance = chanceSpentBy(*belief, by);
-        for (const MeasuredOutlook& one : m_measured) {
-            if (one.zoneId == zone)
-                chance = std::max(chance, one.chanceBy(by));
-        }
-        return chance;
+        return leadingChance(chanceSpentBy(*belief, by), zone, m_measured, by).chance;
     }
     /// Of a zone something is believed of.
     [[nodiscard]] LeadingOutlook leading(ZoneId zone) const

@@ -4,7 +4,6 @@
 #include "core/review/parts_to_order.h"
 
 #include "core/catalogue/subject.h"
-#include "core/outlook/chance_percent.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,8 +41,7 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
     named.unit = unit.unit;
     named.parts = unit.fitted;
     const std::vector<Argument> rest{risk.tolerancePercent(), Word{std::string(wordOf(risk.toleratedAs))}, *risk.overOn,
-                                     std::int64_t{std::lround(supply.leadDays)},
-                                     chancePercent(risk.course.front().chance)};
+                                     std::int64_t{std::lround(supply.leadDays)}, Chance{risk.course.front().chance}};
     const auto subject = subjectOf(named, catalogue, part, findZone(named, risk.zoneId));
     if (!supply.made) {
         return about(subject,
@@ -52,11 +50,10 @@ Sentence whyOf(const ReviewedUnit& unit, const Part& part, const ZoneRisk& risk,
                      rest);
     }
     if (*risk.overOn <= unit.review.today) {
-        return about(
-            subject,
-            PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is {7} % today, more than the {3} % tolerated "
-                        "({4}). Days a spare takes: about {6}."),
-            rest);
+        return about(subject,
+                     PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated "
+                                 "({4}). Days a spare takes: about {6}."),
+                     rest);
     }
     return about(subject,
                  PADSIDE_SAY("{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare "

@@ -4,6 +4,7 @@
 
 #include "core/record/unit_record.h"
 #include "core/review/likely_loss.h"
+#include "core/review/unit_outlook.h"
 #include "core/review/unit_review.h"
 
 #include <memory>

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <span>
 
 namespace padside {
 
@@ -13,10 +14,8 @@ namespace {
 constexpr auto ranking = static_cast<std::size_t>(Horizon::oneYear);
 
 /// What was measured of each zone stands beside its outlook.
-std::vector<LeadingOutlook> leadingOutlooks(const UnitRecord& known, const Catalogue& catalogue,
-                                            const UnitForecast& forecast)
+std::vector<LeadingOutlook> leadingOutlooks(const UnitForecast& forecast, std::span<const MeasuredOutlook> measured)
 {
-    const std::vector<MeasuredOutlook> measured = measuredOutlooks(known, catalogue, forecast.today);
     std::vector<LeadingOutlook> leading;
     leading.reserve(forecast.zones.size());
     for (const ZoneForecast& zone : forecast.zones)
@@ -27,11 +26,6 @@ std::vector<LeadingOutlook> leadingOutlooks(const UnitRecord& known, const Catal
 }
 
 } // namespace
-
-std::array<Date, horizonCount> horizonsAfter(Date today)
-{
-    return {addMonths(today, 6), addMonths(today, 12), addMonths(today, 24), addMonths(today, 60)};
-}
 
 const ZoneForecast* UnitForecast::of(ZoneId zone) const
 {
@@ -57,8 +51,9 @@ UnitForecast unitForecast(const KnownUnit& known, const Catalogue& catalogue)
         forecast.zones.push_back(forecastZone(belief, catalogue.outlook(), forecast.by));
     std::ranges::stable_sort(forecast.zones, std::greater{},
                              [](const ZoneForecast& zone) { return zone.spent[ranking].chance; });
-    forecast.leading = leadingOutlooks(known.record, catalogue, forecast);
-    forecast.unit = unitOutlook(known.record, catalogue, known.beliefs, forecast.by);
+    const std::vector<MeasuredOutlook> measured = measuredOutlooks(known.record, catalogue, known.today);
+    forecast.leading = leadingOutlooks(forecast, measured);
+    forecast.unit = unitOutlook(known.record, catalogue, zoneChances(known, measured), known.today);
     return forecast;
 }
 

@@ -2,21 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "core/outlook/unit_outlook.h"
+#include "core/outlook/horizon.h"
 #include "core/review/known_unit.h"
 #include "core/review/leading_outlook.h"
+#include "core/review/unit_outlook.h"
 
 #include <array>
 #include <vector>
 
 namespace padside {
-
-/// The days a unit's outlook is told for.
-enum class Horizon { nextVisit, oneYear, twoYears, fiveYears };
-constexpr std::size_t horizonCount = 4;
-
-/// Half a year, one, two and five years after `today`: the next visit at the latest, and what one plans for.
-[[nodiscard]] std::array<Date, horizonCount> horizonsAfter(Date today);
 
 /// What comes, of one unit.
 struct UnitForecast
@@ -25,7 +19,7 @@ struct UnitForecast
     std::array<Date, horizonCount> by{};
     std::vector<ZoneForecast> zones; ///< of fitted parts, likeliest to be spent within a year first
     std::vector<LeadingOutlook> leading; ///< of the same zones, walls and rust beside the grades, likeliest first too
-    UnitOutlook unit; ///< that it stops, by the same days
+    UnitOutlook unit; ///< that it stops, by the same days, from what leads of each zone
 
     [[nodiscard]] const ZoneForecast* of(ZoneId zone) const; ///< or nullptr
     [[nodiscard]] const LeadingOutlook* leadingOf(ZoneId zone) const; ///< or nullptr

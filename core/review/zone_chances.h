@@ -2,14 +2,19 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "core/review/unit_forecast.h"
+#include "core/outlook/horizon.h"
+#include "core/review/known_unit.h"
+#include "core/review/measured_outlook.h"
 
 #include <array>
+#include <optional>
+#include <span>
 #include <vector>
 
 namespace padside {
 
-/// The chances of one zone alone, without dates and words: for fleets, where those would take most of the time.
+/// The chances of one zone alone, without dates and words: for fleets, where those would take most of the time, and for
+/// whole parts and units.
 struct ZoneChances
 {
     PartId partId;
@@ -23,5 +28,13 @@ struct ZoneChances
 [[nodiscard]] std::vector<ZoneChances> zoneChances(const KnownUnit& known, const Catalogue& catalogue);
 [[nodiscard]] std::vector<ZoneChances> zoneChances(const UnitRecord& record, const Catalogue& catalogue,
                                                    const OutlookModel& model, Date today);
+
+/// The same where the outlooks of what was measured are worked out already.
+[[nodiscard]] std::vector<ZoneChances> zoneChances(const KnownUnit& known, std::span<const MeasuredOutlook> measured);
+
+/// That at least one of a part's zones is spent by each horizon; they are taken to fail independently. Empty where none
+/// of the zones is the part's.
+[[nodiscard]] std::optional<std::array<double, horizonCount>> chancesOfPart(PartId part,
+                                                                            std::span<const ZoneChances> zones);
 
 } // namespace padside

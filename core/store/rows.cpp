@@ -211,9 +211,13 @@ FollowUp readFollowUp(const Cursor& row)
 
 KeptForecast readForecast(const Cursor& row)
 {
-    return {row.id<UnitId>(0),   row.id<VisitId>(2),        row.date(1),
-            row.id<ZoneId>(3),   readOptionalGrade(row, 4), {row.real(5), row.real(6), row.real(7), row.real(8)},
-            row.optionalDate(9), row.optionalDate(10),      row.optionalDate(11)};
+    return {row.id<UnitId>(0),
+            row.id<VisitId>(2),
+            row.date(1),
+            row.id<ZoneId>(3),
+            readOptionalGrade(row, 4),
+            {row.real(5), row.real(6), row.real(7), row.real(8)},
+            {row.optionalDate(9), row.optionalDate(10), row.optionalDate(11)}};
 }
 
 Acknowledgement readAcknowledgement(const Cursor& row)

@@ -34,7 +34,7 @@ void keepForecast(Connection& connection, const KeptForecast& forecast)
                      {bound(forecast.unitId), bound(forecast.on), bound(forecast.visitId), bound(forecast.zoneId),
                       forecast.grade ? bound(numeral(*forecast.grade)) : QVariant(), bound(forecast.chances[0]),
                       bound(forecast.chances[1]), bound(forecast.chances[2]), bound(forecast.chances[3]),
-                      bound(forecast.early), bound(forecast.middle), bound(forecast.late)});
+                      bound(forecast.dates.early), bound(forecast.dates.middle), bound(forecast.dates.late)});
 }
 
 std::optional<Visit> firstVisit(Cursor& row)

@@ -70,7 +70,7 @@ void followOn(HeldForecast& held, const ZoneTrail& trail)
 
 Date HeldForecast::dayOf(std::size_t horizon) const
 {
-    return addMonths(forecast.on, trackMonths[horizon]);
+    return addMonths(forecast.on, horizonMonths[horizon]);
 }
 
 Outcome HeldForecast::at(std::size_t horizon) const
@@ -107,7 +107,8 @@ std::vector<HeldForecast> holdForecasts(const UnitRecord& record, std::span<cons
     const bool retired = record.unit.retiredOn && *record.unit.retiredOn <= today;
     for (const KeptForecast& forecast : forecasts) {
         const auto trail = trailOf.find(forecast.zoneId);
-        if (forecast.on > today || trail == trailOf.end() || spentAlready(*trail->second, forecast.on))
+        const bool certain = forecast.chances.front() >= 1; // a wall or a rusted share at its limit
+        if (forecast.on > today || trail == trailOf.end() || certain || spentAlready(*trail->second, forecast.on))
             continue;
         HeldForecast& held = all.emplace_back();
         held.forecast = forecast;

@@ -3,19 +3,15 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/outlook/horizon.h"
 #include "core/record/kept_forecast.h"
 #include "core/record/unit_record.h"
 
-#include <array>
 #include <optional>
 #include <span>
 #include <vector>
 
 namespace padside {
-
-/// How far ahead each of the chances of a KeptForecast reaches, in months.
-constexpr std::array<int, 4> trackMonths{6, 12, 24, 60};
-constexpr std::size_t trackHorizons = trackMonths.size();
 
 /// What became of "spent by this day".
 enum class Outcome {
@@ -45,17 +41,18 @@ struct HeldForecast
     /// - else, or while the day itself is to come: `waiting`. A zone found spent early waits for its day too: those
     ///   that last can't be told before it, and the early ones alone would make every forecast look too hopeful.
     [[nodiscard]] Outcome by(Date day) const;
-    /// The same for one of the horizons of `trackMonths`.
+    /// The same for one of the horizons of `horizonMonths`.
     [[nodiscard]] Outcome at(std::size_t horizon) const;
     /// The day of a horizon.
     [[nodiscard]] Date dayOf(std::size_t horizon) const;
 };
 
 /// Holds the forecasts kept of one unit against its record as of `today`. Only closed visits count, corrected entries
-/// as they stand today. A zone that was spent already on the day of the forecast foretold nothing and is left out, as
-/// is one that is no longer in the record. Visits of the forecast's own day say nothing of it. "Seen not spent" is a
-/// grade from 1 to 4; "not seen" settles nothing, even where the unit ran. Only a grade 5 says "spent": why a part was
-/// taken out is a person's own words, and parts are taken out for many reasons.
+/// as they stand today. A zone that was spent already on the day of the forecast, found so or by what was measured of
+/// it, foretold nothing and is left out, as is one that is no longer in the record. Visits of the forecast's own day
+/// say nothing of it. "Seen not spent" is a grade from 1 to 4; "not seen" settles nothing, even where the unit ran.
+/// Only a grade 5 says "spent": why a part was taken out is a person's own words, and parts are taken out for many
+/// reasons.
 [[nodiscard]] std::vector<HeldForecast> holdForecasts(const UnitRecord& record, std::span<const KeptForecast> forecasts,
                                                       const Catalogue& catalogue, Date today);
 

@@ -33,7 +33,7 @@ void enter(ScoreSheet& sheet, double chance, Outcome outcome)
 std::optional<Miss> missOf(const HeldForecast& held)
 {
     std::optional<Miss> worst;
-    for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon) {
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
         const Date day = held.dayOf(horizon);
         const bool spent = held.spentOn && *held.spentOn <= day;
         if (!spent && !(held.notSpentOn && *held.notSpentOn >= day))
@@ -100,7 +100,7 @@ void TrackRecord::addZone(std::span<const HeldForecast> zone)
     for (const HeldForecast& held : zone) {
         ++m_forecasts;
         keepEarliest(m_keptSince, held.forecast.on);
-        for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon) {
+        for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
             enter(m_horizons[horizon], held.forecast.chances[horizon], held.at(horizon));
             if (held.dayOf(horizon) > held.today)
                 keepEarliest(m_nextDue, held.dayOf(horizon));
@@ -116,11 +116,11 @@ void TrackRecord::addZone(std::span<const HeldForecast> zone)
 void TrackRecord::addRange(const HeldForecast& held)
 {
     const KeptForecast& forecast = held.forecast;
-    const std::array ends{forecast.early, forecast.middle, forecast.late};
+    const std::array ends{forecast.dates.early, forecast.dates.middle, forecast.dates.late};
     for (std::size_t end = 0; end < ends.size(); ++end)
         enter(m_ends[end], rangeChances[end], ends[end] ? held.by(*ends[end]) : Outcome::waiting);
 
-    switch (forecast.late ? held.by(*forecast.late) : Outcome::waiting) {
+    switch (forecast.dates.late ? held.by(*forecast.dates.late) : Outcome::waiting) {
     case Outcome::waiting:
         ++m_range.waiting;
         return;
@@ -131,9 +131,9 @@ void TrackRecord::addRange(const HeldForecast& held)
         ++m_range.after;
         return;
     case Outcome::spent:
-        if (*held.spentOn <= *forecast.early)
+        if (*held.spentOn <= *forecast.dates.early)
             ++m_range.before;
-        else if (held.notSpentOn.value_or(forecast.on) >= *forecast.early)
+        else if (held.notSpentOn.value_or(forecast.on) >= *forecast.dates.early)
             ++m_range.inside;
         else
             ++m_range.untold;
@@ -170,7 +170,7 @@ TrackSummary TrackRecord::summary(const TrackLimits& limits) const
     summary.forecasts = m_forecasts;
     summary.keptSince = m_keptSince;
     summary.nextDue = m_nextDue;
-    for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon)
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon)
         summary.horizons[horizon] = m_horizons[horizon].scores();
     for (std::size_t end = 0; end < rangeChances.size(); ++end)
         summary.ends[end] = {rangeChances[end], m_ends[end].scores()};

@@ -90,7 +90,7 @@ struct TrackSummary
     std::size_t forecasts = 0; ///< that were held against the record
     std::optional<Date> keptSince; ///< the day of the oldest
     std::optional<Date> nextDue; ///< the first day after today on which one comes due
-    std::array<Scores, trackHorizons> horizons;
+    std::array<Scores, horizonCount> horizons;
     RangeCoverage range;
     std::array<RangeEnd, 3> ends;
     std::vector<Miss> misses; ///< one for each zone at most, the largest first
@@ -117,7 +117,7 @@ private:
     std::size_t m_forecasts = 0;
     std::optional<Date> m_keptSince;
     std::optional<Date> m_nextDue;
-    std::array<ScoreSheet, trackHorizons> m_horizons;
+    std::array<ScoreSheet, horizonCount> m_horizons;
     std::array<ScoreSheet, 3> m_ends;
     RangeCoverage m_range;
     std::vector<Miss> m_misses;

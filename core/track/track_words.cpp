@@ -11,13 +11,6 @@ namespace padside {
 
 namespace {
 
-constexpr double wholePercentFrom = 0.0995; ///< smaller chances are told with a decimal
-
-Number percent(double share)
-{
-    return {share * 100, share > 0 && share < wholePercentFrom ? 1 : 0};
-}
-
 std::int64_t counted(std::size_t number)
 {
     return static_cast<std::int64_t>(number);
@@ -34,7 +27,7 @@ std::optional<std::size_t> decidingHorizon(const TrackSummary& summary, const Tr
 {
     std::optional<std::size_t> furthestOff;
     std::optional<std::size_t> most;
-    for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon) {
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
         const Scores& scores = summary.horizons[horizon];
         if (!isEnough(scores, limits))
             continue;
@@ -51,7 +44,7 @@ std::optional<std::size_t> decidingHorizon(const TrackSummary& summary, const Tr
 std::size_t fullestHorizon(const TrackSummary& summary)
 {
     std::size_t fullest = 0;
-    for (std::size_t horizon = 1; horizon < trackHorizons; ++horizon) {
+    for (std::size_t horizon = 1; horizon < horizonCount; ++horizon) {
         if (summary.horizons[horizon].settled > summary.horizons[fullest].settled)
             fullest = horizon;
     }
@@ -126,8 +119,8 @@ std::vector<Sentence> reasonsOf(const Scores& scores, const TrackLimits& limits)
                        {Number{std::abs(*scores.deviation), 1}, Number{limits.mostErrors, 0}}});
     if (scores.brierSkill) {
         reasons.push_back({PADSIDE_SAY("The mean square of what was said less what came (Brier score) is {0}; always "
-                                       "saying the share that came to pass, {1} %, would have given {2}."),
-                           {Number{scores.brier, 4}, percent(scores.base), Number{scores.baseBrier, 4}}});
+                                       "saying the share that came to pass, {1}, would have given {2}."),
+                           {Number{scores.brier, 4}, Chance{scores.base}, Number{scores.baseBrier, 4}}});
     } else {
         reasons.push_back({PADSIDE_SAY("All of them ended alike, so nothing shows yet whether the forecasts tell one "
                                        "zone from another."),
@@ -156,18 +149,17 @@ Sentence missSentence(const Miss& miss, const HeldForecast& held, const UnitReco
     const Part* part = findPart(record, miss.partId);
     std::vector<Argument> subject = part != nullptr ? subjectOf(record, catalogue, *part, findZone(record, miss.zoneId))
                                                     : std::vector<Argument>{};
-    std::vector<Argument> rest{percent(miss.chance), horizonWord(miss.horizon), miss.on, miss.toldOn,
+    std::vector<Argument> rest{Chance{miss.chance}, horizonWord(miss.horizon), miss.on, miss.toldOn,
                                std::int64_t{std::lround(yearsBetween(miss.on, miss.toldOn) * 12)}};
     if (miss.spent) {
-        return about(
-            std::move(subject),
-            PADSIDE_SAY("{0}{1}, {2}: {3} % within {4} was said on {5}; found spent on {6}, after {7} months."),
-            std::move(rest));
+        return about(std::move(subject),
+                     PADSIDE_SAY("{0}{1}, {2}: {3} within {4} was said on {5}; found spent on {6}, after {7} months."),
+                     std::move(rest));
     }
     rest.emplace_back(std::int64_t{held.lastGrade ? numeral(*held.lastGrade) : 0});
     rest.emplace_back(Word{held.lastGrade ? std::string(wordOf(*held.lastGrade)) : std::string()});
     return about(std::move(subject),
-                 PADSIDE_SAY("{0}{1}, {2}: {3} % within {4} was said on {5}; still {8} {9} on {6}, after {7} months."),
+                 PADSIDE_SAY("{0}{1}, {2}: {3} within {4} was said on {5}; still {8} {9} on {6}, after {7} months."),
                  std::move(rest));
 }
 

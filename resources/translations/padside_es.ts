@@ -4110,10 +4110,6 @@
         <translation>No se sabe de ninguna pieza de este equipo que lo detenga.</translation>
     </message>
     <message>
-        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3} %. Parts are taken to fail independently of each other.</source>
-        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3} %. Se supone que las piezas fallan independientemente unas de otras.</translation>
-    </message>
-    <message>
         <source>looks</source>
         <translation>aspecto</translation>
     </message>
@@ -7070,28 +7066,8 @@
         <translation>Pieza reemplazada, o vista de nuevo y hallada mejor de lo temido; dé el aviso por visto cuando el repuesto esté pedido.</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: never seen; by the usual life of its kind the chance that it is spent before the next visit ({4}) is {3} %, more than the {5} % tolerated ({6}).</source>
-        <translation>{0}{1}, {2}: nunca visto; por la vida habitual de su clase, la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3} %, más del {5} % tolerado ({6}).</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: {7} {8} on {9}; the chance that it is spent before the next visit ({4}) is {3} %, more than the {5} % tolerated ({6}).</source>
-        <translation>{0}{1}, {2}: {7} {8} el {9}; la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3} %, más del {5} % tolerado ({6}).</translation>
-    </message>
-    <message>
         <source>Seen again and found better than feared, worked on, or the part replaced.</source>
         <translation>Visto de nuevo y hallado mejor de lo temido, trabajado, o la pieza reemplazada.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %, past the {6} % tolerated.</source>
-        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} % a {4} %, por encima del {6} % tolerado.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} % to {4} %.</source>
-        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} % a {4} %.</translation>
-    </message>
-    <message>
-        <source>That something of this trip is found spent: {1} % instead of {0} %.</source>
-        <translation>De que algo de este viaje se halle agotado: {1} % en vez de {0} %.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. No longer made: look for one in time, or for another way.</source>
@@ -7148,18 +7124,6 @@
     <message>
         <source>Order a spare</source>
         <translation>Pedir un repuesto</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: by {3} the chance that it is spent is {4} %, more than the {5} % tolerated ({6}), and this part is no longer made. Look for one in time, or for another way.</source>
-        <translation>{0}{1}, {2}: para el {3} la probabilidad de que esté agotado es de {4} %, más del {5} % tolerado ({6}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by then is {4} %, more than the {5} % tolerated ({6}). Order one now.</source>
-        <translation>{0}{1}, {2}: un repuesto pedido hoy llega hacia el {3}; la probabilidad de que para entonces esté agotado es de {4} %, más del {5} % tolerado ({6}). Pídalo ahora.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: the chance that it is spent is {7} % today, more than the {3} % tolerated ({4}). Days a spare takes: about {6}.</source>
-        <translation>{0}{1}, {2}: la probabilidad de que esté agotado es hoy de {7} %, más del {3} % tolerado ({4}). Días que tarda un repuesto: unos {6}.</translation>
     </message>
     <message>
         <source>{0}{1}, {2}: the chance that it is spent passes {3} % ({4}) on about {5}. Days a spare takes: about {6}.</source>
@@ -7454,10 +7418,6 @@
         <translation>La diferencia es {0} veces su error típico; hasta {1} bien puede ser azar.</translation>
     </message>
     <message>
-        <source>The mean square of what was said less what came (Brier score) is {0}; always saying the share that came to pass, {1} %, would have given {2}.</source>
-        <translation>La media del cuadrado de lo dicho menos lo ocurrido (puntuación de Brier) es {0}; decir siempre la proporción que ocurrió, {1} %, habría dado {2}.</translation>
-    </message>
-    <message>
         <source>All of them ended alike, so nothing shows yet whether the forecasts tell one zone from another.</source>
         <translation>Todos acabaron igual, así que aún nada muestra si los pronósticos distinguen una zona de otra.</translation>
     </message>
@@ -7482,16 +7442,68 @@
         <translation>cinco años</translation>
     </message>
     <message>
-        <source>{0}{1}, {2}: {3} % within {4} was said on {5}; found spent on {6}, after {7} months.</source>
-        <translation>{0}{1}, {2}: {3} % en {4} se dijo el {5}; encontrado agotado el {6}, a los {7} meses.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2}: {3} % within {4} was said on {5}; still {8} {9} on {6}, after {7} months.</source>
-        <translation>{0}{1}, {2}: {3} % en {4} se dijo el {5}; aún {8} {9} el {6}, a los {7} meses.</translation>
-    </message>
-    <message>
         <source>At no visit is there anything better to do.</source>
         <translation>En ninguna visita hay nada mejor que hacer.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: by {3} the chance that it is spent is {4}, more than the {5} % tolerated ({6}), and this part is no longer made. Look for one in time, or for another way.</source>
+        <translation>{0}{1}, {2}: para el {3} la probabilidad de que esté agotado es de {4}, más del {5} % tolerado ({6}), y esta pieza ya no se fabrica. Busque una a tiempo, u otra salida.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: a spare ordered today is there by about {3}; the chance that it is spent by then is {4}, more than the {5} % tolerated ({6}). Order one now.</source>
+        <translation>{0}{1}, {2}: un repuesto pedido hoy llega hacia el {3}; la probabilidad de que para entonces esté agotado es de {4}, más del {5} % tolerado ({6}). Pídalo ahora.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: never seen; by the usual life of its kind the chance that it is spent before the next visit ({4}) is {3}, more than the {5} % tolerated ({6}).</source>
+        <translation>{0}{1}, {2}: nunca visto; por la vida habitual de su clase, la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3}, más del {5} % tolerado ({6}).</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {7} {8} on {9}; the chance that it is spent before the next visit ({4}) is {3}, more than the {5} % tolerated ({6}).</source>
+        <translation>{0}{1}, {2}: {7} {8} el {9}; la probabilidad de que esté agotado antes de la próxima visita ({4}) es de {3}, más del {5} % tolerado ({6}).</translation>
+    </message>
+    <message>
+        <source>{0} %</source>
+        <translation>{0} %</translation>
+    </message>
+    <message>
+        <source>under {0} %</source>
+        <translation>menos del {0} %</translation>
+    </message>
+    <message>
+        <source>over {0} %</source>
+        <translation>más del {0} %</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the {6} % tolerated.</source>
+        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}, por encima del {6} % tolerado.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}.</source>
+        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}.</translation>
+    </message>
+    <message>
+        <source>That something of this trip is found spent: {1} instead of {0}.</source>
+        <translation>De que algo de este viaje se halle agotado: {1} en vez de {0}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated ({4}). Days a spare takes: about {6}.</source>
+        <translation>{0}{1}, {2}: la probabilidad de que esté agotado es hoy de {7}, más del {3} % tolerado ({4}). Días que tarda un repuesto: unos {6}.</translation>
+    </message>
+    <message>
+        <source>{0}{1} is the likeliest to stop it by {2}, with a chance of {3}. Parts are taken to fail independently of each other.</source>
+        <translation>{0}{1}: la pieza que más probablemente lo detenga de aquí al {2}, con una probabilidad de {3}. Se supone que las piezas fallan independientemente unas de otras.</translation>
+    </message>
+    <message>
+        <source>The mean square of what was said less what came (Brier score) is {0}; always saying the share that came to pass, {1}, would have given {2}.</source>
+        <translation>La media del cuadrado de lo dicho menos lo ocurrido (puntuación de Brier) es {0}; decir siempre la proporción que ocurrió, {1}, habría dado {2}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} within {4} was said on {5}; found spent on {6}, after {7} months.</source>
+        <translation>{0}{1}, {2}: {3} en {4} se dijo el {5}; encontrado agotado el {6}, a los {7} meses.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2}: {3} within {4} was said on {5}; still {8} {9} on {6}, after {7} months.</source>
+        <translation>{0}{1}, {2}: {3} en {4} se dijo el {5}; aún {8} {9} el {6}, a los {7} meses.</translation>
     </message>
 </context>
 <context>
@@ -8177,7 +8189,7 @@
     <message>
         <source>%1, %2: %3 is spent by %4 with a chance of %5.</source>
         <comment>unit, site, part, date, chance</comment>
-        <translation>%1, %2: %3 estará agotado el %4 con una probabilidad del %5.</translation>
+        <translation>%1, %2: %3 estará agotado el %4 con una probabilidad de %5.</translation>
     </message>
     <message>
         <source>Its worst grade is %1 %2.</source>
@@ -8198,7 +8210,7 @@
     </message>
     <message>
         <source>By then the unit stops with a chance of %1.</source>
-        <translation>Para entonces la unidad se para con una probabilidad del %1.</translation>
+        <translation>Para entonces la unidad se para con una probabilidad de %1.</translation>
     </message>
     <message>
         <source>Nothing of this unit was seen yet: only the usual lives of its parts speak here.</source>
@@ -11109,10 +11121,6 @@
         <translation>Se comparan los pronósticos viejos con lo encontrado …</translation>
     </message>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>Forecasts are kept since %1, each time a visit is closed: %2 by now. They stay as they were said; none was made up afterwards for an older visit. One counts once its day is past and a later visit has settled it.</source>
         <translation>Los pronósticos se guardan desde el %1, cada vez que se cierra una visita: ya son %2. Quedan como se dijeron; ninguno se inventó después para una visita anterior. Uno cuenta cuando su día ha pasado y una visita posterior lo ha resuelto.</translation>
     </message>
@@ -12057,13 +12065,6 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
 </context>
 <context>
     <name>padside::WorkLine</name>
-    <message>
-        <source>Cancel</source>
-        <translation>Cancelar</translation>
-    </message>
-</context>
-<context>
-    <name>padside::WorkStrip</name>
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>

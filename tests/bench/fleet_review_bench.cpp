@@ -102,7 +102,7 @@ void checkAnswers(const Reviewed& all, const FleetSize& size)
     for (const UnitForecast& unit : all.forecasts) {
         zones += unit.zones.size();
         dated += static_cast<std::size_t>(
-            std::ranges::count_if(unit.zones, [](const ZoneForecast& zone) { return zone.early.has_value(); }));
+            std::ranges::count_if(unit.zones, [](const ZoneForecast& zone) { return zone.dates.early.has_value(); }));
     }
     const auto expected = static_cast<std::size_t>(size.units) * static_cast<std::size_t>(size.zonesPerUnit);
     if (zones != expected || dated < expected / 2) {

@@ -4,7 +4,6 @@
 #include "ui/drawing/timeline_outlook.h"
 
 #include <algorithm>
-#include <utility>
 
 namespace padside {
 
@@ -25,14 +24,6 @@ GradeChances worstOfBoth(const GradeChances& one, const GradeChances& other)
         before = both;
     }
     return worst;
-}
-
-bool isSooner(const SpentDates& one, const SpentDates& other)
-{
-    const auto key = [](const SpentDates& dates) {
-        return std::pair(dates.middle.value_or(Date::max()), dates.early.value_or(Date::max()));
-    };
-    return key(one) < key(other);
 }
 
 std::optional<TimelineOutlook> worstOutlook(const TimelineGroup& group)

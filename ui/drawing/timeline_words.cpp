@@ -3,6 +3,8 @@
 
 #include "ui/drawing/timeline_words.h"
 
+#include "core/quantity/chance_words.h"
+
 #include <QStringList>
 #include <QTime>
 
@@ -205,12 +207,10 @@ QString TimelineWords::outlookSentence(const Timeline& timeline, const MarkPlace
                               QString::fromStdString(say(outlook.when, m_speaker)))};
     const GradesBy& end = outlook.course.back();
     const auto grade = std::ranges::max_element(end.chances) - end.chances.begin();
-    const auto percent = [this](double share) {
-        return QString::fromStdString(m_speaker.amount(Amount{share, QuantityKind::ratio}));
-    };
+    const auto chance = [this](double share) { return QString::fromStdString(say(chanceWords(share), m_speaker)); };
     said << tr("On %1 likeliest %2 (%3), spent %4.", "date, grade, chance, chance")
                 .arg(QString::fromStdString(m_speaker.date(end.by)), gradeText(static_cast<Grade>(grade + 1)),
-                     percent(end.chances[static_cast<std::size_t>(grade)]), percent(end.chances.back()));
+                     chance(end.chances[static_cast<std::size_t>(grade)]), chance(end.chances.back()));
     for (const Sentence& because : outlook.because)
         said << QString::fromStdString(say(because, m_speaker));
     return said.join(u' ');

@@ -3,6 +3,8 @@
 
 #include "ui/models/speaker.h"
 
+#include "core/quantity/chance_words.h"
+
 #include <QCoreApplication>
 #include <QDate>
 
@@ -50,6 +52,11 @@ std::string LocalSpeaker::date(Date date) const
 QString LocalSpeaker::said(const Sentence& sentence) const
 {
     return QString::fromStdString(say(sentence, *this));
+}
+
+QString LocalSpeaker::shownChance(double chance) const
+{
+    return said(chanceWords(chance)).replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
 }
 
 QString LocalSpeaker::shownDate(Date date) const

@@ -26,6 +26,8 @@ public:
     [[nodiscard]] std::string date(Date date) const override;
 
     [[nodiscard]] QString said(const Sentence& sentence) const;
+    /// A chance that stands by itself: chanceWords(), with its percent sign on the line of its number.
+    [[nodiscard]] QString shownChance(double chance) const;
     [[nodiscard]] QString shownDate(Date date) const; ///< the locale's short format, always with a four-digit year
 
 private:

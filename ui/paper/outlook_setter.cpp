@@ -17,7 +17,7 @@ namespace padside {
 namespace {
 
 constexpr double nameShare = 0.26; ///< of the width beside the heading
-constexpr double chanceShare = 0.07;
+constexpr double chanceShare = 0.13; ///< "over 99 %" is to stand in it in every language
 constexpr double datesShare = 0.17;
 constexpr double outlookGap = 18; ///< between columns
 constexpr double ruleToWords = 10;

@@ -76,7 +76,7 @@ TitleBlock ownerTitle(const OwnerView& view)
 TableBlock ownerCautions(const OwnerView& view)
 {
     std::vector<std::string> codes;
-    for (const ZoneForecast& zone : view.input.forecast.zones) {
+    for (const LeadingOutlook& zone : view.input.forecast.leading) {
         const Part* part = findPart(view.record, zone.partId);
         const PartKind* kind = part != nullptr ? view.input.catalogue.partKind(part->kind) : nullptr;
         if (kind != nullptr && zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance >= 0.1)

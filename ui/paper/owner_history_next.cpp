@@ -3,6 +3,7 @@
 
 // What comes next, and whether it is worth carrying on.
 
+#include "core/quantity/chance_words.h"
 #include "core/trend/zone_history.h"
 #include "ui/drawing/theme.h"
 #include "ui/drawing/worth_bars.h"
@@ -32,24 +33,16 @@ Mark knownMark(const OwnerView& view, ZoneId zone)
     return history->notSeenSince ? Mark(NotSeenMark{}) : Mark(NoMark{});
 }
 
-/// In whole per cent: an owner has no use for more.
-QString chanceText(const OwnerView& view, double chance)
-{
-    if (chance > 0 && chance < noNews)
-        return QStringLiteral("<1 %");
-    if (chance < 1 && chance > 1 - noNews)
-        return QStringLiteral(">99 %");
-    return fromCore(view.input.speaker.number(chance * 100, 0)) + QStringLiteral(" %");
-}
-
 /// "2027-03-01 to 2031-10-12"; the later end may lie beyond what is told.
-QString rangeText(const OwnerView& view, const ZoneForecast& zone)
+QString rangeText(const OwnerView& view, const SpentDates& dates)
 {
-    if (!zone.early)
-        return OwnerText::tr("not before %1").arg(view.words.day(zone.furthest));
-    if (!zone.late)
-        return OwnerText::tr("from %1 on").arg(view.words.day(*zone.early));
-    return OwnerText::tr("%1 to %2").arg(view.words.day(*zone.early), view.words.day(*zone.late));
+    if (!dates.early) {
+        const Date furthest = furthestTold(view.input.catalogue.outlook(), view.input.forecast.today);
+        return OwnerText::tr("not before %1").arg(view.words.day(furthest));
+    }
+    if (!dates.late)
+        return OwnerText::tr("from %1 on").arg(view.words.day(*dates.early));
+    return OwnerText::tr("%1 to %2").arg(view.words.day(*dates.early), view.words.day(*dates.late));
 }
 
 QString stopsText(const OwnerView& view)
@@ -57,8 +50,9 @@ QString stopsText(const OwnerView& view)
     const UnitOutlook& unit = view.input.forecast.unit;
     if (unit.stops.size() <= static_cast<std::size_t>(Horizon::fiveYears))
         return {};
-    const auto chance
-        = [&](Horizon horizon) { return chanceText(view, unit.stops[static_cast<std::size_t>(horizon)].chance); };
+    const auto chance = [&](Horizon horizon) {
+        return view.words.said(chanceWords(unit.stops[static_cast<std::size_t>(horizon)].chance));
+    };
     return OwnerText::tr("That it stops for want of a part: %1 within a year, %2 within five, if nothing is done. ")
                .arg(chance(Horizon::oneYear), chance(Horizon::fiveYears))
         + view.words.said(unit.because);
@@ -138,15 +132,15 @@ TableBlock comesNextSection(const OwnerView& view)
                      {OwnerText::tr("Grade"), 1, true},
                      {OwnerText::tr("Spent within a year"), 0.8, false},
                      {OwnerText::tr("Spent between (10 % and 90 %)"), 1.2, false}};
-    for (const ZoneForecast& zone : view.input.forecast.zones) {
+    for (const LeadingOutlook& zone : view.input.forecast.leading) {
         if (table.rows.size() == mostPlaces || zone.spent[static_cast<std::size_t>(Horizon::fiveYears)].chance < noNews)
             break;
         PaperCell mark;
         mark.marks = {knownMark(view, zone.zoneId)};
         table.rows.push_back(
-            {PaperCell{view.words.zone(zone.zoneId), view.words.said(zone.because)}, mark,
-             PaperCell{chanceText(view, zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance)},
-             PaperCell{rangeText(view, zone)}});
+            {PaperCell{view.words.zone(zone.zoneId), view.words.said(zone.because.front())}, mark,
+             PaperCell{view.words.said(chanceWords(zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance))},
+             PaperCell{rangeText(view, zone.dates)}});
     }
     table.closing
         = table.rows.empty() ? OwnerText::tr("Nothing is likely to be spent within five years.") : stopsText(view);

@@ -56,7 +56,7 @@ std::vector<PhotoRow> rowsOf(const OwnerView& view, std::size_t fewest)
     std::vector<PhotoRow> rows;
     const std::vector<Photo> photos = standing(view.record.photos);
     const std::vector<Finding> findings = standing(view.record.findings);
-    for (const ZoneForecast& zone : view.input.forecast.zones) {
+    for (const LeadingOutlook& zone : view.input.forecast.leading) {
         if (rows.size() == mostRows)
             break;
         const std::vector<const Photo*> of = photosOf(photos, zone.zoneId);

@@ -3,7 +3,7 @@
 
 // What is expected, next checks, cautions.
 
-#include "core/quantity/sentence.h"
+#include "core/quantity/chance_words.h"
 #include "ui/paper/cautions_table.h"
 #include "ui/paper/visit_summary_content.h"
 
@@ -118,11 +118,6 @@ QString yearsWords(const SpentDates& dates, Date today)
     return SummaryText::tr("%1 to %2", "years").arg(early, late);
 }
 
-QString percentWords(const SummaryView& view, double chance)
-{
-    return fromCore(view.input.speaker.number(chance * 100, 0)) + QStringLiteral("\u00a0%");
-}
-
 } // namespace
 
 OutlookBlock outlookSection(const SummaryView& view)
@@ -139,7 +134,7 @@ OutlookBlock outlookSection(const SummaryView& view)
     for (const LeadingOutlook* zone : likeliestParts(forecast)) {
         ExpectedPart part;
         part.name = view.words.part(zone->partId);
-        part.chance = percentWords(view, zone->spent[oneYear].chance);
+        part.chance = view.words.said(chanceWords(zone->spent[oneYear].chance));
         part.dates = yearsWords(zone->dates, today);
         part.chances = chancesOf(*zone, today);
         if (zone->dates.middle)
@@ -150,7 +145,7 @@ OutlookBlock outlookSection(const SummaryView& view)
     block.years = static_cast<int>(std::ceil(std::min(last, mostYears)));
     if (block.parts.empty()) {
         block.text = SummaryText::tr("No part is likely to give out within a year: for each the chance is below %1.")
-                         .arg(percentWords(view, leastChanceTold));
+                         .arg(view.words.said(chanceWords(leastChanceTold)));
         return block;
     }
     block.text

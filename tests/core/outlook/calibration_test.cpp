@@ -22,7 +22,6 @@ using test::FleetSimulation;
 using test::SimulatedUnit;
 
 constexpr int units = PADSIDE_SIMULATED_UNITS;
-constexpr std::array horizonMonths{6, 12, 24, 60};
 constexpr int tenths = 10;
 /// Under the sanitizers there is time for too few units to judge by: the same code runs, what it says is not held
 /// against anything.
@@ -72,12 +71,12 @@ struct Score
             tenth.forecast += chance;
             tenth.cameTrue += spentOn <= day(forecast.spent[horizon].by) ? 1 : 0;
         }
-        if (!forecast.early || !forecast.late || *forecast.late == today)
+        if (!forecast.dates.early || !forecast.dates.late || *forecast.dates.late == today)
             return;
-        Coverage& coverage = *forecast.early > today ? range : begun;
+        Coverage& coverage = *forecast.dates.early > today ? range : begun;
         coverage.cases += 1;
-        coverage.before += *forecast.early > today && std::ceil(spentOn) < day(*forecast.early) ? 1 : 0;
-        coverage.after += std::ceil(spentOn) > day(*forecast.late) ? 1 : 0;
+        coverage.before += *forecast.dates.early > today && std::ceil(spentOn) < day(*forecast.dates.early) ? 1 : 0;
+        coverage.after += std::ceil(spentOn) > day(*forecast.dates.late) ? 1 : 0;
     }
 
     static double day(Date date) { return static_cast<double>(date.time_since_epoch().count()); }

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/outlook/forecast.h"
-#include "core/outlook/unit_outlook.h"
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
 
@@ -71,10 +70,10 @@ void expectForecastHolds(const ZoneForecast& forecast, const ZoneBelief& zone)
         EXPECT_LE(one.chance, 1);
         before = one.chance;
     }
-    EXPECT_TRUE(forecast.early || !forecast.middle);
-    EXPECT_TRUE(forecast.middle || !forecast.late);
-    EXPECT_LE(forecast.early.value_or(forecast.furthest), forecast.middle.value_or(forecast.furthest));
-    EXPECT_LE(forecast.middle.value_or(forecast.furthest), forecast.late.value_or(forecast.furthest));
+    EXPECT_TRUE(forecast.dates.early || !forecast.dates.middle);
+    EXPECT_TRUE(forecast.dates.middle || !forecast.dates.late);
+    EXPECT_LE(forecast.dates.early.value_or(forecast.furthest), forecast.dates.middle.value_or(forecast.furthest));
+    EXPECT_LE(forecast.dates.middle.value_or(forecast.furthest), forecast.dates.late.value_or(forecast.furthest));
     EXPECT_FALSE(say(forecast.when).empty());
     EXPECT_FALSE(say(forecast.because).empty());
 }
@@ -87,8 +86,9 @@ TEST_F(Forecast, ItsDatesAreWhereTheChancesReachTenFiftyAndNinetyPercent)
     builder.withPart("suction-accumulator", {"crown"}, "2015-05-01");
     builder.visit("2020-05-01").graded("crown", 3).treated("crown", TreatmentKind::brushAndCoat);
     const ZoneForecast forecast = of(builder, "crown", "2020-05-01");
-    ASSERT_TRUE(forecast.early && forecast.middle && forecast.late);
-    const ZoneForecast again = of(builder, "crown", "2020-05-01", {*forecast.early, *forecast.middle, *forecast.late});
+    ASSERT_TRUE(forecast.dates.early && forecast.dates.middle && forecast.dates.late);
+    const ZoneForecast again
+        = of(builder, "crown", "2020-05-01", {*forecast.dates.early, *forecast.dates.middle, *forecast.dates.late});
     EXPECT_NEAR(again.spent[0].chance, 0.1, 0.001);
     EXPECT_NEAR(again.spent[1].chance, 0.5, 0.001);
     EXPECT_NEAR(again.spent[2].chance, 0.9, 0.001);
@@ -103,8 +103,8 @@ TEST_F(Forecast, ACoatPutsTheDatesOff)
     coated.treated("crown", TreatmentKind::brushAndCoat);
     const ZoneForecast without = of(bare, "crown", "2020-05-01");
     const ZoneForecast with = of(coated, "crown", "2020-05-01");
-    EXPECT_GT(*with.early, *without.early);
-    EXPECT_GT(*with.middle, *without.middle);
+    EXPECT_GT(*with.dates.early, *without.dates.early);
+    EXPECT_GT(*with.dates.middle, *without.dates.middle);
     ASSERT_FALSE(with.notes.empty());
     EXPECT_EQ(say(with.notes.front()),
               "The protection of 2020-05-01 is expected to slow it until 2023-05-02; what lies "
@@ -139,7 +139,7 @@ TEST_F(Forecast, AFastRusterIsSaidToBeFastByItsThirdVisit)
     RecordBuilder usual = aUnit("HB-01"); // the same grade today, but nobody saw it get there
     usual.withPart("suction-accumulator", {"crown"}, "2006-05-01");
     usual.visit("2021-05-01").graded("crown", 4);
-    EXPECT_LT(*forecast.middle, *of(usual, "crown", "2021-05-01").middle);
+    EXPECT_LT(*forecast.dates.middle, *of(usual, "crown", "2021-05-01").dates.middle);
 }
 
 TEST_F(Forecast, CleaningACoilPutsItsDatesOffAsIfItWereNew)
@@ -152,7 +152,7 @@ TEST_F(Forecast, CleaningACoilPutsItsDatesOffAsIfItWereNew)
     const ZoneForecast before = of(dirty, "face", "2020-05-01", {day("2021-05-01")});
     const ZoneForecast after = of(cleaned, "face", "2020-05-01", {day("2021-05-01")});
     EXPECT_LT(after.spent[0].chance, before.spent[0].chance / 4);
-    EXPECT_GT(*after.middle, *before.middle);
+    EXPECT_GT(*after.dates.middle, *before.dates.middle);
 }
 
 TEST_F(Forecast, AReplacedPartHasTheOutlookOfANewOne)
@@ -194,8 +194,8 @@ TEST_F(Forecast, BeyondTheFurthestDateItSaysLater)
     builder.withPart("fan-blade", {"root"}, "2020-05-01");
     const auto zone = zoneBelief(builder.build(), slow, OutlookModel(slow), builder.zone("root"), day("2020-05-01"));
     const ZoneForecast forecast = forecastZone(*zone, slow.outlook(), {});
-    EXPECT_FALSE(forecast.early);
-    EXPECT_FALSE(forecast.late);
+    EXPECT_FALSE(forecast.dates.early);
+    EXPECT_FALSE(forecast.dates.late);
     EXPECT_EQ(say(forecast.when), "Spent later than 2030-05-01, with a chance of more than 90 %.");
 }
 
@@ -205,7 +205,7 @@ TEST_F(Forecast, WhatIsSpentIsSpentToday)
     builder.withPart("suction-accumulator", {"crown"}, "2018-05-01");
     builder.visit("2019-05-01").graded("crown", 5);
     const ZoneForecast forecast = of(builder, "crown", "2021-06-01");
-    EXPECT_EQ(forecast.early, day("2021-06-01"));
+    EXPECT_EQ(forecast.dates.early, day("2021-06-01"));
     EXPECT_EQ(say(forecast.when), "Spent by today, with a chance of at least 90 %.");
 }
 
@@ -230,44 +230,6 @@ TEST_F(Forecast, HoldsForAnyRecord)
         const std::vector<Date> by{today, addMonths(today, 6), addMonths(today, 60), addMonths(today, 600)};
         expectForecastHolds(forecastZone(*belief, m_catalogue.outlook(), by), *belief);
     }
-}
-
-TEST_F(Forecast, AUnitStopsWithTheFirstOfItsStoppingParts)
-{
-    RecordBuilder builder = aUnit("HB-01");
-    builder.withPart("suction-accumulator", {"crown", "shell", "bottom"}, "2005-05-01");
-    builder.withPart("run-capacitor", {"case"}, "2019-05-01", "fan");
-    builder.withPart("base-pan", {"corners"}, "1990-05-01"); // a nuisance when spent, but no stop
-    const UnitRecord record = builder.build();
-    const Date today = day("2020-05-01");
-    const auto zones = zoneBeliefs(record, m_catalogue, m_model, today);
-    ASSERT_EQ(zones.size(), 5U);
-    const std::vector<Date> by{addMonths(today, 12), addMonths(today, 60)};
-    const UnitOutlook outlook = unitOutlook(record, m_catalogue, zones, by);
-    ASSERT_EQ(outlook.parts.size(), 2U);
-    for (std::size_t when = 0; when < by.size(); ++when) {
-        double none = 1;
-        for (std::size_t zone = 0; zone < 4; ++zone)
-            none *= 1 - chanceSpentBy(zones[zone], by[when]);
-        EXPECT_NEAR(outlook.stops[when].chance, 1 - none, 1e-12);
-    }
-    EXPECT_EQ(outlook.likeliestToStop, record.parts[0].id);
-    EXPECT_EQ(outlook.likeliestToEnd, record.parts[0].id);
-    EXPECT_THAT(say(outlook.because), HasSubstr("Suction accumulator is the likeliest to stop it by 2025-05-01"));
-    EXPECT_THAT(say(outlook.because), HasSubstr("independently of each other"));
-}
-
-TEST_F(Forecast, AUnitWithoutStoppingPartsHasNoOutlook)
-{
-    RecordBuilder builder = aUnit("HB-01");
-    builder.withPart("base-pan", {"corners"}, "1990-05-01");
-    const UnitRecord record = builder.build();
-    const std::vector<Date> by{day("2021-05-01")};
-    const auto zones = zoneBeliefs(record, m_catalogue, m_model, day("2020-05-01"));
-    const UnitOutlook outlook = unitOutlook(record, m_catalogue, zones, by);
-    EXPECT_FALSE(outlook.likeliestToStop);
-    EXPECT_EQ(outlook.stops.front().chance, 0);
-    EXPECT_EQ(say(outlook.because), "No part of this unit is known to stop it.");
 }
 
 } // namespace padside

@@ -3,7 +3,8 @@
 
 #include "core/review/kept_forecasts.h"
 #include "core/review/unit_forecast.h"
-#include "tests/support/record_builder.h"
+#include "resources/resources.h"
+#include "tests/core/review/gauged_unit.h"
 #include "tests/support/small_catalogue.h"
 
 #include <algorithm>
@@ -41,16 +42,31 @@ TEST_F(KeptForecasts, SayWhatTheOutlookOfThatDaySays)
     const auto kept = keptAt(record, 0);
     const UnitForecast outlook = unitForecast(record, m_catalogue, m_model, day("2020-05-04"));
     ASSERT_EQ(kept.size(), 1U);
-    const ZoneForecast* zone = outlook.of(kept.front().zoneId);
+    const LeadingOutlook* zone = outlook.leadingOf(kept.front().zoneId);
     ASSERT_NE(zone, nullptr);
     for (std::size_t horizon = 0; horizon < horizonCount; ++horizon)
         EXPECT_EQ(kept.front().chances.at(horizon), zone->spent[horizon].chance);
-    EXPECT_EQ(kept.front().early, zone->early);
-    EXPECT_EQ(kept.front().middle, zone->middle);
-    EXPECT_EQ(kept.front().late, zone->late);
+    EXPECT_EQ(kept.front().dates, zone->dates);
     EXPECT_EQ(kept.front().grade, Grade::worn);
     EXPECT_EQ(kept.front().on, day("2020-05-04"));
     EXPECT_EQ(kept.front().unitId, record.unit.id);
+}
+
+TEST_F(KeptForecasts, SayWhatWasMeasuredWhereThatLeads)
+{
+    const Catalogue catalogue = *Catalogue::load(shippedCatalogue());
+    const UnitRecord record = gaugedUnit({3.0, 2.8, 2.6, 2.4});
+    const OutlookModel model(catalogue);
+    const auto kept = keptForecasts(record, catalogue, model, record.visits.back().id);
+    const UnitForecast outlook = unitForecast(record, catalogue, model, record.visits.back().on);
+    const auto bottom = std::ranges::find(kept, record.parts.front().zones[1].id, &KeptForecast::zoneId);
+    ASSERT_NE(bottom, kept.end());
+    const LeadingOutlook& leads = *outlook.leadingOf(bottom->zoneId);
+    EXPECT_EQ(leads.by, OutlookBy::wall);
+    EXPECT_EQ(bottom->dates, leads.dates);
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon)
+        EXPECT_EQ(bottom->chances.at(horizon), leads.spent[horizon].chance);
+    EXPECT_GT(bottom->chances[1], outlook.of(bottom->zoneId)->spent[1].chance);
 }
 
 TEST_F(KeptForecasts, KnowNothingOfWhatCameLater)

@@ -5,7 +5,7 @@
 #include "core/review/unit_forecast.h"
 #include "core/review/zone_chances.h"
 #include "resources/resources.h"
-#include "tests/support/record_builder.h"
+#include "tests/core/review/gauged_unit.h"
 
 #include <cmath>
 #include <gmock/gmock.h>
@@ -16,8 +16,6 @@ using ::testing::HasSubstr;
 
 namespace {
 
-constexpr double millimetre = 1e-3;
-
 class LeadingOutlookOf : public ::testing::Test
 {
 protected:
@@ -25,31 +23,6 @@ protected:
         : m_catalogue(*Catalogue::load(shippedCatalogue()))
         , m_model(m_catalogue)
     {
-    }
-
-    /// An accumulator's bottom graded and measured once a year, the last time on 2023-10-10; 2.2 mm must be left.
-    [[nodiscard]] static UnitRecord record(const std::string& kind, const std::vector<double>& si,
-                                           QuantityKind quantity, const std::string& unit, int grade = 2)
-    {
-        RecordBuilder builder = aUnit("HB-01");
-        builder.withPart("suction-accumulator", {"crown", "bottom"}, "2014-05-01");
-        int year = 2024 - static_cast<int>(si.size());
-        for (const double value : si) {
-            builder.visit(std::to_string(year++) + "-10-10", VisitReason::fall).graded("bottom", grade);
-            builder.read(kind, value, quantity, unit);
-        }
-        UnitRecord made = builder.build();
-        for (Reading& reading : made.readings) {
-            reading.partId = made.parts.front().id;
-            reading.zoneId = made.parts.front().zones[1].id;
-        }
-        made.unit.nameplate.push_back({"minimum-wall", *parseMeasure("2.2 mm", QuantityKind::length)});
-        return made;
-    }
-
-    [[nodiscard]] static UnitRecord walls(const std::vector<double>& metres, int grade = 2)
-    {
-        return record("wall-thickness", metres, QuantityKind::length, "mm", grade);
     }
 
     [[nodiscard]] LeadingOutlook bottom(const UnitRecord& record, const std::string& today = "2023-10-10") const
@@ -75,11 +48,11 @@ protected:
 
 TEST_F(LeadingOutlookOf, WithoutMeasurementsTheGradesLead)
 {
-    const UnitRecord graded = record("wall-thickness", {}, QuantityKind::length, "mm");
+    const UnitRecord graded = measuredUnit("wall-thickness", {}, QuantityKind::length, "mm");
     const LeadingOutlook leading = bottom(graded);
     const ZoneForecast& forecast = *m_forecast.of(leading.zoneId);
     EXPECT_EQ(leading.by, OutlookBy::grades);
-    EXPECT_EQ(leading.dates, forecast.dates());
+    EXPECT_EQ(leading.dates, forecast.dates);
     EXPECT_EQ(leading.when, forecast.when);
     EXPECT_EQ(leading.because.front(), forecast.because);
 }
@@ -87,8 +60,7 @@ TEST_F(LeadingOutlookOf, WithoutMeasurementsTheGradesLead)
 TEST_F(LeadingOutlookOf, AWallThatGoesFastLeadsAndIsNamed)
 {
     // 0.2 mm a year and 0.2 mm to go: one year, where a grade 2 by itself has many.
-    const LeadingOutlook leading
-        = bottom(walls({3.0 * millimetre, 2.8 * millimetre, 2.6 * millimetre, 2.4 * millimetre}));
+    const LeadingOutlook leading = bottom(gaugedUnit({3.0, 2.8, 2.6, 2.4}));
     EXPECT_EQ(leading.by, OutlookBy::wall);
     ASSERT_TRUE(leading.dates.middle);
     EXPECT_NEAR(static_cast<double>((*leading.dates.middle - day("2024-10-10")).count()), 0, 2);
@@ -97,13 +69,12 @@ TEST_F(LeadingOutlookOf, AWallThatGoesFastLeadsAndIsNamed)
                 HasSubstr("The wall measured leads: 2.40 mm on 2023-10-10, 2.20 mm must be left"));
     EXPECT_THAT(say(leading.because[1]), HasSubstr("By the grades seen alone it would be spent"));
     const ZoneForecast& forecast = *m_forecast.of(leading.zoneId);
-    EXPECT_LT(*leading.dates.middle, forecast.middle.value_or(Date::max()));
+    EXPECT_LT(*leading.dates.middle, forecast.dates.middle.value_or(Date::max()));
 }
 
 TEST_F(LeadingOutlookOf, AWallThatLastsStandsBesideTheGrades)
 {
-    const LeadingOutlook leading
-        = bottom(walls({9.0 * millimetre, 8.9 * millimetre, 8.8 * millimetre, 8.7 * millimetre}, 4));
+    const LeadingOutlook leading = bottom(gaugedUnit({9.0, 8.9, 8.8, 8.7}, 4));
     EXPECT_EQ(leading.by, OutlookBy::grades);
     std::string all;
     for (const Sentence& sentence : leading.because)
@@ -114,9 +85,7 @@ TEST_F(LeadingOutlookOf, AWallThatLastsStandsBesideTheGrades)
 TEST_F(LeadingOutlookOf, NoHorizonIsMoreHopefulThanAnyOfThemAlone)
 {
     for (const double loss : {0.02, 0.05, 0.1, 0.2}) {
-        const UnitRecord gauged = walls(
-            {(2.6 + 3 * loss) * millimetre, (2.6 + 2 * loss) * millimetre, (2.6 + loss) * millimetre, 2.6 * millimetre},
-            3);
+        const UnitRecord gauged = gaugedUnit({(2.6 + 3 * loss), (2.6 + 2 * loss), (2.6 + loss), 2.6}, 3);
         const LeadingOutlook leading = bottom(gauged);
         const MeasuredOutlook wall = measured(gauged);
         const ZoneForecast& forecast = *m_forecast.of(leading.zoneId);
@@ -129,22 +98,22 @@ TEST_F(LeadingOutlookOf, NoHorizonIsMoreHopefulThanAnyOfThemAlone)
 
 TEST_F(LeadingOutlookOf, AWallAtItsMinimumIsSpentToday)
 {
-    const LeadingOutlook leading = bottom(walls({2.1 * millimetre}));
+    const LeadingOutlook leading = bottom(gaugedUnit({2.1}));
     EXPECT_EQ(leading.by, OutlookBy::wall);
     EXPECT_EQ(leading.dates.late, day("2023-10-10"));
+    EXPECT_EQ(leading.chanceToday, 1);
     EXPECT_EQ(leading.spent.front().chance, 1);
 }
 
 TEST_F(LeadingOutlookOf, AWallThatReadsThickerSaysNothing)
 {
-    EXPECT_EQ(bottom(walls({2.4 * millimetre, 2.6 * millimetre})).by, OutlookBy::grades);
+    EXPECT_EQ(bottom(gaugedUnit({2.4, 2.6})).by, OutlookBy::grades);
 }
 
 TEST_F(LeadingOutlookOf, AWallsDatesAreThoseOfItsChances)
 {
     // API 510: remaining life is what is above the required wall over the rate: (2.7 - 2.2) / 0.1 = 5 years.
-    const MeasuredOutlook wall
-        = measured(walls({3.0 * millimetre, 2.9 * millimetre, 2.8 * millimetre, 2.7 * millimetre}));
+    const MeasuredOutlook wall = measured(gaugedUnit({3.0, 2.9, 2.8, 2.7}));
     ASSERT_TRUE(wall.dates.early && wall.dates.middle && wall.dates.late);
     EXPECT_NEAR(static_cast<double>((*wall.dates.middle - day("2028-10-10")).count()), 0, 4);
     EXPECT_NEAR(wall.chanceBy(*wall.dates.early), 0.1, 0.003);
@@ -155,7 +124,7 @@ TEST_F(LeadingOutlookOf, AWallsDatesAreThoseOfItsChances)
 
 TEST_F(LeadingOutlookOf, ARustedShareThatGrowsLeadsWhereItCrossesFirst)
 {
-    const UnitRecord rusted = record("rust-share", {0.02, 0.12, 0.21, 0.33}, QuantityKind::ratio, "pct");
+    const UnitRecord rusted = measuredUnit("rust-share", {0.02, 0.12, 0.21, 0.33}, QuantityKind::ratio, "pct");
     const LeadingOutlook leading = bottom(rusted);
     EXPECT_EQ(leading.by, OutlookBy::rust);
     EXPECT_THAT(say(leading.because[0]), HasSubstr("The rusted share measured leads: 33.0 % on 2023-10-10"));
@@ -166,19 +135,19 @@ TEST_F(LeadingOutlookOf, ARustedShareThatGrowsLeadsWhereItCrossesFirst)
 
 TEST_F(LeadingOutlookOf, ThreeRustedSharesAreNoTrendAndLeadNothing)
 {
-    EXPECT_EQ(bottom(record("rust-share", {0.02, 0.12, 0.21}, QuantityKind::ratio, "pct")).by, OutlookBy::grades);
+    EXPECT_EQ(bottom(measuredUnit("rust-share", {0.02, 0.12, 0.21}, QuantityKind::ratio, "pct")).by, OutlookBy::grades);
 }
 
 TEST_F(LeadingOutlookOf, TheFleetsChancesAreTheSameWithoutDatesAndWords)
 {
-    const UnitRecord gauged = walls({3.0 * millimetre, 2.8 * millimetre, 2.6 * millimetre, 2.4 * millimetre}, 3);
+    const UnitRecord gauged = gaugedUnit({3.0, 2.8, 2.6, 2.4}, 3);
     const LeadingOutlook leading = bottom(gauged);
     const auto chances = zoneChances(gauged, m_catalogue, m_model, day("2023-10-10"));
     ASSERT_EQ(chances.size(), m_forecast.leading.size());
     for (const ZoneChances& zone : chances) {
         const LeadingOutlook& same = *m_forecast.leadingOf(zone.zoneId);
         for (std::size_t when = 0; when < horizonCount; ++when)
-            EXPECT_NEAR(zone.spent[when], same.spent[when].chance, 1e-12);
+            EXPECT_EQ(zone.spent[when], same.spent[when].chance);
         if (zone.zoneId == leading.zoneId) {
             EXPECT_EQ(zone.by[static_cast<std::size_t>(Horizon::twoYears)], OutlookBy::wall);
         }

@@ -124,7 +124,7 @@ TEST_F(LikelyLossOf, AReviewedUnitCarriesItToTheFleet)
     EXPECT_EQ(reviewed.losses, of(record));
     const UnitForecast forecast = unitForecast(record, m_catalogue, m_model, day("2024-06-01"));
     for (std::size_t when = 0; when < horizonCount; ++when)
-        EXPECT_NEAR(reviewed.stops[when], forecast.unit.stops[when].chance, 1e-12);
+        EXPECT_EQ(reviewed.stops[when], forecast.unit.stops[when].chance);
 }
 
 } // namespace padside::test

@@ -26,8 +26,8 @@ protected:
         forecast.zoneId = m_record.parts[0].zones[zone].id;
         forecast.grade = Grade::marked;
         forecast.chances = {0.01, 0.1 + 0.2, 0.55, 0.999};
-        forecast.early = day("2025-01-01");
-        forecast.middle = day("2026-02-03");
+        forecast.dates.early = day("2025-01-01");
+        forecast.dates.middle = day("2026-02-03");
         return forecast;
     }
 
@@ -45,8 +45,8 @@ TEST_F(ForecastBookTest, WhatWasForetoldAtTheClosingIsKeptAsItWasSaid)
 {
     KeptForecast unseen = foretold(1);
     unseen.grade.reset();
-    unseen.early.reset();
-    unseen.middle.reset();
+    unseen.dates.early.reset();
+    unseen.dates.middle.reset();
     const std::vector forecasts{foretold(0), unseen};
     m_store->visits().close(m_record.visits[0].id, m_evening, forecasts);
     reopen();

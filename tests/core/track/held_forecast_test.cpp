@@ -31,14 +31,15 @@ protected:
         m_unit.visit("2020-05-01").graded("crown", 3);
     }
 
-    [[nodiscard]] std::vector<HeldForecast> held(const UnitRecord& record, const std::string& today) const
+    [[nodiscard]] std::vector<HeldForecast> held(const UnitRecord& record, const std::string& today,
+                                                 std::array<double, 4> chances = {0.1, 0.2, 0.4, 0.8}) const
     {
         KeptForecast forecast;
         forecast.unitId = record.unit.id;
         forecast.visitId = record.visits.front().id;
         forecast.on = day("2020-05-01");
         forecast.zoneId = m_crown;
-        forecast.chances = {0.1, 0.2, 0.4, 0.8};
+        forecast.chances = chances;
         return holdForecasts(record, std::vector{forecast}, m_catalogue, day(today));
     }
 
@@ -162,6 +163,14 @@ TEST_F(HeldForecastOfCrown, WhatWasSpentAlreadyIsNoForecast)
     EXPECT_TRUE(held(spent.build(), "2022-01-01").empty());
     spent.corrected(4, "it held after all");
     EXPECT_EQ(held(spent.build(), "2022-01-01").size(), 1U);
+}
+
+TEST_F(HeldForecastOfCrown, WhatItsWallSaidToBeSpentAlreadyIsNoForecast)
+{
+    m_unit.visit("2021-05-01").graded("crown", 4);
+    const UnitRecord record = m_unit.build();
+    EXPECT_TRUE(held(record, "2022-01-01", {1, 1, 1, 1}).empty());
+    EXPECT_EQ(held(record, "2022-01-01", {0.999, 1, 1, 1}).size(), 1U);
 }
 
 TEST_F(HeldForecastOfCrown, WhatWasForetoldLaterThanTheDayAskedForIsLeftOut)

@@ -88,7 +88,7 @@ TEST_F(TrackRecordOf, LargeMissesAreNamedOncePerZoneTheLargestFirst)
     EXPECT_EQ(found.misses[0].zoneId, builder.zone("crown"));
     EXPECT_EQ(found.misses[0].tag, "HB-01");
     EXPECT_EQ(say(found.misses[0].sentence),
-              "Suction accumulator, crown: 4.0 % within one year was said on 2020-05-01; found spent on 2020-12-01, "
+              "Suction accumulator, crown: 4 % within one year was said on 2020-05-01; found spent on 2020-12-01, "
               "after 7 months.");
     EXPECT_EQ(say(found.misses[1].sentence),
               "Suction accumulator, shell: 80 % within one year was said on 2020-05-01; still 3 marked on 2021-06-01, "
@@ -131,9 +131,9 @@ TEST_F(TrackRecordOf, ARangeIsToldWhereNoEndLiesBetweenTwoVisits)
                             Case{"2021-01-01", "2022-01-01", &RangeCoverage::untold},
                             Case{"2021-01-01", "2023-01-01", &RangeCoverage::waiting}}) {
         auto forecast = foretold(record, builder.zone("crown"), "2020-05-01", 0.5);
-        forecast.early = day(one.early);
-        forecast.middle = forecast.early;
-        forecast.late = day(one.late);
+        forecast.dates.early = day(one.early);
+        forecast.dates.middle = forecast.dates.early;
+        forecast.dates.late = day(one.late);
         const RangeCoverage range = summary(record, {forecast}, "2022-09-01").range;
         EXPECT_EQ(range.*one.counted, 1U) << one.early << " to " << one.late;
         EXPECT_EQ(range.settled() + range.untold + range.waiting, 1U);
@@ -147,8 +147,8 @@ TEST_F(TrackRecordOf, EachEndOfTheRangesIsScoredByItself)
     builder.visit("2021-05-01").graded("crown", 4);
     const UnitRecord record = builder.build();
     auto forecast = foretold(record, builder.zone("crown"), "2020-05-01", 0.5);
-    forecast.early = day("2021-01-01");
-    forecast.middle = day("2024-01-01");
+    forecast.dates.early = day("2021-01-01");
+    forecast.dates.middle = day("2024-01-01");
     const TrackSummary found = summary(record, {forecast}, "2021-06-01");
     EXPECT_EQ(found.ends[0].scores.settled, 1U);
     EXPECT_EQ(found.ends[0].scores.spent, 0U);

@@ -43,4 +43,12 @@ TEST(QDateConversion, RoundTripsOverTheYears)
     }
 }
 
+TEST(LocalSpeaker, WritesAChanceInTheNumberStyleOfTheLocaleOnOneLine)
+{
+    const LocalSpeaker german(QLocale(QLocale::German), UnitSystem::metric);
+    EXPECT_EQ(german.shownChance(0.0231), QStringLiteral("2,3\u00a0%"));
+    EXPECT_EQ(german.said({"{0}", {Chance{0.0231}}}), QStringLiteral("2,3 %"));
+    EXPECT_EQ(german.shownChance(0.9999), QStringLiteral("over 99\u00a0%"));
+}
+
 } // namespace padside

@@ -23,13 +23,6 @@ std::size_t placeOf(Horizon horizon)
     return static_cast<std::size_t>(horizon);
 }
 
-/// A forecast is never certain, so it isn't rounded to be.
-QString foretold(const LocalSpeaker& speaker, double chance)
-{
-    constexpr double nearlySure = 0.995;
-    return chance < nearlySure ? percent(speaker, chance) : QStringLiteral(">\u00a0") + percent(speaker, 0.99);
-}
-
 bool wasEverSeen(const UnitReview& review)
 {
     return std::ranges::any_of(review.zones, [](const ZoneHistory& zone) { return zone.known.has_value(); });
@@ -55,11 +48,6 @@ QStringList tollNames(const LocalSpeaker& speaker)
     return names;
 }
 
-QString percent(const LocalSpeaker& speaker, double chance)
-{
-    return shown(speaker.number(chance * 100, 0)) + QStringLiteral("\u00a0%");
-}
-
 std::optional<FieldUnit> fieldUnit(const FleetLine& line, Horizon horizon)
 {
     if (line.unit.retired || !line.reviewed)
@@ -83,7 +71,7 @@ QString fieldSentence(const FleetLine& line, Horizon horizon, Date today, const 
     const auto grade = worstOf(line.reviewed->review, loss.partId);
     QStringList said;
     said << FieldText::tr("%1, %2: %3 is spent by %4 with a chance of %5.", "unit, site, part, date, chance")
-                .arg(shown(line.unit.tag), shown(line.unit.siteName), part, by, foretold(speaker, loss.chance));
+                .arg(shown(line.unit.tag), shown(line.unit.siteName), part, by, speaker.shownChance(loss.chance));
     said << (grade ? FieldText::tr("Its worst grade is %1 %2.", "numeral, word")
                          .arg(numeral(*grade))
                          .arg(shown(speaker.translate(std::string(wordOf(*grade)))))
@@ -93,7 +81,7 @@ QString fieldSentence(const FleetLine& line, Horizon horizon, Date today, const 
         said << FieldText::tr("What leads is %1.").arg(shown(speaker.translate(std::string(wordOf(loss.by)))));
     if (wasEverSeen(line.reviewed->review))
         said << FieldText::tr("By then the unit stops with a chance of %1.")
-                    .arg(foretold(speaker, line.reviewed->stops[placeOf(horizon)]));
+                    .arg(speaker.shownChance(line.reviewed->stops[placeOf(horizon)]));
     else
         said << FieldText::tr("Nothing of this unit was seen yet: only the usual lives of its parts speak here.");
     return said.join(QLatin1Char(' '));

@@ -15,9 +15,6 @@ namespace padside {
 /// The tolls as they are called, mildest first.
 [[nodiscard]] QStringList tollNames(const LocalSpeaker& speaker);
 
-/// A chance in whole percent: "25 %".
-[[nodiscard]] QString percent(const LocalSpeaker& speaker, double chance);
-
 /// A unit's place in the field at a horizon; empty while it is not reviewed, for a retired one, and for one without an
 /// outlook.
 [[nodiscard]] std::optional<FieldUnit> fieldUnit(const FleetLine& line, Horizon horizon);

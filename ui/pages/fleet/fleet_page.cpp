@@ -34,7 +34,7 @@ FleetPage::FleetPage(RecordBook& book, FleetReviewer& fleet, const Theme& theme,
     , m_stop(new QPushButton)
     , m_both(new QSplitter)
     , m_field(new FleetFieldView(theme, tollNames(book.speaker()),
-                                 [this](double chance) { return percent(m_book.speaker(), chance); }))
+                                 [this](double chance) { return m_book.speaker().shownChance(chance); }))
     , m_within(new QComboBox)
     , m_fieldSaid(new QLabel)
     , m_table(new QTableView)

@@ -25,7 +25,7 @@ HorizonModel::HorizonModel(const LocalSpeaker& speaker, QObject* parent)
 {
 }
 
-void HorizonModel::setHorizons(const std::array<Scores, trackHorizons>& horizons)
+void HorizonModel::setHorizons(const std::array<Scores, horizonCount>& horizons)
 {
     m_horizons = horizons;
     Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
@@ -33,7 +33,7 @@ void HorizonModel::setHorizons(const std::array<Scores, trackHorizons>& horizons
 
 int HorizonModel::rowCount(const QModelIndex& parent) const
 {
-    return parent.isValid() ? 0 : static_cast<int>(trackHorizons);
+    return parent.isValid() ? 0 : static_cast<int>(horizonCount);
 }
 
 int HorizonModel::columnCount(const QModelIndex& parent) const

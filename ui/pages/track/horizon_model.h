@@ -35,7 +35,7 @@ public:
 
     explicit HorizonModel(const LocalSpeaker& speaker, QObject* parent = nullptr);
 
-    void setHorizons(const std::array<Scores, trackHorizons>& horizons);
+    void setHorizons(const std::array<Scores, horizonCount>& horizons);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -48,7 +48,7 @@ private:
     [[nodiscard]] QString better(const std::optional<double>& skill) const;
 
     const LocalSpeaker& m_speaker;
-    std::array<Scores, trackHorizons> m_horizons;
+    std::array<Scores, horizonCount> m_horizons;
 };
 
 } // namespace padside

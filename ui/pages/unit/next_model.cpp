@@ -42,7 +42,7 @@ NextModel::Row NextModel::outlookRow(const UnitSnapshot& snapshot, const Leading
     const double chance = zone.spent[static_cast<std::size_t>(Horizon::oneYear)].chance;
     Row row;
     row.kind = Kind::outlook;
-    row.lead = shown(m_speaker.number(chance * 100, 0)) + u" %"_s;
+    row.lead = m_speaker.shownChance(chance);
     row.main
         = tr("%1: %2", "place, when it is spent").arg(placeOf(snapshot.record, zone.zoneId), m_speaker.said(zone.when));
     QStringList reasons;

@@ -36,12 +36,6 @@ QString figureList(const std::vector<NeededFigure>& figures, const LocalSpeaker&
     return words.join(u"; "_s);
 }
 
-QString chanceText(const LocalSpeaker& speaker, double chance)
-{
-    constexpr double leastShown = 0.005;
-    return chance > 0 && chance < leastShown ? u"<1 %"_s : shown(speaker.number(chance * 100, 0)) + u" %"_s;
-}
-
 } // namespace
 
 WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
@@ -131,7 +125,7 @@ void WorthParts::addPart(const UnitRecord& record, const PartWorth& part)
     const QString name = partTitle(m_book, of);
     auto* item = new QTreeWidgetItem(m_tree);
     item->setText(what, name);
-    item->setText(chance, chanceText(speaker, part.chanceInAYear));
+    item->setText(chance, speaker.shownChance(part.chanceInAYear));
     const QString worst = tr("Worst: %1").arg(placeTitle(m_book, record, part.zoneId));
     item->setText(why,
                   part.choices.empty() ? worst

@@ -22,11 +22,6 @@ struct OutlookText
     Q_DECLARE_TR_FUNCTIONS(padside::OutlookChanges)
 };
 
-QString percentOf(const LocalSpeaker& speaker, double chance)
-{
-    return shown(speaker.number(chance * 100, 0)) + u"\u00a0%"_s;
-}
-
 QString rangeOf(const LocalSpeaker& speaker, const SpentDates& dates)
 {
     if (!dates.early)
@@ -50,7 +45,7 @@ QString outlookChangesSaid(const RecordBook& book, const UnitRecord& record, con
         if (told++ == mostTold)
             break;
         const QString chance = OutlookText::tr("Spent within a year: %1 → %2", "chance before, chance now")
-                                   .arg(percentOf(speaker, change.before), percentOf(speaker, change.now));
+                                   .arg(speaker.shownChance(change.before), speaker.shownChance(change.now));
         const QString before = rangeOf(speaker, change.datesBefore);
         const QString now = rangeOf(speaker, change.datesNow);
         const QString dates = before == now
