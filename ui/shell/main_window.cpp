@@ -11,6 +11,7 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_log.h"
+#include "ui/models/work_line.h"
 #include "ui/pages/fleet/fleet_page.h"
 #include "ui/pages/paper/print_page.h"
 #include "ui/pages/season/season_page.h"
@@ -25,7 +26,6 @@
 #include "ui/shell/setup_menu.h"
 #include "ui/shell/unit_list_panel.h"
 #include "ui/shell/view_menu.h"
-#include "ui/shell/work_line.h"
 
 #include <QFileInfo>
 #include <QMenuBar>
@@ -99,14 +99,12 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     connect(m_unitPage, &UnitPage::ownerHistoryRequested, this, &MainWindow::showOwnerHistory);
     connect(m_fleet, &FleetReviewer::failed, m_message, &MessageLine::say);
 
-    connect(m_work, &WorkLine::done, this, [this](const QString& name) { m_message->say(tr("%1: done.").arg(name)); });
-    connect(m_work, &WorkLine::cancelled, this,
-            [this](const QString& name) { m_message->say(tr("%1: cancelled; nothing was left behind.").arg(name)); });
-    connect(m_work, &WorkLine::failed, this,
+    const LongWork& work = m_work->work();
+    connect(&work, &LongWork::done, this, [this] { m_message->say(tr("%1: done.").arg(m_work->name())); });
+    connect(&work, &LongWork::cancelled, this,
+            [this] { m_message->say(tr("%1: cancelled; nothing was left behind.").arg(m_work->name())); });
+    connect(&work, &LongWork::failed, this,
             [this](const Sentence& why) { m_message->say(m_book.speaker().said(why)); });
-    connect(m_work, &WorkLine::refused, this, [this](const QString& running) {
-        m_message->say(tr("%1 is still going on: wait for its end, or cancel it.").arg(running));
-    });
 
     m_setup->attachTo(m_units->list());
     connect(m_setup, &SetupMenu::unitKept, this, &MainWindow::showUnit);
@@ -295,7 +293,8 @@ void MainWindow::showSummary(UnitId unit, VisitId visit)
 
 void MainWindow::doLongWork(const QString& name, LongWork::Work work)
 {
-    m_work->start(name, std::move(work));
+    if (!m_work->start(name, std::move(work)))
+        m_message->say(tr("%1 is still going on: wait for its end, or cancel it.").arg(m_work->name()));
 }
 
 void MainWindow::showHistoryPaper(UnitId unit)

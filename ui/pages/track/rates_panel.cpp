@@ -9,9 +9,9 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/track_work.h"
+#include "ui/models/work_line.h"
 #include "ui/pages/track/rates_model.h"
 #include "ui/pages/track/rates_words.h"
-#include "ui/pages/track/work_strip.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -31,7 +31,7 @@ RatesPanel::RatesPanel(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_book(book)
     , m_theme(theme)
     , m_model(new RatesModel(book, this))
-    , m_work(new WorkStrip(tr("Learning from your records")))
+    , m_work(new WorkLine)
     , m_table(new QTableView)
     , m_state(new QLabel)
     , m_details(new QLabel)
@@ -122,7 +122,7 @@ void RatesPanel::connectParts()
     connect(m_putBack, &QPushButton::clicked, this, &RatesPanel::putBack);
     connect(m_model, &RatesModel::choiceChanged, this, &RatesPanel::followChoice);
     connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &RatesPanel::sayCurrent);
-    LongWork& work = m_work->work();
+    const LongWork& work = m_work->work();
     connect(&work, &LongWork::done, this, [this] { take(**std::exchange(m_found, nullptr)); });
     connect(&work, &LongWork::cancelled, this, [this] {
         m_learn->setEnabled(true);
@@ -157,7 +157,7 @@ void RatesPanel::learn()
 {
     const auto found = std::make_shared<std::optional<std::vector<KindLesson>>>();
     const LookBack file{m_book.store().path(), m_book.catalogue(), m_book.today()};
-    const bool started = m_work->start([found, file](const LongWork::Tell& tell) {
+    const bool started = m_work->start(tr("Learning from your records"), [found, file](const LongWork::Tell& tell) {
         *found = learnLives(file, tell);
         return found->has_value();
     });

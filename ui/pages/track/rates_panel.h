@@ -22,7 +22,7 @@ namespace padside {
 
 class RatesModel;
 class RecordBook;
-class WorkStrip;
+class WorkLine;
 
 /// Learning how long parts live from the person's own records. Nothing changes until they say so; then it is kept in
 /// their file's own catalogue, and can be put back to ours.
@@ -61,7 +61,7 @@ private:
     const Theme& m_theme;
     std::shared_ptr<std::optional<std::vector<KindLesson>>> m_found; ///< by the work under way, read once it is done
     RatesModel* m_model;
-    WorkStrip* m_work;
+    WorkLine* m_work;
     QTableView* m_table;
     QLabel* m_state;
     QLabel* m_details;

@@ -9,8 +9,8 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/track_work.h"
+#include "ui/models/work_line.h"
 #include "ui/pages/track/horizon_model.h"
-#include "ui/pages/track/work_strip.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -26,7 +26,6 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr int unitRole = Qt::UserRole;
-constexpr double smallShare = 0.0995; ///< smaller ones are told with a decimal
 
 } // namespace
 
@@ -35,7 +34,7 @@ TrackPanel::TrackPanel(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_book(book)
     , m_theme(theme)
     , m_horizons(new HorizonModel(book.speaker(), this))
-    , m_work(new WorkStrip(tr("Holding old forecasts against what was found")))
+    , m_work(new WorkLine)
     , m_verdict(new QLabel)
     , m_reasons(new QLabel)
     , m_since(new QLabel)
@@ -99,10 +98,11 @@ void TrackPanel::start()
 {
     const auto found = std::make_shared<std::optional<TrackSummary>>();
     const LookBack file{m_book.store().path(), m_book.catalogue(), m_book.today()};
-    const bool started = m_work->start([found, file](const LongWork::Tell& tell) {
-        *found = gatherTrack(file, tell);
-        return found->has_value();
-    });
+    const bool started
+        = m_work->start(tr("Holding old forecasts against what was found"), [found, file](const LongWork::Tell& tell) {
+              *found = gatherTrack(file, tell);
+              return found->has_value();
+          });
     if (!started)
         return; // what changed meanwhile is looked at when this work is over
     m_found = found;
@@ -133,10 +133,10 @@ QString TrackPanel::number(double value, int decimals) const
     return shown(m_book.speaker().number(value, decimals));
 }
 
+/// What came is written as what was said beside it.
 QString TrackPanel::percent(double share) const
 {
-    const bool isSmall = share > 0 && share < smallShare;
-    return tr("%1 %").arg(number(share * 100, isSmall ? 1 : 0));
+    return m_book.speaker().shownChance(share);
 }
 
 void TrackPanel::sayVerdict()

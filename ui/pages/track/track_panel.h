@@ -21,7 +21,7 @@ namespace padside {
 class HorizonModel;
 class RecordBook;
 class ReliabilityPlotView;
-class WorkStrip;
+class WorkLine;
 
 /// Whether old forecasts were right: the verdict, the scores by horizon, what was said against what came, and the
 /// largest misses. Worked out in the background when it is shown and something changed.
@@ -66,7 +66,7 @@ private:
     bool m_isStale = true;
     Date m_asOf{};
     HorizonModel* m_horizons;
-    WorkStrip* m_work;
+    WorkLine* m_work;
     QLabel* m_verdict;
     QLabel* m_reasons;
     QLabel* m_since;

@@ -7,9 +7,9 @@
 #include "ui/drawing/reliability_plot_view.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
+#include "ui/models/work_line.h"
 #include "ui/pages/track/horizon_model.h"
 #include "ui/pages/track/track_panel.h"
-#include "ui/pages/track/work_strip.h"
 
 #include <QComboBox>
 #include <QEvent>
@@ -114,7 +114,7 @@ QWidget* TrackPanel::plotSide()
 {
     m_horizon->setObjectName(QStringLiteral("horizon"));
     m_horizon->setAccessibleName(tr("Forecasts within"));
-    for (std::size_t horizon = 0; horizon < trackHorizons; ++horizon)
+    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon)
         m_horizon->addItem(shown(m_book.speaker().translate(horizonWord(horizon).english)));
     m_plot->setObjectName(QStringLiteral("plot"));
     m_plot->setAccessibleName(tr("What was said against what came"));

@@ -129,7 +129,7 @@ TEST_F(RatesPanelTest, LeavesAloneWhatElseThePersonChanged)
 TEST_F(RatesPanelTest, CanBeCancelled)
 {
     button(u"learn"_s).click();
-    button(u"cancel"_s).click();
+    button(u"cancelWork"_s).click();
     EXPECT_TRUE(QTest::qWaitFor([this] { return state().startsWith(u"Cancelled"_s); }, 30'000));
     EXPECT_EQ(table().rowCount(), 0);
     EXPECT_TRUE(button(u"learn"_s).isEnabled());
