@@ -33,7 +33,7 @@ int writeHistory(const HistoryWords& words, const CommandSurroundings& surroundi
     const OwnerHistoryInput input{record,
                                   review(known, catalogue),
                                   unitForecast(known, catalogue),
-                                  unitWorth(record, catalogue, costsIn(*store), *model, day),
+                                  unitWorth(known, catalogue, costsIn(*store), *model),
                                   catalogue,
                                   plainEnglish(),
                                   QString::fromStdString(words.contractor),

@@ -175,14 +175,19 @@ UnitFigures unitFigures(const UnitRecord& record)
 UnitWorth unitWorth(const UnitRecord& record, const Catalogue& catalogue, const CostFigures& costs,
                     const OutlookModel& model, Date today)
 {
+    return unitWorth(knownUnit(record, catalogue, model, today), catalogue, costs, model);
+}
+
+UnitWorth unitWorth(const KnownUnit& known, const Catalogue& catalogue, const CostFigures& costs,
+                    const OutlookModel& model)
+{
     UnitWorth worth;
-    const UnitFigures figures = unitFigures(record);
-    worth.today = today;
-    const KnownUnit known = knownUnit(record, catalogue, model, today);
+    const UnitFigures figures = unitFigures(known.record);
+    worth.today = known.today;
     if (known.isRetired())
         return worth;
     const std::vector<DecayingPart> parts = decayingParts(known.record, catalogue, known.beliefs);
-    const PartCostBasis basis{known.record, catalogue, costs, figures.priceNew, today};
+    const PartCostBasis basis{known.record, catalogue, costs, figures.priceNew, known.today};
     Comparison comparison(basis, figures, worth);
     struct Ranked
     {

@@ -70,4 +70,8 @@ struct UnitFigureField
 [[nodiscard]] UnitWorth unitWorth(const UnitRecord& record, const Catalogue& catalogue, const CostFigures& costs,
                                   const OutlookModel& model, Date today);
 
+/// The same of a unit already worked out.
+[[nodiscard]] UnitWorth unitWorth(const KnownUnit& known, const Catalogue& catalogue, const CostFigures& costs,
+                                  const OutlookModel& model);
+
 } // namespace padside

@@ -215,8 +215,7 @@ Sheet PrintPage::ownerHistoryOf(UnitRecord record) const
     const KnownUnit known = m_book.known(record);
     const UnitReview reviewed = review(known, m_book.catalogue());
     const UnitForecast forecast = unitForecast(known, m_book.catalogue());
-    const UnitWorth worth
-        = unitWorth(record, m_book.catalogue(), costsIn(m_book.store()), *m_book.outlookModel(), today);
+    const UnitWorth worth = unitWorth(known, m_book.catalogue(), costsIn(m_book.store()), *m_book.outlookModel());
     Sheet sheet;
     sheet.title = tr("Owner's history");
     sheet.fileName = ownerHistoryFileName(record);

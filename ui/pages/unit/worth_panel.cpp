@@ -29,10 +29,13 @@ WorthPanel::WorthPanel(RecordBook& book, QUndoStack& steps, const Theme& theme, 
     , m_theme(theme)
     , m_log(new WorthLog(book, steps, this))
 {
-    connect(m_log, &WorthLog::costsChanged, this, &WorthPanel::readAgain);
+    connect(m_log, &WorthLog::costsChanged, this, [this] {
+        m_costs.reset();
+        reckonAgain();
+    });
     connect(m_log, &WorthLog::unitAssumed, this, [this](const UnitId& unit) {
         if (m_snapshot && m_snapshot->record.unit.id == unit)
-            readAgain();
+            readAssumptions();
     });
 }
 
@@ -70,11 +73,9 @@ void WorthPanel::setSnapshot(UnitSnapshotPtr snapshot)
 {
     const bool another = m_snapshot && snapshot && m_snapshot->record.unit.id != snapshot->record.unit.id;
     m_snapshot = std::move(snapshot);
-    m_reckoned = false;
     if (another && m_scroll)
         m_scroll->verticalScrollBar()->setValue(0); // its answer first, not the figures of the one before
-    if (isVisible())
-        reckon();
+    reckonAgain();
 }
 
 void WorthPanel::showEvent(QShowEvent* event)
@@ -84,18 +85,22 @@ void WorthPanel::showEvent(QShowEvent* event)
         reckon();
 }
 
-/// What is assumed may have changed; what was found has not.
-void WorthPanel::readAgain()
+/// What is assumed has changed; what was found, and what is believed of it, has not.
+void WorthPanel::readAssumptions()
 {
-    if (!m_snapshot)
-        return;
     m_book.attempt([&] {
         UnitSnapshot again = *m_snapshot;
-        again.record = m_book.record(m_snapshot->record.unit.id);
+        again.record.assumptions = m_book.record(m_snapshot->record.unit.id).assumptions;
+        again.known.record.assumptions = again.record.assumptions;
         m_snapshot = std::make_shared<const UnitSnapshot>(std::move(again));
     });
+    reckonAgain();
+}
+
+void WorthPanel::reckonAgain()
+{
     m_reckoned = false;
-    if (isVisible())
+    if (m_snapshot && isVisible())
         reckon();
 }
 
@@ -103,12 +108,10 @@ void WorthPanel::reckon()
 {
     if (m_parts == nullptr)
         makeWidgets();
-    CostFigures costs;
-    if (!m_book.attempt([&] { costs = costsIn(m_book.store()); }))
+    if (!m_costs && !m_book.attempt([&] { m_costs = costsIn(m_book.store()); }))
         return;
     const UnitRecord& record = m_snapshot->record;
-    const UnitWorth worth
-        = unitWorth(record, m_book.catalogue(), costs, *m_book.outlookModel(), m_snapshot->review.today);
+    const UnitWorth worth = unitWorth(m_snapshot->known, m_book.catalogue(), *m_costs, *m_book.outlookModel());
     const bool mayWrite = !m_book.store().isReadOnly();
     m_parts->show(record, worth, mayWrite);
     m_comparison->show(record, worth);

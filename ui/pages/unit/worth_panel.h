@@ -3,12 +3,12 @@
 
 #pragma once
 
-#include "core/outlook/outlook_model.h"
+#include "core/catalogue/cost_figures.h"
 #include "ui/pages/unit/unit_snapshot.h"
 
 #include <QWidget>
 
-#include <memory>
+#include <optional>
 
 class QUndoStack;
 
@@ -40,7 +40,8 @@ private:
     void makeWidgets(); ///< when first looked at
     void reckon();
     void askForCosts(const QString& partKind, const QString& name);
-    void readAgain();
+    void readAssumptions();
+    void reckonAgain(); ///< at once, or when it is looked at
 
     RecordBook& m_book;
     const Theme& m_theme;
@@ -50,6 +51,7 @@ private:
     WorthFiguresForm* m_figures = nullptr;
     FormArea* m_scroll = nullptr;
     UnitSnapshotPtr m_snapshot;
+    std::optional<CostFigures> m_costs; ///< as the file has them; read anew once they have changed
     bool m_reckoned = false;
 };
 
