@@ -20,6 +20,17 @@ namespace padside {
 
 namespace {
 
+/// In the form asked for: the calendar, or the rows.
+int printInForm(const Answer& answer, const std::vector<CalendarEntry>& calendar, AnswerForm form,
+                const CommandSurroundings& surroundings)
+{
+    if (form == AnswerForm::icalendar)
+        surroundings.out << calendarText(calendar, surroundings.now());
+    else
+        write(answer, form, surroundings.out);
+    return exitDone;
+}
+
 /// The reviews of one site's units, with what their rows need.
 struct SiteChecks
 {
@@ -104,11 +115,7 @@ int printOrders(const AskedOfFile& words, const CommandSurroundings& surrounding
         check.earliest = check.latest = order.orderBy;
         calendar.push_back(CalendarEntry{check, order.orderBy, order.unit->unit.tag, order.unit->site.name});
     }
-    if (words.form == AnswerForm::icalendar)
-        surroundings.out << calendarText(calendar, surroundings.now());
-    else
-        write(answer, words.form, surroundings.out);
-    return exitDone;
+    return printInForm(answer, calendar, words.form, surroundings);
 }
 
 int printChecks(const AskedOfFile& words, const CommandSurroundings& surroundings)
@@ -138,11 +145,7 @@ int printChecks(const AskedOfFile& words, const CommandSurroundings& surrounding
             }
         }
     }
-    if (words.form == AnswerForm::icalendar)
-        surroundings.out << calendarText(calendar, surroundings.now());
-    else
-        write(answer, words.form, surroundings.out);
-    return exitDone;
+    return printInForm(answer, calendar, words.form, surroundings);
 }
 
 } // namespace
