@@ -23,7 +23,10 @@ template <typename Entry> const Entry* entryWith(std::string_view code, const st
 
 Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const std::string& ownChanges)
 {
-    const auto text = mergedCatalogueText(shipped, ownChanges);
+    const auto ours = shippedCatalogueText(shipped);
+    if (!ours)
+        return tl::unexpected(ours.error());
+    const auto text = withOwnChanges(*ours, ownChanges);
     if (!text)
         return tl::unexpected(text.error());
 
@@ -49,8 +52,7 @@ Result<Catalogue> Catalogue::load(std::span<const std::string> shipped, const st
     root.nothingElse();
     checkReferences(catalogue, trouble);
     checkCosts(costs, catalogue, trouble);
-    if (const auto ours = mergedCatalogueText(shipped, {}))
-        checkNothingNeededIsMissing(*ours, *text, trouble);
+    checkNothingNeededIsMissing(*ours, *text, trouble);
     if (trouble.first())
         return tl::unexpected(*trouble.first());
     return catalogue;

@@ -3,9 +3,9 @@
 
 #include "core/catalogue/catalogue_text.h"
 
+#include <algorithm>
 #include <cstdint>
 #include <optional>
-#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,8 +32,10 @@ public:
         else if (event == Json::parse_event_t::object_end && !m_open.empty())
             m_open.pop_back();
         else if (event == Json::parse_event_t::key && !m_open.empty()) {
-            const auto key = parsed.get<std::string>();
-            if (!m_open.back().insert(key).second && m_twice.empty())
+            const auto& key = parsed.get_ref<const std::string&>();
+            if (std::ranges::find(m_open.back(), key) == m_open.back().end())
+                m_open.back().push_back(key);
+            else if (m_twice.empty())
                 m_twice = key;
         }
         return !m_tooDeep; // what is thrown away here is never used: the text is refused
@@ -43,7 +45,7 @@ public:
     [[nodiscard]] const std::string& twice() const { return m_twice; }
 
 private:
-    std::vector<std::set<std::string>> m_open;
+    std::vector<std::vector<std::string>> m_open; ///< the fields of each open level; few, so searched one by one
     std::string m_twice;
     bool m_tooDeep = false;
 };
@@ -95,7 +97,7 @@ std::optional<std::string> removedAssumption(const Json& patch)
 
 } // namespace
 
-Result<Json> mergedCatalogueText(std::span<const std::string> shipped, const std::string& ownChanges)
+Result<Json> shippedCatalogueText(std::span<const std::string> shipped)
 {
     Json merged = Json::object();
     for (const std::string& text : shipped) {
@@ -104,18 +106,31 @@ Result<Json> mergedCatalogueText(std::span<const std::string> shipped, const std
             return tl::unexpected(next.error());
         merged.merge_patch(*next);
     }
-    if (!ownChanges.empty()) {
-        const auto own = parsed(ownChanges, Word{PADSIDE_SAY("Your own changes to the catalogue")});
-        if (!own)
-            return tl::unexpected(own.error());
-        if (const auto removed = removedAssumption(*own)) {
-            return problem(ProblemKind::cannotRead,
-                           PADSIDE_SAY("{0}: an assumption can be changed but not taken away; rules need it."),
-                           {"assumptions/" + *removed});
-        }
-        merged.merge_patch(*own);
-    }
     return merged;
+}
+
+Result<Json> withOwnChanges(Json ours, const std::string& ownChanges)
+{
+    if (ownChanges.empty())
+        return ours;
+    const auto own = parsed(ownChanges, Word{PADSIDE_SAY("Your own changes to the catalogue")});
+    if (!own)
+        return tl::unexpected(own.error());
+    if (const auto removed = removedAssumption(*own)) {
+        return problem(ProblemKind::cannotRead,
+                       PADSIDE_SAY("{0}: an assumption can be changed but not taken away; rules need it."),
+                       {"assumptions/" + *removed});
+    }
+    ours.merge_patch(*own);
+    return ours;
+}
+
+Result<Json> mergedCatalogueText(std::span<const std::string> shipped, const std::string& ownChanges)
+{
+    auto ours = shippedCatalogueText(shipped);
+    if (!ours)
+        return ours;
+    return withOwnChanges(*std::move(ours), ownChanges);
 }
 
 } // namespace padside

@@ -204,10 +204,10 @@ OwnChanges::OwnChanges(std::vector<std::string> shipped, Json ours, Json own)
 
 Result<OwnChanges> OwnChanges::read(std::span<const std::string> shipped, const std::string& patch)
 {
-    auto ours = mergedCatalogueText(shipped, {});
+    auto ours = shippedCatalogueText(shipped);
     if (!ours)
         return tl::unexpected(ours.error());
-    if (const auto merged = mergedCatalogueText(shipped, patch); !merged) // says what is wrong with the patch's text
+    if (const auto merged = withOwnChanges(*ours, patch); !merged) // says what is wrong with the patch's text
         return tl::unexpected(merged.error());
     Json own = patch.empty() ? Json::object() : Json::parse(patch);
     return OwnChanges({shipped.begin(), shipped.end()}, *std::move(ours), std::move(own));

@@ -40,57 +40,78 @@ QRectF placed(const QRectF& body, const QSizeF& size, const QRectF& area)
 CutawayDrawing::CutawayDrawing(const std::string& unitKind, const Theme& theme)
     : m_theme(theme)
     , m_svg(drawingText(unitKind))
-    , m_plain(std::make_unique<QSvgRenderer>(withStyle(m_svg, cutawayStyle(theme, {}))))
-    , m_origin(m_plain->viewBoxF().topLeft())
-    , m_size(m_plain->viewBoxF().size())
 {
-    Q_ASSERT(m_plain->isValid());
 }
 
 CutawayDrawing::~CutawayDrawing() = default;
 
+QSvgRenderer& CutawayDrawing::plain() const
+{
+    if (!m_plain) {
+        m_plain = std::make_unique<QSvgRenderer>(withStyle(m_svg, cutawayStyle(m_theme, m_tints)));
+        Q_ASSERT(m_plain->isValid());
+    }
+    return *m_plain;
+}
+
+QSizeF CutawayDrawing::size() const
+{
+    return plain().viewBoxF().size();
+}
+
+bool CutawayDrawing::has(const QString& id) const
+{
+    return m_svg.contains((u" id=\""_s + id + u'"').toUtf8());
+}
+
+std::string CutawayDrawing::codeOf(const std::string& partKind, const std::string& position) const
+{
+    const std::string code = partKind + '.' + position;
+    return !position.empty() && has(QString::fromStdString(code)) ? code : partKind;
+}
+
 std::optional<CutawayPlace> CutawayDrawing::placeOf(const std::string& partKind, const std::string& position) const
 {
-    std::string code = partKind + '.' + position;
-    if (position.empty() || !m_plain->elementExists(QString::fromStdString(code)))
-        code = partKind;
+    const std::string code = codeOf(partKind, position);
+    if (const auto known = m_places.find(code); known != m_places.end())
+        return known->second;
     const QString id = QString::fromStdString(code);
-    if (!m_plain->elementExists(id))
+    if (!has(id))
         return std::nullopt;
-    const QRectF body = m_plain->boundsOnElement(id).translated(-m_origin);
+    const QPointF origin = plain().viewBoxF().topLeft();
+    const QRectF body = plain().boundsOnElement(id).translated(-origin);
     const QString mark = id + u".mark"_s;
-    const QPointF anchor
-        = m_plain->elementExists(mark) ? m_plain->boundsOnElement(mark).translated(-m_origin).center() : body.center();
-    return CutawayPlace{code, body, anchor};
+    const QPointF anchor = has(mark) ? plain().boundsOnElement(mark).translated(-origin).center() : body.center();
+    return m_places.emplace(code, CutawayPlace{code, body, anchor}).first->second;
 }
 
 void CutawayDrawing::tint(const CutawayContent& content)
 {
     CutawayTints tints;
     for (const CutawayPart& part : content.parts) {
-        const auto place = placeOf(part.kind, part.position);
-        if (!place || !part.grade)
+        const std::string code = codeOf(part.kind, part.position);
+        if (!part.grade || !has(QString::fromStdString(code)))
             continue;
-        const auto [worst, fresh] = tints.try_emplace(place->code, *part.grade);
+        const auto [worst, fresh] = tints.try_emplace(code, *part.grade);
         if (!fresh)
             worst->second = std::max(worst->second, *part.grade);
     }
     if (tints == m_tints)
         return;
     m_tints = std::move(tints);
-    m_plain->load(withStyle(m_svg, cutawayStyle(m_theme, m_tints)));
+    m_plain.reset();
 }
 
 void CutawayDrawing::paint(QPainter& painter, const QRectF& area) const
 {
-    m_plain->render(&painter, area);
+    plain().render(&painter, area);
 }
 
 void CutawayDrawing::paintLit(QPainter& painter, const QRectF& area, const CutawayPlace& place) const
 {
     if (!m_lit)
         m_lit = std::make_unique<QSvgRenderer>(withStyle(m_svg, cutawayLitStyle(m_theme)));
-    m_lit->render(&painter, QString::fromStdString(place.code), placed(place.body, m_size, area));
+    m_lit->render(&painter, QString::fromStdString(place.code), placed(place.body, size(), area));
 }
 
 } // namespace padside

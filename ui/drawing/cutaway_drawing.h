@@ -40,7 +40,7 @@ public:
     CutawayDrawing(const CutawayDrawing&) = delete;
     CutawayDrawing& operator=(const CutawayDrawing&) = delete;
 
-    [[nodiscard]] QSizeF size() const { return m_size; }
+    [[nodiscard]] QSizeF size() const;
     /// Empty if the drawing has no place for it (a part kind of the person's own).
     [[nodiscard]] std::optional<CutawayPlace> placeOf(const std::string& partKind, const std::string& position) const;
 
@@ -51,13 +51,17 @@ public:
     void paintLit(QPainter& painter, const QRectF& area, const CutawayPlace& place) const;
 
 private:
+    [[nodiscard]] QSvgRenderer& plain() const;
+    [[nodiscard]] bool has(const QString& id) const; ///< told from the text, so that it is read once, tinted
+    /// The id of the element where a part belongs: a place of its own, or that of its kind (which need not be there).
+    [[nodiscard]] std::string codeOf(const std::string& partKind, const std::string& position) const;
+
     const Theme& m_theme;
     QByteArray m_svg;
-    std::unique_ptr<QSvgRenderer> m_plain;
-    mutable std::unique_ptr<QSvgRenderer> m_lit; ///< read when a part is first pointed at
-    QPointF m_origin;
-    QSizeF m_size;
     CutawayTints m_tints;
+    mutable std::unique_ptr<QSvgRenderer> m_plain; ///< in its tints; read when first asked for
+    mutable std::unique_ptr<QSvgRenderer> m_lit; ///< read when a part is first pointed at
+    mutable std::map<std::string, CutawayPlace, std::less<>> m_places; ///< asked for; tints move none
 };
 
 } // namespace padside

@@ -25,32 +25,35 @@ QFontMetricsF metricsOf(QFont font, double pixels, bool bold)
 
 } // namespace
 
-TimelineSizes measured(const Timeline& timeline, const TimelineWords& words, const QFont& font, double pixels,
-                       double width)
+NameWidths nameWidths(const Timeline& timeline, const TimelineWords& words, const QFont& font, double pixels)
 {
     const QFontMetricsF partMetrics = metricsOf(font, pixels, true);
     const QFontMetricsF zoneMetrics = metricsOf(font, pixels, false);
     const QFontMetricsF amountMetrics = metricsOf(font, pixels * amountType, false);
-    double part = 60;
-    double zone = 40;
+    NameWidths widths;
     for (const TimelineGroup& group : timeline.groups) {
         // A name over several lanes may break into two lines, but has one when they are folded away.
         const double share = group.lanes.size() > 1 ? 0.62 : 1;
-        part = std::max(part, partMetrics.horizontalAdvance(words.partName(group)) * share + foldRoom);
+        widths.part = std::max(widths.part, partMetrics.horizontalAdvance(words.partName(group)) * share + foldRoom);
         for (const TimelineLane& lane : group.lanes)
-            zone = std::max(zone, zoneMetrics.horizontalAdvance(words.zoneName(lane)) + 12);
+            widths.zone = std::max(widths.zone, zoneMetrics.horizontalAdvance(words.zoneName(lane)) + 12);
         if (group.foldable())
-            zone = std::max(zone, zoneMetrics.horizontalAdvance(words.zoneName(group.worst)) + 12);
+            widths.zone = std::max(widths.zone, zoneMetrics.horizontalAdvance(words.zoneName(group.worst)) + 12);
     }
-    // Names may take a third, more where there is little room, but never most of it.
-    const double most = std::max(width * 0.34, std::min(width * 0.42, 400.0));
-    const double scale = std::min(1.0, most / (part + zone));
-    double amount = 0;
     for (const TimelineLane& lane : timeline.groups.front().lanes) {
         for (const TimelineMark& mark : lane.marks)
-            amount = std::max(amount, amountMetrics.horizontalAdvance(words.chargesText(mark)) + 4);
+            widths.amount = std::max(widths.amount, amountMetrics.horizontalAdvance(words.chargesText(mark)) + 4);
     }
-    return TimelineSizes::forText(pixels, std::floor(part * scale), std::floor(zone * scale), std::ceil(amount));
+    return widths;
+}
+
+TimelineSizes sizesFor(const NameWidths& widths, double pixels, double width)
+{
+    // Names may take a third, more where there is little room, but never most of it.
+    const double most = std::max(width * 0.34, std::min(width * 0.42, 400.0));
+    const double scale = std::min(1.0, most / (widths.part + widths.zone));
+    return TimelineSizes::forText(pixels, std::floor(widths.part * scale), std::floor(widths.zone * scale),
+                                  std::ceil(widths.amount));
 }
 
 } // namespace padside

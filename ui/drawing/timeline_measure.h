@@ -9,9 +9,20 @@ class QFont;
 
 namespace padside {
 
-/// The sizes of a timeline whose text is `pixels` high, on `width` pixels: columns as wide as their names, but no more
-/// than about a third of all.
-[[nodiscard]] TimelineSizes measured(const Timeline& timeline, const TimelineWords& words, const QFont& font,
-                                     double pixels, double width);
+/// What the texts of a timeline need, in pixels.
+struct NameWidths
+{
+    double part = 60;
+    double zone = 40;
+    double amount = 0; ///< of refrigerant
+};
+
+/// Of a timeline whose text is `pixels` high. Hundreds of texts are measured: to be kept while timeline and font stay.
+[[nodiscard]] NameWidths nameWidths(const Timeline& timeline, const TimelineWords& words, const QFont& font,
+                                    double pixels);
+
+/// The sizes of such a timeline on `width` pixels: columns as wide as their names, but no more than about a third of
+/// all.
+[[nodiscard]] TimelineSizes sizesFor(const NameWidths& widths, double pixels, double width);
 
 } // namespace padside

@@ -4,7 +4,6 @@
 #include "ui/drawing/timeline_view.h"
 
 #include "ui/drawing/theme.h"
-#include "ui/drawing/timeline_measure.h"
 
 #include <QAccessible>
 #include <QFontInfo>
@@ -115,7 +114,13 @@ double TimelineView::lanesWidth() const
 
 void TimelineView::measureNames()
 {
-    m_sizes = measured(m_timeline, m_words, font(), QFontInfo(font()).pixelSize(), viewport()->width());
+    m_names = nameWidths(m_timeline, m_words, font(), QFontInfo(font()).pixelSize());
+    fitNames();
+}
+
+void TimelineView::fitNames()
+{
+    m_sizes = sizesFor(m_names, QFontInfo(font()).pixelSize(), viewport()->width());
     setMinimumHeight(static_cast<int>(m_sizes.header + leastLanes * (m_sizes.lane + m_sizes.groupGap)));
 }
 
@@ -198,7 +203,7 @@ void TimelineView::resizeEvent(QResizeEvent* event)
     QAbstractScrollArea::resizeEvent(event);
     if (m_timeline.groups.empty())
         return;
-    measureNames();
+    fitNames();
     updateScrollBars();
     layOutNow();
     if (m_selected)

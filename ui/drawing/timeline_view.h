@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/quantity/sentence.h"
+#include "ui/drawing/timeline_measure.h"
 #include "ui/drawing/timeline_painter.h"
 #include "ui/drawing/timeline_words.h"
 
@@ -80,6 +81,7 @@ private:
     void pointAt(const std::optional<MarkPlace>& place);
     void tell();
     void measureNames();
+    void fitNames(); ///< into the width there is
     void updateScrollBars();
     void layOutNow();
     void ensureVisible(const MarkPlace& place);
@@ -96,6 +98,7 @@ private:
     const Theme& m_theme;
     TimelineWords m_words;
     Timeline m_timeline;
+    NameWidths m_names;
     TimelineSizes m_sizes;
     TimelineGeometry m_geometry;
     double m_zoom = 1; ///< 1 shows all years

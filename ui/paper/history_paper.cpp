@@ -117,8 +117,8 @@ public:
         const double width = m_area.width() / screenScale;
         const double legend = legendHeight(m_timeline, m_input.speaker, width);
         const double height = (m_area.bottom() - footer - legendGap - top) / screenScale - legend;
-        const TimelineSizes sizes
-            = measured(m_timeline, TimelineWords(m_input.speaker), labelFont(), labelPixels, width);
+        const TimelineSizes sizes = sizesFor(
+            nameWidths(m_timeline, TimelineWords(m_input.speaker), labelFont(), labelPixels), labelPixels, width);
         const auto pages = groupsByPage(m_timeline, sizes, height);
         for (const auto& groups : pages) {
             Timeline part = m_timeline;

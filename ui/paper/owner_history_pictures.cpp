@@ -41,7 +41,8 @@ std::shared_ptr<const LaidTimeline> laidOut(const Timeline& timeline, const Spea
         if (timeline.groups[group].foldable())
             folded.insert(group);
     }
-    const TimelineSizes sizes = measured(timeline, TimelineWords(speaker), labelFont(), labelPixels, pixels);
+    const TimelineSizes sizes
+        = sizesFor(nameWidths(timeline, TimelineWords(speaker), labelFont(), labelPixels), labelPixels, pixels);
     return std::make_shared<const LaidTimeline>(
         LaidTimeline{timeline, layOut(timeline, sizes, pixels, wholeSpan(timeline), folded),
                      legendHeight(timeline, speaker, pixels)});

@@ -31,8 +31,11 @@
 #include <QMenuBar>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QUndoStack>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace padside {
 
@@ -57,7 +60,6 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_work(new WorkLine)
 {
     setWindowTitle(tr("%1[*] – Padside").arg(QFileInfo(book.store().path()).fileName()));
-    makeWelcomePage();
     m_pages->addWidget(m_unitPage);
 
     auto* splitter = new QSplitter;
@@ -115,6 +117,7 @@ MainWindow::MainWindow(RecordBook& book, const Theme& theme, QWidget* parent)
     }
     connect(&m_book, &RecordBook::sitesChanged, this, &MainWindow::followUnits);
 
+    m_unitPage->putOff(); // until the window is on the screen
     m_units->selectFirst();
     if (m_units->isEmpty())
         showWelcome();
@@ -127,6 +130,13 @@ MainWindow::~MainWindow()
     // What is being typed is entered while all pages are whole: each of them shows what changed.
     if (QWidget* typing = focusWidget())
         typing->clearFocus();
+}
+
+void MainWindow::paintEvent(QPaintEvent* event)
+{
+    QMainWindow::paintEvent(event);
+    if (!std::exchange(m_begun, true))
+        QTimer::singleShot(0, m_unitPage, &UnitPage::begin); // after this frame
 }
 
 void MainWindow::giveRoom(int pageInFront)
@@ -212,6 +222,7 @@ void MainWindow::makeWelcomePage()
     connect(page, &WelcomePage::openFileRequested, this, &MainWindow::openFileRequested);
     m_welcomePage = page;
     m_pages->addWidget(m_welcomePage);
+    m_edit->follow(*m_welcomePage, stepsOfNoVisit());
 }
 
 EditMenu::Steps MainWindow::stepsOfNoVisit()
@@ -229,7 +240,6 @@ void MainWindow::makeMenus()
 
     m_edit = new EditMenu(this);
     m_edit->follow(*m_unitPage, stepsOfNoVisit());
-    m_edit->follow(*m_welcomePage, stepsOfNoVisit());
     m_edit->addSeparator();
     // Ctrl+comma everywhere: not every platform has a usual key for it.
     m_edit->addAction(tr("&Preferences…"), QKeySequence(Qt::CTRL | Qt::Key_Comma), this,

@@ -64,6 +64,9 @@ Q_SIGNALS:
     void preferencesRequested();
     void catalogueChanged(); ///< kept in the file; the window is to be made anew with it
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
 private:
     void makeMenus();
     [[nodiscard]] EditMenu::Steps stepsOfNoVisit();
@@ -95,6 +98,7 @@ private:
     SeasonPage* m_seasonPage = nullptr;
     FleetPage* m_fleetPage = nullptr;
     TrackPage* m_trackPage = nullptr;
+    bool m_begun = false; ///< the first frame is on the screen, or nearly
     bool m_paperOfSeason = false; ///< the paper shown came from the season page
     QWidget* m_welcomePage = nullptr;
     MessageLine* m_message;

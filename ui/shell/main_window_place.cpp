@@ -81,6 +81,8 @@ void MainWindow::followUnits()
 
 void MainWindow::showWelcome()
 {
+    if (m_welcomePage == nullptr) // most files never need it, and its long texts take time to lay out, shown or not
+        makeWelcomePage();
     m_units->hide(); // there is nothing to list yet
     m_pages->setCurrentWidget(m_welcomePage);
     m_welcomePage->setFocus();

@@ -240,10 +240,26 @@ bool UnitPage::read(UnitId unit)
     return well;
 }
 
+void UnitPage::putOff()
+{
+    m_putOff = true;
+    m_nothing->clear();
+}
+
+void UnitPage::begin()
+{
+    m_putOff = false;
+    m_nothing->setText(tr("No unit is shown."));
+    if (isVisible() && !m_unit.isNull()) // who comes here later names the unit
+        showUnit(m_unit);
+}
+
 void UnitPage::showUnit(UnitId unit)
 {
-    const bool another = unit != m_unit;
+    const bool another = unit != m_unit || !m_snapshot;
     m_unit = unit;
+    if (m_putOff)
+        return;
     if (!read(unit)) {
         m_snapshot.reset();
         m_nothing->setText(tr("This unit could not be read."));
@@ -271,6 +287,7 @@ void UnitPage::showSnapshot()
     const auto zone = m_findingModel->zoneAt(m_findings->currentIndex());
     const int findingsAt = m_findings->verticalScrollBar()->value();
     const int nextAt = m_next->verticalScrollBar()->value();
+    const bool nothingNext = m_nextModel->rowCount() == 0;
     const int rowsBefore = m_findingModel->rowCount();
     m_header->setSnapshot(*m_snapshot);
     m_actions->setSnapshot(*m_snapshot, !m_book.store().isReadOnly());
@@ -294,6 +311,8 @@ void UnitPage::showSnapshot()
     }
     m_findings->shareWidth();
     m_findings->verticalScrollBar()->setValue(findingsAt);
+    if (nothingNext) // nothing to keep; the list lays itself out when it has its size
+        return;
     m_next->doItemsLayout();
     m_next->verticalScrollBar()->setValue(nextAt);
 }

@@ -45,6 +45,11 @@ public:
     void showUnit(padside::UnitId unit);
     [[nodiscard]] UnitId unit() const { return m_unit; }
 
+    /// For a window that is about to open: reading and laying out a unit takes longer than all the rest of it, so until
+    /// begin() the page only notes which unit it is to show.
+    void putOff();
+    void begin();
+
 Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
@@ -70,6 +75,7 @@ private:
     RecordBook& m_book;
     const Theme& m_theme;
     UnitId m_unit;
+    bool m_putOff = false;
     UnitSnapshotPtr m_snapshot;
 
     QStackedLayout* m_stack;
