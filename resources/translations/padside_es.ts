@@ -10047,10 +10047,6 @@
         <translation>En uso, años</translation>
     </message>
     <message>
-        <source>In use, years in grades 1 to 4</source>
-        <translation>En uso, años en los grados 1 a 4</translation>
-    </message>
-    <message>
         <source>In use since</source>
         <translation>En uso desde</translation>
     </message>
@@ -10059,12 +10055,12 @@
         <translation>Aprendido, años</translation>
     </message>
     <message>
-        <source>Learned, years in grades 1 to 4</source>
-        <translation>Aprendido, años en los grados 1 a 4</translation>
-    </message>
-    <message>
         <source>The day on which what is in use was learned; ours where there is none</source>
         <translation>El día en que se aprendió lo que está en uso; donde no hay, es lo nuestro</translation>
+    </message>
+    <message>
+        <source>in grades 1 to 4</source>
+        <translation>en los grados 1 a 4</translation>
     </message>
 </context>
 <context>

@@ -147,9 +147,8 @@ QVariant RatesModel::headerData(int section, Qt::Orientation orientation, int ro
     if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
     const std::array<QString, columns> names{
-        tr("Part"),         tr("Ours, years"),    tr("In use, years"), tr("In use, years in grades 1 to 4"),
-        tr("In use since"), tr("Learned, years"), tr("Between"),       tr("Learned, years in grades 1 to 4"),
-        tr("Your records"), tr("From records")};
+        tr("Part"),           tr("Ours, years"), tr("In use, years"),    tr("in grades 1 to 4"), tr("In use since"),
+        tr("Learned, years"), tr("Between"),     tr("in grades 1 to 4"), tr("Your records"),     tr("From records")};
     const std::array<QString, columns> meanings{
         tr("The kind of part; dirt on its zones is learned by itself"),
         tr("Years from sound to spent of the middle one of many, as we assume"),
