@@ -7,6 +7,7 @@
 #include "core/store/forecast_book.h"
 #include "core/store/record_reader.h"
 #include "core/store/site_book.h"
+#include "core/track/track_record.h"
 #include "core/track/track_words.h"
 
 #include <CLI/CLI.hpp>
@@ -18,25 +19,25 @@ namespace {
 
 using TrackRow = nlohmann::ordered_json;
 
-const std::vector<std::string> trackKeys{"of",          "horizon_months", "from",          "to",
-                                         "settled",     "zones",          "spent",         "expected",
-                                         "waiting",     "untold",         "mean_forecast", "observed",
-                                         "low",         "high",           "brier",         "brier_of_base",
-                                         "brier_skill", "log_score",      "log_of_base",   "log_skill",
-                                         "base_rate",   "standard_error", "deviation",     "unit",
-                                         "said_on",     "chance",         "told_on",       "says"};
+const std::vector<std::string> trackKeys{"of",          "forecasts", "verdict",       "horizon_months", "from",
+                                         "to",          "settled",   "zones",         "spent",          "expected",
+                                         "waiting",     "untold",    "mean_forecast", "observed",       "low",
+                                         "high",        "brier",     "brier_of_base", "brier_skill",    "log_score",
+                                         "log_of_base", "log_skill", "base_rate",     "standard_error", "deviation",
+                                         "unit",        "said_on",   "chance",        "told_on",        "says"};
 
 TrackRow numberOrNull(const std::optional<double>& number)
 {
     return number ? TrackRow(*number) : TrackRow(nullptr);
 }
 
-TrackRow emptyRow(const std::string& of)
+TrackRow emptyRow(const std::string& of, ForecastSet forecasts)
 {
     TrackRow row;
     for (const std::string& key : trackKeys)
         row[key] = nullptr;
     row["of"] = of;
+    row["forecasts"] = codeOf(forecasts);
     row["says"] = "";
     return row;
 }
@@ -62,24 +63,35 @@ void putScores(TrackRow& row, const Scores& scores)
     row["deviation"] = numberOrNull(scores.deviation);
 }
 
-TrackRow verdictRow(const TrackSummary& track)
+TrackRow verdictRow(const TrackVerdict& verdict, ForecastSet forecasts, const TrackFigures& track)
 {
-    TrackRow row = emptyRow("verdict");
-    if (track.verdict.horizon)
-        row["horizon_months"] = horizonMonths[*track.verdict.horizon];
+    TrackRow row = emptyRow("verdict", forecasts);
+    row["verdict"] = codeOf(verdict.kind);
+    if (verdict.horizon)
+        row["horizon_months"] = horizonMonths[*verdict.horizon];
     if (track.keptSince)
         row["said_on"] = isoText(*track.keptSince);
-    std::string says = say(track.verdict.sentence);
-    for (const Sentence& reason : track.verdict.reasons)
-        says += ' ' + say(reason);
-    row["says"] = says;
+    row["says"] = say(verdict.sentence);
     return row;
 }
 
-void addHorizons(const TrackSummary& track, std::vector<TrackRow>& rows)
+void addVerdicts(const TrackSummary& track, std::vector<TrackRow>& rows)
+{
+    TrackRow& row = rows.emplace_back(verdictRow(track.verdict, track.judged(), track.of(track.judged())));
+    std::string says = row["says"];
+    for (const auto* more : {&track.beside, &track.verdict.reasons}) {
+        for (const Sentence& sentence : *more)
+            says += ' ' + say(sentence);
+    }
+    row["says"] = says;
+    if (track.learning)
+        rows.push_back(verdictRow(track.learning->verdictBefore, ForecastSet::before, track.learning->before));
+}
+
+void addHorizons(const TrackFigures& track, ForecastSet forecasts, std::vector<TrackRow>& rows)
 {
     for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
-        TrackRow row = emptyRow("horizon");
+        TrackRow row = emptyRow("horizon", forecasts);
         row["horizon_months"] = horizonMonths[horizon];
         putScores(row, track.horizons[horizon]);
         row["says"] = "within " + horizonWord(horizon).english;
@@ -87,7 +99,7 @@ void addHorizons(const TrackSummary& track, std::vector<TrackRow>& rows)
     }
 }
 
-void addTenths(const TrackSummary& track, std::vector<TrackRow>& rows)
+void addTenths(const TrackFigures& track, ForecastSet forecasts, std::vector<TrackRow>& rows)
 {
     for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
         const auto& lines = track.horizons[horizon].reliability;
@@ -95,7 +107,7 @@ void addTenths(const TrackSummary& track, std::vector<TrackRow>& rows)
             const ReliabilityLine& line = lines[tenth];
             if (line.count == 0)
                 continue;
-            TrackRow row = emptyRow("tenth");
+            TrackRow row = emptyRow("tenth", forecasts);
             row["horizon_months"] = horizonMonths[horizon];
             row["from"] = static_cast<double>(tenth) / 10;
             row["to"] = static_cast<double>(tenth + 1) / 10;
@@ -114,16 +126,16 @@ void addTenths(const TrackSummary& track, std::vector<TrackRow>& rows)
     }
 }
 
-void addRanges(const TrackSummary& track, std::vector<TrackRow>& rows)
+void addRanges(const TrackFigures& track, ForecastSet forecasts, std::vector<TrackRow>& rows)
 {
     for (const RangeEnd& end : track.ends) {
-        TrackRow row = emptyRow("range-end");
+        TrackRow row = emptyRow("range-end", forecasts);
         row["chance"] = end.chance;
         putScores(row, end.scores);
         row["says"] = say({"spent by the day said with a chance of {0}", {Chance{end.chance}}});
         rows.push_back(std::move(row));
     }
-    TrackRow row = emptyRow("range");
+    TrackRow row = emptyRow("range", forecasts);
     row["settled"] = track.range.settled();
     row["spent"] = track.range.inside;
     row["expected"] = 0.8 * static_cast<double>(track.range.settled());
@@ -134,10 +146,10 @@ void addRanges(const TrackSummary& track, std::vector<TrackRow>& rows)
     rows.push_back(std::move(row));
 }
 
-void addMisses(const TrackSummary& track, std::vector<TrackRow>& rows)
+void addMisses(const TrackFigures& track, ForecastSet forecasts, std::vector<TrackRow>& rows)
 {
     for (const Miss& miss : track.misses) {
-        TrackRow row = emptyRow("miss");
+        TrackRow row = emptyRow("miss", forecasts);
         row["horizon_months"] = horizonMonths[miss.horizon];
         row["unit"] = miss.tag;
         row["said_on"] = isoText(miss.on);
@@ -147,6 +159,16 @@ void addMisses(const TrackSummary& track, std::vector<TrackRow>& rows)
         row["says"] = miss.tag + ": " + say(miss.sentence);
         rows.push_back(std::move(row));
     }
+}
+
+/// Those there is something to tell of.
+std::vector<ForecastSet> setsOf(const TrackSummary& track)
+{
+    if (track.all.forecasts == 0)
+        return {};
+    if (!track.learning)
+        return {ForecastSet::all};
+    return {ForecastSet::all, ForecastSet::inUse, ForecastSet::before};
 }
 
 /// Figures as a table shows them.
@@ -174,6 +196,7 @@ int printTrack(const AskedOfFile& words, const CommandSurroundings& surroundings
     const TrackSummary track = record.summary(TrackLimits::of(catalogue));
 
     Answer answer{{{"of", "OF"},
+                   {"forecasts", "FORECASTS"},
                    {"horizon_months", "MONTHS"},
                    {"settled", "SETTLED"},
                    {"spent", "SPENT"},
@@ -184,12 +207,13 @@ int printTrack(const AskedOfFile& words, const CommandSurroundings& surroundings
                   trackKeys,
                   {},
                   ""};
-    answer.rows.push_back(verdictRow(track));
-    if (track.forecasts > 0) {
-        addHorizons(track, answer.rows);
-        addTenths(track, answer.rows);
-        addRanges(track, answer.rows);
-        addMisses(track, answer.rows);
+    addVerdicts(track, answer.rows);
+    for (const ForecastSet set : setsOf(track)) {
+        const TrackFigures& figures = track.of(set);
+        addHorizons(figures, set, answer.rows);
+        addTenths(figures, set, answer.rows);
+        addRanges(figures, set, answer.rows);
+        addMisses(figures, set, answer.rows);
     }
     if (words.form == AnswerForm::table) {
         for (TrackRow& row : answer.rows)

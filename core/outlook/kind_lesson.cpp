@@ -48,7 +48,7 @@ void takeLearnt(KindLesson& lesson, const LearntRates& learnt, std::size_t zones
 }
 
 /// The lives of a kind without and with what was learned before.
-KindLesson lessonOf(const PartKind& kind, bool soils, const OutlookFigures& figures, const OutlookModel& priors,
+KindLesson lessonOf(const PartKind& kind, bool soils, const Catalogue& catalogue, const OutlookModel& priors,
                     const OutlookModel& used)
 {
     KindLesson lesson;
@@ -57,26 +57,34 @@ KindLesson lessonOf(const PartKind& kind, bool soils, const OutlookFigures& figu
     const std::size_t zones = zonesOfLife(kind, soils);
     lesson.prior = lifeInYears(priors.ratesOf(kind.code, soils), zones, priors.pace());
     lesson.inUse = lifeInYears(used.ratesOf(kind.code, soils), zones, used.pace());
-    if (const auto own = figures.kinds.find(kind.code); own != figures.kinds.end())
-        lesson.learntOn = soils ? own->second.soilingLearntOn : own->second.learntOn;
+    lesson.learntOn = lifeLearntOn(catalogue, kind.code, soils);
     return lesson;
 }
 
 } // namespace
 
+std::optional<Date> lifeLearntOn(const Catalogue& catalogue, const std::string& partKind, bool soils)
+{
+    const auto& kinds = catalogue.outlook().kinds;
+    const auto own = kinds.find(partKind);
+    if (own == kinds.end())
+        return std::nullopt;
+    return soils ? own->second.soilingLearntOn : own->second.learntOn;
+}
+
 std::vector<KindLesson> kindLessons(std::span<const LearntKind> learnt, const Catalogue& catalogue,
                                     const OutlookModel& priors, const OutlookModel& used)
 {
     std::vector<KindLesson> lessons;
-    const OutlookFigures& figures = catalogue.outlook();
+    const double learningSigma = catalogue.outlook().learningSigma;
     for (const LearntKind& of : learnt) {
         const PartKind* kind = catalogue.partKind(of.partKind);
         if (kind == nullptr)
             continue;
-        KindLesson& lesson = lessons.emplace_back(lessonOf(*kind, of.soils, figures, priors, used));
+        KindLesson& lesson = lessons.emplace_back(lessonOf(*kind, of.soils, catalogue, priors, used));
         lesson.zonesMet = of.zonesMet;
         if (of.learnt)
-            takeLearnt(lesson, *of.learnt, zonesOfLife(*kind, of.soils), figures.learningSigma, priors.pace());
+            takeLearnt(lesson, *of.learnt, zonesOfLife(*kind, of.soils), learningSigma, priors.pace());
         else
             lesson.failure = of.learnt.error().what;
     }
@@ -85,7 +93,7 @@ std::vector<KindLesson> kindLessons(std::span<const LearntKind> learnt, const Ca
             const auto isIt = [&](const KindLesson& one) { return one.partKind == kind.code && one.soils == soils; };
             if (std::ranges::any_of(lessons, isIt))
                 continue;
-            KindLesson lesson = lessonOf(kind, soils, figures, priors, used);
+            KindLesson lesson = lessonOf(kind, soils, catalogue, priors, used);
             if (lesson.learntOn)
                 lessons.push_back(std::move(lesson));
         }

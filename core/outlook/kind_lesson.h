@@ -37,6 +37,10 @@ struct KindLesson
     std::optional<Sentence> failure; ///< why nothing was learned
 };
 
+/// The day on which the life in use of this part kind (of its zones that get dirty, if `soils`) was learned from the
+/// person's own records; empty where ours is in use.
+[[nodiscard]] std::optional<Date> lifeLearntOn(const Catalogue& catalogue, const std::string& partKind, bool soils);
+
 /// Puts what was learned into the words of practice, kinds of the catalogue only; behind them those that use figures
 /// learned before though there is nothing to learn now. `priors` is the model without learned figures, `used` the one
 /// forecasts rest on. The error of a life is put together from those of

@@ -114,6 +114,7 @@ std::vector<HeldForecast> holdForecasts(const UnitRecord& record, std::span<cons
         held.forecast = forecast;
         held.partId = trail->second->partId;
         held.partKind = trail->second->partKind;
+        held.soils = trail->second->soils;
         held.today = today;
         const auto out = removed.find(held.partId);
         held.endedOn = earlier(out != removed.end() ? std::optional(out->second) : std::nullopt,

@@ -27,6 +27,7 @@ struct HeldForecast
     KeptForecast forecast;
     PartId partId;
     std::string partKind;
+    bool soils = false; ///< the zone gets dirty rather than decays
     std::optional<Date> notSpentOn; ///< the last day it was seen and not spent; empty: not seen since
     std::optional<Date> spentOn; ///< the first day it was found spent
     std::optional<Grade> lastGrade; ///< found that last time

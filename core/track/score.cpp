@@ -17,6 +17,36 @@ double surprise(double chance)
 
 } // namespace
 
+void BrierDifference::settle(double square, bool spent)
+{
+    m_zone[0] += square;
+    m_zone[1] += 1;
+    m_zone[2] += spent ? 1 : 0;
+}
+
+void BrierDifference::nextZone()
+{
+    for (std::size_t i = 0; i < m_zone.size(); ++i) {
+        for (std::size_t j = 0; j < m_zone.size(); ++j)
+            m_products[i][j] += m_zone[i] * m_zone[j];
+    }
+    m_zone = {};
+}
+
+double BrierDifference::inErrors(double base, double mean, double settled) const
+{
+    BrierDifference whole = *this;
+    whole.nextZone();
+    // Of a zone with n forecasts, k of them spent: sum (p - o)² - sum (b - o)² - n d = S - n (b² + d) - k (1 - 2 b).
+    const Three factors{1, -(base * base + mean), -(1 - 2 * base)};
+    double variance = 0;
+    for (std::size_t i = 0; i < factors.size(); ++i) {
+        for (std::size_t j = 0; j < factors.size(); ++j)
+            variance += factors[i] * factors[j] * whole.m_products[i][j];
+    }
+    return variance > 0 ? mean * settled / std::sqrt(variance) : 0;
+}
+
 void ScoreSheet::settle(double chance, bool spent)
 {
     const double came = spent ? 1 : 0;
@@ -27,16 +57,16 @@ void ScoreSheet::settle(double chance, bool spent)
     m_logs += surprise(spent ? chance : 1 - chance);
     m_variance += chance * (1 - chance);
     m_ofZone += came - chance;
-    m_zoneCounts = true;
+    m_difference.settle((chance - came) * (chance - came), spent);
     m_reliability.add(chance, spent);
 }
 
 void ScoreSheet::nextZone()
 {
     m_zoneSquares += m_ofZone * m_ofZone;
-    m_zones += m_zoneCounts ? 1 : 0;
+    m_zones += m_difference.zoneCounts() ? 1U : 0U;
     m_ofZone = 0;
-    m_zoneCounts = false;
+    m_difference.nextZone();
 }
 
 Scores ScoreSheet::scores() const
@@ -44,7 +74,7 @@ Scores ScoreSheet::scores() const
     Scores scores;
     scores.settled = m_settled;
     scores.spent = m_spent;
-    scores.zones = m_zones + (m_zoneCounts ? 1 : 0);
+    scores.zones = m_zones + (m_difference.zoneCounts() ? 1U : 0U);
     scores.waiting = m_waiting;
     scores.untold = m_untold;
     scores.reliability = m_reliability.lines();
@@ -61,6 +91,7 @@ Scores ScoreSheet::scores() const
         scores.baseLog = scores.base * surprise(scores.base) + (1 - scores.base) * surprise(1 - scores.base);
         scores.brierSkill = 1 - scores.brier / scores.baseBrier;
         scores.logSkill = 1 - scores.logScore / scores.baseLog;
+        scores.brierExcess = m_difference.inErrors(scores.base, scores.brier - scores.baseBrier, settled);
     }
     scores.standardError = std::sqrt(std::max(m_variance, m_zoneSquares + m_ofZone * m_ofZone));
     const double off = static_cast<double>(m_spent) - m_expected;

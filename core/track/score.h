@@ -28,10 +28,32 @@ struct Scores
     double baseLog = 0;
     std::optional<double> brierSkill; ///< 1 - brier / baseBrier; empty where all or none came to pass
     std::optional<double> logSkill;
+    /// (brier - baseBrier) / the standard error of that difference, zones as clusters; empty as brierSkill.
+    std::optional<double> brierExcess;
     double standardError = 0; ///< of `spent` around `expected`, see ScoreSheet
     std::optional<double> deviation; ///< (spent - expected) / standardError; empty without settled forecasts
     BrierParts parts;
     std::array<ReliabilityLine, reliabilityTenths> reliability{};
+};
+
+/// By how much the Brier score lies above that of the base rate, and how far that may be chance. The base rate is known
+/// only at the end, so what is kept are sums over zones of products of three things.
+class BrierDifference
+{
+public:
+    void settle(double square, bool spent);
+    void nextZone();
+    [[nodiscard]] bool zoneCounts() const { return m_zone[1] > 0; } ///< the one at hand has a settled forecast
+
+    /// `mean` (of the difference, over `settled` forecasts) in its standard errors; 0 where it is the same in every
+    /// zone.
+    [[nodiscard]] double inErrors(double base, double mean, double settled) const;
+
+private:
+    using Three = std::array<double, 3>; ///< squares of chance less what came, forecasts, found spent
+
+    Three m_zone{};
+    std::array<Three, 3> m_products{};
 };
 
 /// Adds up the forecasts of one horizon, zone by zone.
@@ -61,7 +83,7 @@ private:
     double m_variance = 0;
     double m_zoneSquares = 0;
     double m_ofZone = 0; ///< came less said, of the zone at hand
-    bool m_zoneCounts = false;
+    BrierDifference m_difference;
     ReliabilityTable m_reliability;
 };
 

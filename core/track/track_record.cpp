@@ -3,7 +3,7 @@
 
 #include "core/track/track_record.h"
 
-#include "core/track/track_words.h"
+#include "core/outlook/kind_lesson.h"
 
 #include <algorithm>
 #include <tuple>
@@ -13,67 +13,43 @@ namespace padside {
 
 namespace {
 
-constexpr std::array<double, 3> rangeChances{0.1, 0.5, 0.9};
-constexpr double wrongWay = 0.5; ///< misses are larger than this
+using ZoneForecasts = std::span<const HeldForecast>; ///< in the order of their days
 
-void enter(ScoreSheet& sheet, double chance, Outcome outcome)
+/// When the life in use was learned, if that was by `today`.
+std::optional<Date> learntBy(Date today, const HeldForecast& held, const Catalogue& catalogue)
 {
-    switch (outcome) {
-    case Outcome::waiting:
-        return sheet.wait();
-    case Outcome::untold:
-        return sheet.leaveUntold();
-    case Outcome::spent:
-    case Outcome::notSpent:
-        return sheet.settle(chance, outcome == Outcome::spent);
-    }
+    const auto on = lifeLearntOn(catalogue, held.partKind, held.soils);
+    return on && *on <= today ? on : std::nullopt;
 }
 
-/// The worst a forecast was wrong. What was found early need not wait for its day here.
-std::optional<Miss> missOf(const HeldForecast& held)
+std::size_t countBefore(std::optional<Date> learntOn, ZoneForecasts zone)
 {
-    std::optional<Miss> worst;
-    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
-        const Date day = held.dayOf(horizon);
-        const bool spent = held.spentOn && *held.spentOn <= day;
-        if (!spent && !(held.notSpentOn && *held.notSpentOn >= day))
-            continue;
-        Miss miss;
-        miss.unitId = held.forecast.unitId;
-        miss.partId = held.partId;
-        miss.zoneId = held.forecast.zoneId;
-        miss.on = held.forecast.on;
-        miss.horizon = horizon;
-        miss.chance = held.forecast.chances[horizon];
-        miss.spent = spent;
-        miss.toldOn = spent ? *held.spentOn : *held.notSpentOn;
-        if (!worst || miss.size() > worst->size())
-            worst = miss;
-    }
-    return worst;
-}
-
-bool isLarger(const Miss& one, const Miss& other)
-{
-    return std::tuple(-one.size(), one.on, one.tag, one.zoneId)
-        < std::tuple(-other.size(), other.on, other.tag, other.zoneId);
-}
-
-void keepEarliest(std::optional<Date>& kept, Date day)
-{
-    kept = kept ? std::min(*kept, day) : day;
+    if (!learntOn)
+        return 0;
+    return static_cast<std::size_t>(
+        std::ranges::count_if(zone, [&](const HeldForecast& held) { return held.forecast.on < *learntOn; }));
 }
 
 } // namespace
 
-TrackLimits TrackLimits::of(const Catalogue& catalogue)
+const TrackFigures& TrackSummary::of(ForecastSet set) const
 {
-    return {catalogue.assumption("track-least-settled"), catalogue.assumption("track-least-zones"),
-            catalogue.assumption("track-most-errors")};
+    static const TrackFigures none;
+    switch (set) {
+    case ForecastSet::all:
+        break;
+    case ForecastSet::inUse:
+        return learning ? learning->inUse : all;
+    case ForecastSet::before:
+        return learning ? learning->before : none;
+    }
+    return all;
 }
 
 TrackRecord::TrackRecord(std::size_t mostMisses)
-    : m_mostMisses(mostMisses)
+    : m_all(mostMisses)
+    , m_inUse(mostMisses)
+    , m_before(mostMisses)
 {
 }
 
@@ -88,95 +64,40 @@ void TrackRecord::add(const UnitRecord& record, std::span<const KeptForecast> fo
         std::size_t end = begin;
         while (end < held.size() && held[end].forecast.zoneId == held[begin].forecast.zoneId)
             ++end;
-        const auto zone = std::span<const HeldForecast>(held).subspan(begin, end - begin);
-        addZone(zone);
-        noteMiss(zone, record, catalogue);
+        const auto zone = ZoneForecasts(held).subspan(begin, end - begin);
+        const auto learntOn = learntBy(today, zone.front(), catalogue);
+        const std::size_t before = countBefore(learntOn, zone);
+        m_all.addZone(zone, record, catalogue);
+        m_before.addZone(zone.first(before), record, catalogue);
+        m_inUse.addZone(zone.subspan(before), record, catalogue);
+        if (!learntOn)
+            m_someNeverLearnt = true;
+        else if (before > 0)
+            noteLearning(*learntOn);
         begin = end;
     }
 }
 
-void TrackRecord::addZone(std::span<const HeldForecast> zone)
+void TrackRecord::noteLearning(Date on)
 {
-    for (const HeldForecast& held : zone) {
-        ++m_forecasts;
-        keepEarliest(m_keptSince, held.forecast.on);
-        for (std::size_t horizon = 0; horizon < horizonCount; ++horizon) {
-            enter(m_horizons[horizon], held.forecast.chances[horizon], held.at(horizon));
-            if (held.dayOf(horizon) > held.today)
-                keepEarliest(m_nextDue, held.dayOf(horizon));
-        }
-        addRange(held);
-    }
-    for (ScoreSheet& sheet : m_horizons)
-        sheet.nextZone();
-    for (ScoreSheet& sheet : m_ends)
-        sheet.nextZone();
-}
-
-void TrackRecord::addRange(const HeldForecast& held)
-{
-    const KeptForecast& forecast = held.forecast;
-    const std::array ends{forecast.dates.early, forecast.dates.middle, forecast.dates.late};
-    for (std::size_t end = 0; end < ends.size(); ++end)
-        enter(m_ends[end], rangeChances[end], ends[end] ? held.by(*ends[end]) : Outcome::waiting);
-
-    switch (forecast.dates.late ? held.by(*forecast.dates.late) : Outcome::waiting) {
-    case Outcome::waiting:
-        ++m_range.waiting;
-        return;
-    case Outcome::untold:
-        ++m_range.untold;
-        return;
-    case Outcome::notSpent:
-        ++m_range.after;
-        return;
-    case Outcome::spent:
-        if (*held.spentOn <= *forecast.dates.early)
-            ++m_range.before;
-        else if (held.notSpentOn.value_or(forecast.on) >= *forecast.dates.early)
-            ++m_range.inside;
-        else
-            ++m_range.untold;
-        return;
-    }
-}
-
-void TrackRecord::noteMiss(std::span<const HeldForecast> zone, const UnitRecord& record, const Catalogue& catalogue)
-{
-    std::optional<Miss> worst;
-    const HeldForecast* of = nullptr;
-    for (const HeldForecast& held : zone) {
-        auto miss = missOf(held);
-        if (miss && (!worst || miss->size() > worst->size())) {
-            worst = std::move(miss);
-            of = &held;
-        }
-    }
-    if (!worst || worst->size() <= wrongWay)
-        return;
-    worst->tag = record.unit.tag;
-    const auto place = std::ranges::upper_bound(m_misses, *worst, isLarger);
-    if (place == m_misses.end() && m_misses.size() >= m_mostMisses)
-        return;
-    worst->sentence = missSentence(*worst, *of, record, catalogue);
-    m_misses.insert(place, *std::move(worst));
-    if (m_misses.size() > m_mostMisses)
-        m_misses.pop_back();
+    m_firstLearntOn = std::min(m_firstLearntOn.value_or(on), on);
+    m_lastLearntOn = std::max(m_lastLearntOn.value_or(on), on);
 }
 
 TrackSummary TrackRecord::summary(const TrackLimits& limits) const
 {
     TrackSummary summary;
-    summary.forecasts = m_forecasts;
-    summary.keptSince = m_keptSince;
-    summary.nextDue = m_nextDue;
-    for (std::size_t horizon = 0; horizon < horizonCount; ++horizon)
-        summary.horizons[horizon] = m_horizons[horizon].scores();
-    for (std::size_t end = 0; end < rangeChances.size(); ++end)
-        summary.ends[end] = {rangeChances[end], m_ends[end].scores()};
-    summary.range = m_range;
-    summary.misses = m_misses;
-    summary.verdict = trackVerdict(summary, limits);
+    summary.all = m_all.figures();
+    if (!m_firstLearntOn) {
+        summary.verdict = trackVerdict(summary.all, limits);
+        return summary;
+    }
+    SinceLearning learning{*m_firstLearntOn,  *m_lastLearntOn,    m_someNeverLearnt,
+                           m_inUse.figures(), m_before.figures(), {}};
+    learning.verdictBefore = verdictBefore(learning.before, limits);
+    summary.verdict = verdictOfLivesInUse(learning.inUse, limits);
+    summary.beside = learning.told(summary.verdict);
+    summary.learning = std::move(learning);
     return summary;
 }
 

@@ -7505,6 +7505,78 @@
         <source>{0}{1}, {2}: {3} within {4} was said on {5}; still {8} {9} on {6}, after {7} months.</source>
         <translation>{0}{1}, {2}: {3} en {4} se dijo el {5}; aún {8} {9} el {6}, a los {7} meses.</translation>
     </message>
+    <message>
+        <source>This rests on the forecasts made with the lives in use now: those since {0}, when they were learned from your records.</source>
+        <translation>Se apoya en los pronósticos hechos con las vidas útiles ahora en uso: los posteriores al {0}, cuando se aprendieron de sus registros.</translation>
+    </message>
+    <message>
+        <source>They were learned from your records on {0}.</source>
+        <translation>Se aprendieron de sus registros el {0}.</translation>
+    </message>
+    <message>
+        <source>This rests on the forecasts made with the lives in use now: those since they were learned from your records, part kind by part kind from {0} to {1}.</source>
+        <translation>Se apoya en los pronósticos hechos con las vidas útiles ahora en uso: los posteriores a que se aprendieran de sus registros, tipo de pieza por tipo de pieza, del {0} al {1}.</translation>
+    </message>
+    <message>
+        <source>They were learned from your records, part kind by part kind from {0} to {1}.</source>
+        <translation>Se aprendieron de sus registros, tipo de pieza por tipo de pieza, del {0} al {1}.</translation>
+    </message>
+    <message>
+        <source>Part kinds whose lives were not learned count with all their forecasts.</source>
+        <translation>Los tipos de pieza cuya vida útil no se aprendió cuentan con todos sus pronósticos.</translation>
+    </message>
+    <message>
+        <source>Which lives an old forecast was made with is told by its day alone.</source>
+        <translation>Con qué vidas útiles se hizo un pronóstico antiguo solo se sabe por su fecha.</translation>
+    </message>
+    <message>
+        <source>all forecasts</source>
+        <translation>todos los pronósticos</translation>
+    </message>
+    <message>
+        <source>made with the lives in use now</source>
+        <translation>hechos con las vidas útiles ahora en uso</translation>
+    </message>
+    <message>
+        <source>made before these were learned</source>
+        <translation>hechos antes de aprenderlas</translation>
+    </message>
+    <message>
+        <source>Nothing can be said yet of the lives in use now: the next visit that is closed keeps the first forecasts made with them.</source>
+        <translation>Aún no se puede decir nada de las vidas útiles ahora en uso: la próxima visita que se cierre guarda los primeros pronósticos hechos con ellas.</translation>
+    </message>
+    <message>
+        <source>Nothing can be said yet of the lives in use now: the next forecasts made with them come due on {0}; the first visit after that settles them.</source>
+        <translation>Aún no se puede decir nada de las vidas útiles ahora en uso: los próximos pronósticos hechos con ellas vencen el {0}; la primera visita posterior los resuelve.</translation>
+    </message>
+    <message>
+        <source>Too few to say of the lives in use now: {0} forecasts about {1} zones made with them have been settled by later visits; at least {2} about {3} zones are needed.</source>
+        <translation>Muy pocos para juzgar las vidas útiles ahora en uso: las visitas posteriores han resuelto {0} pronósticos hechos con ellas, sobre {1} zonas; hacen falta al menos {2} sobre {3} zonas.</translation>
+    </message>
+    <message>
+        <source>Of the forecasts made before that, too few have been settled to say how good they were.</source>
+        <translation>De los pronósticos hechos antes se han resuelto demasiado pocos para decir si eran buenos.</translation>
+    </message>
+    <message>
+        <source>Before that, forecasts were too gloomy: of {1} for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Antes los pronósticos eran demasiado pesimistas: de {1} para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Before that, forecasts were too hopeful: of {1} for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Antes los pronósticos eran demasiado optimistas: de {1} para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Before that, forecasts were right on the whole, but not better at telling which zones will be spent than the plain share: of {1} for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Antes los pronósticos acertaban en conjunto, pero no distinguían mejor que la simple proporción qué zonas se agotarían: de {1} para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>Before that, forecasts could be trusted: of {1} for {0}, {3} were expected to be found spent and {2} were.</source>
+        <translation>Antes los pronósticos eran de fiar: de {1} para {0}, se esperaba encontrar {3} agotados y fueron {2}.</translation>
+    </message>
+    <message>
+        <source>That the share did better may well be chance.</source>
+        <translation>Es posible que la proporción haya sido mejor por casualidad.</translation>
+    </message>
 </context>
 <context>
     <name>padside::AcknowledgeDialog</name>
@@ -8675,22 +8747,6 @@
         <translation>Esperados</translation>
     </message>
     <message>
-        <source>Brier</source>
-        <translation>Brier</translation>
-    </message>
-    <message>
-        <source>of share</source>
-        <translation>de la proporción</translation>
-    </message>
-    <message>
-        <source>Better</source>
-        <translation>Mejor</translation>
-    </message>
-    <message>
-        <source>Log</source>
-        <translation>Log</translation>
-    </message>
-    <message>
         <source>Waiting</source>
         <translation>En espera</translation>
     </message>
@@ -8753,6 +8809,22 @@
     <message>
         <source>far worse</source>
         <translation>mucho peor</translation>
+    </message>
+    <message>
+        <source>Brier score</source>
+        <translation>Brier</translation>
+    </message>
+    <message>
+        <source>of the share</source>
+        <translation>de la proporción</translation>
+    </message>
+    <message>
+        <source>better by</source>
+        <translation>mejor en</translation>
+    </message>
+    <message>
+        <source>Log score</source>
+        <translation>Logarítmica</translation>
     </message>
 </context>
 <context>
@@ -9935,28 +10007,8 @@
         <translation>Sus registros</translation>
     </message>
     <message>
-        <source>Ours</source>
-        <translation>Nuestro</translation>
-    </message>
-    <message>
-        <source>In use</source>
-        <translation>En uso</translation>
-    </message>
-    <message>
-        <source>Learned</source>
-        <translation>Aprendido</translation>
-    </message>
-    <message>
         <source>Between</source>
         <translation>Entre</translation>
-    </message>
-    <message>
-        <source>In use, grades 1 to 4</source>
-        <translation>En uso, grados 1 a 4</translation>
-    </message>
-    <message>
-        <source>Learned, grades 1 to 4</source>
-        <translation>Aprendido, grados 1 a 4</translation>
     </message>
     <message>
         <source>From records</source>
@@ -9998,6 +10050,30 @@
         <source>How much of what is known comes from your records; the rest is our assumption</source>
         <translation>Cuánto de lo que se sabe viene de sus registros; el resto es suposición nuestra</translation>
     </message>
+    <message>
+        <source>Ours, years</source>
+        <translation>Nuestro, años</translation>
+    </message>
+    <message>
+        <source>In use, years</source>
+        <translation>En uso, años</translation>
+    </message>
+    <message>
+        <source>in grades 1 to 4</source>
+        <translation>en los grados 1 a 4</translation>
+    </message>
+    <message>
+        <source>In use since</source>
+        <translation>En uso desde</translation>
+    </message>
+    <message>
+        <source>Learned, years</source>
+        <translation>Aprendido, años</translation>
+    </message>
+    <message>
+        <source>The day on which what is in use was learned; ours where there is none</source>
+        <translation>El día en que se aprendió lo que está en uso; donde no hay, es lo nuestro</translation>
+    </message>
 </context>
 <context>
     <name>padside::RatesPanel</name>
@@ -10006,16 +10082,8 @@
         <translation>Aprendiendo de sus registros</translation>
     </message>
     <message>
-        <source>&amp;Learn from these records</source>
-        <translation>Aprende&amp;r de estos registros</translation>
-    </message>
-    <message>
         <source>Choose &amp;all</source>
         <translation>Elegir &amp;todo</translation>
-    </message>
-    <message>
-        <source>&amp;Use what was learned for those chosen</source>
-        <translation>&amp;Usar lo aprendido en lo elegido</translation>
     </message>
     <message>
         <source>Put &amp;ours back for those chosen</source>
@@ -10056,6 +10124,14 @@
     <message>
         <source>Choose &amp;none</source>
         <translation>No elegir &amp;nada</translation>
+    </message>
+    <message>
+        <source>Learn from &amp;these records</source>
+        <translation>Aprende&amp;r de estos registros</translation>
+    </message>
+    <message>
+        <source>Use what was learned for those &amp;chosen</source>
+        <translation>Usar &amp;lo aprendido en lo elegido</translation>
     </message>
 </context>
 <context>
@@ -11129,22 +11205,6 @@
         <translation>Cuando se cierra una visita, Padside guarda lo que pronostica de cada zona: la probabilidad de que esté agotada en medio año, uno, dos y cinco años. Las visitas posteriores dicen si acertó; medio año después del primer cierre hay algo que ver aquí. No se inventa nada para visitas cerradas antes: los pronósticos que saben lo que vino no valen nada.</translation>
     </message>
     <message>
-        <source>Ranges of dates whose later end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent before, %5 were not spent yet; %6 can&apos;t be settled, because an end lies between two visits or the zone was renewed in time.</source>
-        <translation>Intervalos de fechas cuyo final ya pasó: %1 de %2 contenían el día (%3; lo justo es 80 %), %4 se agotaron antes, %5 aún no estaban agotados; %6 no se pueden resolver, porque un extremo cae entre dos visitas o la zona se renovó a tiempo.</translation>
-    </message>
-    <message>
-        <source>No range of dates is over yet: the later end of each is still to come.</source>
-        <translation>Ningún intervalo de fechas ha terminado: el final de cada uno está por venir.</translation>
-    </message>
-    <message>
-        <source>by the day of %1: %2 of %3 (%4)</source>
-        <translation>antes del día del %1: %2 de %3 (%4)</translation>
-    </message>
-    <message>
-        <source>Found spent, end by end: %1.</source>
-        <translation>Encontrados agotados, extremo por extremo: %1.</translation>
-    </message>
-    <message>
         <source>was said</source>
         <translation>se dijo</translation>
     </message>
@@ -11185,10 +11245,6 @@
         <translation>Lo dicho frente a lo ocurrido</translation>
     </message>
     <message>
-        <source>&amp;What was said, and what came, within</source>
-        <translation>&amp;Lo dicho y lo ocurrido, en</translation>
-    </message>
-    <message>
         <source>The largest misses; Enter opens the unit</source>
         <translation>Los mayores fallos; Intro abre la unidad</translation>
     </message>
@@ -11199,6 +11255,46 @@
     <message>
         <source>Largest &amp;misses (Enter or a double click opens the unit)</source>
         <translation>Mayores &amp;fallos (Intro o doble clic abre la unidad)</translation>
+    </message>
+    <message>
+        <source>Ranges of dates whose late end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent before, %5 were not spent yet; %6 can&apos;t be settled, because an end lies between two visits or the zone was renewed in time.</source>
+        <translation>Intervalos de fechas cuyo final ya pasó: %1 de %2 contenían el día (%3; lo justo es 80 %), %4 se agotaron antes, %5 aún no estaban agotados; %6 no se pueden resolver, porque un extremo cae entre dos visitas o la zona se renovó a tiempo.</translation>
+    </message>
+    <message>
+        <source>No range of dates is over yet: the late end of each is still to come.</source>
+        <translation>Ningún intervalo de fechas ha terminado: el final de cada uno está por venir.</translation>
+    </message>
+    <message>
+        <source>by the early end of the range</source>
+        <translation>antes del inicio del intervalo</translation>
+    </message>
+    <message>
+        <source>by its middle</source>
+        <translation>antes de su mitad</translation>
+    </message>
+    <message>
+        <source>by its late end</source>
+        <translation>antes de su final</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 (%4; %5 is right)</source>
+        <translation>%1, %2 de %3 (%4; lo justo es %5)</translation>
+    </message>
+    <message>
+        <source>Found spent %1.</source>
+        <translation>Encontrados agotados: %1.</translation>
+    </message>
+    <message>
+        <source>Forecasts shown below</source>
+        <translation>Pronósticos mostrados abajo</translation>
+    </message>
+    <message>
+        <source>Forecasts &amp;shown below:</source>
+        <translation>Pronó&amp;sticos mostrados abajo:</translation>
+    </message>
+    <message>
+        <source>What was sai&amp;d, and what came, within</source>
+        <translation>&amp;Lo dicho y lo ocurrido, en</translation>
     </message>
 </context>
 <context>

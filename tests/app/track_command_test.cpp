@@ -24,11 +24,12 @@ protected:
         EXPECT_EQ(said.exitCode, exitDone) << said.err;
         return json::parse(said.out);
     }
-    [[nodiscard]] static std::vector<json> rowsOf(const json& track, const std::string& of)
+    [[nodiscard]] static std::vector<json> rowsOf(const json& track, const std::string& of,
+                                                  const std::string& forecasts = "all")
     {
         std::vector<json> rows;
         for (const json& row : track) {
-            if (row.at("of") == of)
+            if (row.at("of") == of && row.at("forecasts") == forecasts)
                 rows.push_back(row);
         }
         return rows;
@@ -40,8 +41,8 @@ protected:
 TEST_F(TrackCommand, TheSampleHasAVerdictAndAScoreForEachHorizon)
 {
     const json all = track();
-    ASSERT_EQ(rowsOf(all, "verdict").size(), 1U);
-    EXPECT_FALSE(rowsOf(all, "verdict").front().at("says").get<std::string>().empty());
+    EXPECT_EQ(all.front().at("of"), "verdict");
+    EXPECT_FALSE(all.front().at("says").get<std::string>().empty());
     const auto horizons = rowsOf(all, "horizon");
     ASSERT_EQ(horizons.size(), 4U);
     for (const json& row : horizons) {
@@ -53,6 +54,44 @@ TEST_F(TrackCommand, TheSampleHasAVerdictAndAScoreForEachHorizon)
         EXPECT_NEAR(row.at("brier_skill").get<double>(),
                     1 - row.at("brier").get<double>() / row.at("brier_of_base").get<double>(), 1e-9);
     }
+}
+
+TEST_F(TrackCommand, TheVerdictIsOnTheForecastsMadeWithTheLivesInUse)
+{
+    const json all = track();
+    const auto inUse = rowsOf(all, "verdict", "in-use");
+    const auto before = rowsOf(all, "verdict", "before");
+    ASSERT_EQ(inUse.size(), 1U) << "the sample has learned lives";
+    ASSERT_EQ(before.size(), 1U);
+    EXPECT_TRUE(rowsOf(all, "verdict").empty()) << "none on all of them together";
+    EXPECT_EQ(inUse.front().at("verdict"), "trusted");
+    EXPECT_EQ(before.front().at("verdict"), "too-gloomy");
+    const auto saysOf = [](const json& row) { return row.at("says").get<std::string>(); };
+    EXPECT_NE(saysOf(inUse.front())
+                  .find("those since 2024-11-20, when they were learned from your records. " + saysOf(before.front())),
+              std::string::npos)
+        << saysOf(inUse.front());
+    const auto ofAll = rowsOf(all, "horizon");
+    const auto ofInUse = rowsOf(all, "horizon", "in-use");
+    const auto ofBefore = rowsOf(all, "horizon", "before");
+    ASSERT_EQ(ofInUse.size(), ofAll.size());
+    ASSERT_EQ(ofBefore.size(), ofAll.size());
+    for (std::size_t horizon = 0; horizon < ofAll.size(); ++horizon) {
+        for (const char* key : {"settled", "waiting", "untold"}) {
+            EXPECT_EQ(ofInUse[horizon].at(key).get<int>() + ofBefore[horizon].at(key).get<int>(),
+                      ofAll[horizon].at(key).get<int>())
+                << key;
+        }
+    }
+}
+
+TEST_F(TrackCommand, AsOfADayBeforeTheLivesWereLearnedAllForecastsAreJudgedTogether)
+{
+    const Said said = run({"track", file, "--as", "json", "--on", "2024-11-19"});
+    const json all = json::parse(said.out);
+    EXPECT_EQ(all.front().at("forecasts"), "all");
+    EXPECT_EQ(all.front().at("verdict"), "too-gloomy");
+    EXPECT_TRUE(rowsOf(all, "horizon", "in-use").empty());
 }
 
 TEST_F(TrackCommand, TheTenthsOfAHorizonHoldAllItsForecasts)
@@ -102,7 +141,7 @@ TEST_F(TrackCommand, AsATableAndAsCsvItBeginsWithTheVerdict)
     EXPECT_EQ(table.exitCode, exitDone);
     EXPECT_NE(table.out.find("verdict"), std::string::npos);
     const Said csv = run({"track", file, "--on", "2026-11-20", "--as", "csv"});
-    EXPECT_EQ(csv.out.rfind("of,horizon_months,", 0), 0U);
+    EXPECT_EQ(csv.out.rfind("of,forecasts,verdict,horizon_months,", 0), 0U);
 }
 
 TEST_F(TrackCommand, BeforeAnythingWasKeptItSaysSo)

@@ -97,15 +97,18 @@ TEST(SampleLessons, ForecastsRestOnOursBeforeTheirDayAndOnThemAfterwards)
 TEST(SampleLessons, WhatWasForetoldSinceComesTrueAboutAsOftenAsSaid)
 {
     TrackRecord track;
-    for (const UnitRecord& record : plainSample().records()) {
-        auto forecasts = plainSample().store->forecasts().of(record.unit.id);
-        std::erase_if(forecasts, [](const KeptForecast& one) { return one.on < learntOn(); });
-        track.add(record, forecasts, shipped(), SampleOptions{}.lastDay);
-    }
+    for (const UnitRecord& record : plainSample().records())
+        track.add(record, plainSample().store->forecasts().of(record.unit.id), townCatalogue(),
+                  SampleOptions{}.lastDay);
     const TrackLimits limits = TrackLimits::of(shipped());
     const TrackSummary summary = track.summary(limits);
+    EXPECT_EQ(summary.judged(), ForecastSet::inUse);
+    EXPECT_EQ(summary.verdict.kind, TrackVerdictKind::trusted) << say(summary.verdict.sentence);
+    ASSERT_TRUE(summary.learning);
+    EXPECT_EQ(summary.learning->verdictBefore.kind, TrackVerdictKind::tooGloomy) << "which is why they learned";
+    EXPECT_EQ(summary.learning->first, learntOn());
     for (const std::size_t horizon : {0U, 1U}) { // half a year, one year
-        const Scores& scores = summary.horizons[horizon];
+        const Scores& scores = summary.of(ForecastSet::inUse).horizons[horizon];
         EXPECT_GT(scores.settled, 400U);
         EXPECT_GT(scores.spent, 0U);
         EXPECT_LE(std::abs(scores.deviation.value()), limits.mostErrors)

@@ -17,6 +17,8 @@ constexpr double leastDot = 3; ///< radius in px
 constexpr double largestDot = 10;
 constexpr double lessBelow = 0.4; ///< where the word in the lower half stands: right of the diagonal there
 constexpr double barEnd = 4; ///< half the width of what closes a bar
+constexpr double mostWidth = 1.6; ///< times its height; wider, the diagonal says nothing any more
+constexpr double besideAxis = largestDot + 2; ///< from an axis to its numbers, which a dot on it must not cover
 
 QPointF placeOf(const QRectF& frame, double said, double came)
 {
@@ -25,12 +27,13 @@ QPointF placeOf(const QRectF& frame, double said, double came)
 
 QRectF frameIn(const QRectF& area, const ReliabilityPlot& plot, const QFontMetricsF& letters)
 {
-    const double left = letters.horizontalAdvance(plot.shown(1)) + 10;
+    const double left = letters.horizontalAdvance(plot.shown(1)) + besideAxis + 4;
     const double above = letters.height() + 8;
-    const double below = 2 * letters.height() + 10;
+    const double below = 2 * letters.height() + besideAxis + 7;
     const double right = letters.horizontalAdvance(plot.shown(1)) / 2 + 4;
-    const double side = std::max(40.0, std::min(area.width() - left - right, area.height() - above - below));
-    return {area.left() + left, area.top() + above, side, side};
+    const double width = std::max(40.0, area.width() - left - right);
+    const double height = std::max(40.0, std::min(width, area.height() - above - below));
+    return {area.left() + left, area.top() + above, std::min(width, mostWidth * height), height};
 }
 
 void paintGrid(QPainter& painter, const QRectF& frame, const ReliabilityPlot& plot, const Theme& theme)
@@ -44,14 +47,14 @@ void paintGrid(QPainter& painter, const QRectF& frame, const ReliabilityPlot& pl
         painter.setPen(theme.softInk);
         const QString text = plot.shown(share);
         const double width = letters.horizontalAdvance(text);
-        painter.drawText(placeOf(frame, share, 0) + QPointF(-width / 2, letters.ascent() + 3), text);
-        painter.drawText(placeOf(frame, 0, share) + QPointF(-width - 6, letters.ascent() / 2 - 1), text);
+        painter.drawText(placeOf(frame, share, 0) + QPointF(-width / 2, letters.ascent() + besideAxis), text);
+        painter.drawText(placeOf(frame, 0, share) + QPointF(-width - besideAxis, letters.ascent() / 2 - 1), text);
     }
     painter.setPen(theme.ink);
     painter.drawText(QPointF(frame.left(), frame.top() - letters.descent() - 4), plot.cameName);
     const double width = letters.horizontalAdvance(plot.saidName);
     painter.drawText(QPointF(std::max(frame.left(), frame.right() - width),
-                             frame.bottom() + letters.height() + letters.ascent() + 5),
+                             frame.bottom() + letters.height() + letters.ascent() + besideAxis + 2),
                      plot.saidName);
 }
 

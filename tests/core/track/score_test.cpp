@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 #include <map>
 #include <random>
+#include <vector>
 
 namespace padside {
 
@@ -105,6 +106,34 @@ TEST(ScoreSheet, ForecastsOfOneZoneAreNotTakenAsIndependent)
     EXPECT_NEAR(apart.scores().standardError, std::sqrt(100 * 0.3 * 0.7), 1e-12);
     EXPECT_NEAR(together.scores().standardError, 10 * std::sqrt(10 * 0.3 * 0.7), 1e-12) << "ten times the same";
     EXPECT_EQ(together.scores().zones, 10U);
+}
+
+TEST(ScoreSheet, HowFarTheBrierScoreLiesFromThatOfTheShareIsToldZoneByZone)
+{
+    struct Settled
+    {
+        double chance;
+        double came;
+    };
+    const std::vector<std::vector<Settled>> zones{
+        {{0.1, 0}, {0.3, 0}, {0.6, 1}}, {{0.7, 0}}, {{0.2, 0}, {0.2, 0}}, {{0.9, 1}, {0.4, 1}}, {{0.5, 0}}};
+    ScoreSheet sheet;
+    for (const auto& zone : zones) {
+        for (const Settled& one : zone)
+            sheet.settle(one.chance, one.came > 0.5);
+        sheet.nextZone();
+    }
+    const Scores scores = sheet.scores();
+    const double mean = scores.brier - scores.baseBrier;
+    double variance = 0;
+    for (const auto& zone : zones) {
+        double off = 0;
+        for (const auto& [chance, came] : zone)
+            off += (chance - came) * (chance - came) - (scores.base - came) * (scores.base - came) - mean;
+        variance += off * off;
+    }
+    EXPECT_NEAR(*scores.brierExcess, 9 * mean / std::sqrt(variance), 1e-12);
+    EXPECT_LT(*scores.brierExcess, 0) << "better than the share";
 }
 
 TEST(ScoreSheet, ForecastsThatAreRightDeviateByOneStandardErrorAsOftenAsTheyShould)

@@ -31,12 +31,12 @@ protected:
         return forecast;
     }
 
-    [[nodiscard]] TrackSummary summary(const UnitRecord& record, const std::vector<KeptForecast>& forecasts,
+    [[nodiscard]] TrackFigures figures(const UnitRecord& record, const std::vector<KeptForecast>& forecasts,
                                        const std::string& today) const
     {
         TrackRecord track;
         track.add(record, forecasts, m_catalogue, day(today));
-        return track.summary(TrackLimits::of(m_catalogue));
+        return track.summary(TrackLimits::of(m_catalogue)).all;
     }
 
     Catalogue m_catalogue = test::smallCatalogue();
@@ -60,7 +60,7 @@ TEST_F(TrackRecordOf, ScoresWhatIsSettledAndCountsTheRest)
     const std::vector forecasts{foretold(record, builder.zone("crown"), "2020-05-01", 0.1),
                                 foretold(record, builder.zone("shell"), "2020-05-01", 0.4),
                                 foretold(record, builder.zone("bottom"), "2020-05-01", 0.2)};
-    const TrackSummary found = summary(record, forecasts, "2021-06-01");
+    const TrackFigures found = figures(record, forecasts, "2021-06-01");
     EXPECT_EQ(found.forecasts, 3U);
     EXPECT_EQ(found.keptSince, day("2020-05-01"));
     EXPECT_EQ(found.nextDue, day("2022-05-01")) << "two years after";
@@ -83,7 +83,7 @@ TEST_F(TrackRecordOf, LargeMissesAreNamedOncePerZoneTheLargestFirst)
                                 foretold(record, builder.zone("crown"), "2020-06-01", 0.3),
                                 foretold(record, builder.zone("shell"), "2020-05-01", 0.8),
                                 foretold(record, builder.zone("bottom"), "2020-05-01", 0.02)};
-    const TrackSummary found = summary(record, forecasts, "2021-06-01");
+    const TrackFigures found = figures(record, forecasts, "2021-06-01");
     ASSERT_EQ(found.misses.size(), 2U);
     EXPECT_EQ(found.misses[0].zoneId, builder.zone("crown"));
     EXPECT_EQ(found.misses[0].tag, "HB-01");
@@ -106,7 +106,7 @@ TEST_F(TrackRecordOf, KeepsOnlySoManyMisses)
     auto shell = foretold(record, builder.zone("shell"), "2020-05-01", 0.1);
     TrackRecord track(1);
     track.add(record, std::vector{crown, shell}, m_catalogue, day("2023-06-01"));
-    const auto found = track.summary(TrackLimits::of(m_catalogue));
+    const auto found = track.summary(TrackLimits::of(m_catalogue)).all;
     ASSERT_EQ(found.misses.size(), 1U);
     EXPECT_EQ(found.misses[0].zoneId, builder.zone("shell"));
 }
@@ -134,7 +134,7 @@ TEST_F(TrackRecordOf, ARangeIsToldWhereNoEndLiesBetweenTwoVisits)
         forecast.dates.early = day(one.early);
         forecast.dates.middle = forecast.dates.early;
         forecast.dates.late = day(one.late);
-        const RangeCoverage range = summary(record, {forecast}, "2022-09-01").range;
+        const RangeCoverage range = figures(record, {forecast}, "2022-09-01").range;
         EXPECT_EQ(range.*one.counted, 1U) << one.early << " to " << one.late;
         EXPECT_EQ(range.settled() + range.untold + range.waiting, 1U);
     }
@@ -149,7 +149,7 @@ TEST_F(TrackRecordOf, EachEndOfTheRangesIsScoredByItself)
     auto forecast = foretold(record, builder.zone("crown"), "2020-05-01", 0.5);
     forecast.dates.early = day("2021-01-01");
     forecast.dates.middle = day("2024-01-01");
-    const TrackSummary found = summary(record, {forecast}, "2021-06-01");
+    const TrackFigures found = figures(record, {forecast}, "2021-06-01");
     EXPECT_EQ(found.ends[0].scores.settled, 1U);
     EXPECT_EQ(found.ends[0].scores.spent, 0U);
     EXPECT_NEAR(found.ends[0].scores.expected, 0.1, 1e-12);
@@ -177,11 +177,11 @@ TEST_F(TrackRecordOf, TheOrderOfUnitsDoesNotMatter)
     back.add(second, ofSecond, m_catalogue, day("2023-01-01"));
     back.add(first, ofFirst, m_catalogue, day("2023-01-01"));
     const auto limits = TrackLimits::of(m_catalogue);
-    ASSERT_EQ(forth.summary(limits).misses.size(), 2U);
+    ASSERT_EQ(forth.summary(limits).all.misses.size(), 2U);
     for (std::size_t i = 0; i < 2; ++i)
-        EXPECT_EQ(forth.summary(limits).misses[i].sentence, back.summary(limits).misses[i].sentence);
-    EXPECT_NEAR(forth.summary(limits).horizons[withinAYear].brier, back.summary(limits).horizons[withinAYear].brier,
-                1e-15);
+        EXPECT_EQ(forth.summary(limits).all.misses[i].sentence, back.summary(limits).all.misses[i].sentence);
+    EXPECT_NEAR(forth.summary(limits).all.horizons[withinAYear].brier,
+                back.summary(limits).all.horizons[withinAYear].brier, 1e-15);
 }
 
 } // namespace padside

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/track/track_words.h"
+#include "core/track/track_verdict.h"
 
 #include <gtest/gtest.h>
 
@@ -22,29 +22,29 @@ Scores scored(int count, double chance, int spent)
     return sheet.scores();
 }
 
-TrackSummary summaryOf(std::size_t horizon, const Scores& scores)
+TrackFigures figuresOf(std::size_t horizon, const Scores& scores)
 {
-    TrackSummary summary;
-    summary.forecasts = std::max<std::size_t>(1, scores.settled);
-    summary.horizons[horizon] = scores;
-    return summary;
+    TrackFigures figures;
+    figures.forecasts = std::max<std::size_t>(1, scores.settled);
+    figures.horizons[horizon] = scores;
+    return figures;
 }
 
 } // namespace
 
 TEST(TrackVerdict, WithoutForecastsItSaysSinceWhenTheyAreKept)
 {
-    const TrackVerdict verdict = trackVerdict(TrackSummary{}, limits);
+    const TrackVerdict verdict = trackVerdict(TrackFigures{}, limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::nothingKept);
     EXPECT_EQ(say(verdict.sentence), "No forecasts are kept yet: from now on they are, each time a visit is closed.");
 }
 
 TEST(TrackVerdict, BeforeTheFirstDayItNamesThatDay)
 {
-    TrackSummary summary;
-    summary.forecasts = 40;
-    summary.nextDue = parseDate("2027-05-20");
-    const TrackVerdict verdict = trackVerdict(summary, limits);
+    TrackFigures figures;
+    figures.forecasts = 40;
+    figures.nextDue = parseDate("2027-05-20");
+    const TrackVerdict verdict = trackVerdict(figures, limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::nothingDue);
     EXPECT_EQ(say(verdict.sentence),
               "Nothing can be said yet: the next forecasts come due on 2027-05-20; the first visit after that settles "
@@ -53,7 +53,7 @@ TEST(TrackVerdict, BeforeTheFirstDayItNamesThatDay)
 
 TEST(TrackVerdict, FewForecastsAreTooFewHoweverGood)
 {
-    const TrackVerdict verdict = trackVerdict(summaryOf(0, scored(49, 0.1, 5)), limits);
+    const TrackVerdict verdict = trackVerdict(figuresOf(0, scored(49, 0.1, 5)), limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::tooFew);
     EXPECT_EQ(say(verdict.sentence),
               "Too few to say: 49 forecasts about 49 zones have been settled by later visits; at "
@@ -68,7 +68,7 @@ TEST(TrackVerdict, ManyForecastsOfFewZonesAreTooFew)
             sheet.settle(0.1, false);
         sheet.nextZone();
     }
-    EXPECT_EQ(trackVerdict(summaryOf(0, sheet.scores()), limits).kind, TrackVerdictKind::tooFew);
+    EXPECT_EQ(trackVerdict(figuresOf(0, sheet.scores()), limits).kind, TrackVerdictKind::tooFew);
 }
 
 TEST(TrackVerdict, ForecastsThatCameTrueAsOftenAsSaidCanBeTrusted)
@@ -79,7 +79,7 @@ TEST(TrackVerdict, ForecastsThatCameTrueAsOftenAsSaidCanBeTrusted)
         sheet.settle(likely ? 0.6 : 0.05, likely ? i % 40 < 24 : i % 60 < 3);
         sheet.nextZone();
     }
-    const TrackVerdict verdict = trackVerdict(summaryOf(1, sheet.scores()), limits);
+    const TrackVerdict verdict = trackVerdict(figuresOf(1, sheet.scores()), limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::trusted);
     EXPECT_EQ(verdict.horizon, 1U);
     EXPECT_EQ(say(verdict.sentence).rfind("Can be trusted so far: of 200 forecasts for one year", 0), 0U)
@@ -89,14 +89,14 @@ TEST(TrackVerdict, ForecastsThatCameTrueAsOftenAsSaidCanBeTrusted)
 
 TEST(TrackVerdict, FewerSpentThanExpectedIsTooGloomyAndMoreIsTooHopeful)
 {
-    const TrackVerdict gloomy = trackVerdict(summaryOf(1, scored(100, 0.3, 10)), limits);
+    const TrackVerdict gloomy = trackVerdict(figuresOf(1, scored(100, 0.3, 10)), limits);
     EXPECT_EQ(gloomy.kind, TrackVerdictKind::tooGloomy);
     EXPECT_EQ(say(gloomy.sentence),
               "Too gloomy so far: of 100 forecasts for one year, 30 were expected to be found "
               "spent and 10 were.");
     EXPECT_EQ(say(gloomy.reasons.front()),
               "The difference is 4.4 times its standard error; up to 2 it may well be chance.");
-    EXPECT_EQ(trackVerdict(summaryOf(1, scored(100, 0.3, 50)), limits).kind, TrackVerdictKind::tooHopeful);
+    EXPECT_EQ(trackVerdict(figuresOf(1, scored(100, 0.3, 50)), limits).kind, TrackVerdictKind::tooHopeful);
 }
 
 TEST(TrackVerdict, RightOnTheWholeButWrongAboutWhichIsNoSharper)
@@ -106,18 +106,41 @@ TEST(TrackVerdict, RightOnTheWholeButWrongAboutWhichIsNoSharper)
         sheet.settle(i < 50 ? 0.6 : 0.2, i >= 50 && i < 90);
         sheet.nextZone();
     }
-    EXPECT_EQ(trackVerdict(summaryOf(1, sheet.scores()), limits).kind, TrackVerdictKind::noSharper);
+    EXPECT_EQ(trackVerdict(figuresOf(1, sheet.scores()), limits).kind, TrackVerdictKind::noSharper);
 }
 
 TEST(TrackVerdict, TheHorizonFurthestOffDecides)
 {
-    TrackSummary summary = summaryOf(0, scored(400, 0.05, 20));
-    summary.horizons[2] = scored(60, 0.4, 6);
-    const TrackVerdict verdict = trackVerdict(summary, limits);
+    TrackFigures figures = figuresOf(0, scored(400, 0.05, 20));
+    figures.horizons[2] = scored(60, 0.4, 6);
+    const TrackVerdict verdict = trackVerdict(figures, limits);
     EXPECT_EQ(verdict.kind, TrackVerdictKind::tooGloomy);
     EXPECT_EQ(verdict.horizon, 2U);
-    summary.horizons[2] = scored(60, 0.4, 24);
-    EXPECT_EQ(trackVerdict(summary, limits).horizon, 0U) << "else the one with most forecasts";
+}
+
+TEST(TrackVerdict, ElseTheHorizonWithMostExpectedToBeSpentDecides)
+{
+    TrackFigures figures = figuresOf(0, scored(1000, 0.008, 8));
+    figures.horizons[1] = scored(400, 0.03, 12);
+    EXPECT_EQ(trackVerdict(figures, limits).horizon, 1U) << "fewer forecasts, but more at stake";
+    figures.horizons[1] = scored(40, 0.4, 16);
+    EXPECT_EQ(trackVerdict(figures, limits).horizon, 0U) << "too few of them to say";
+}
+
+TEST(TrackVerdict, TheShareDoingBetterByChanceIsNoVerdict)
+{
+    // As much as was expected came, but once not where it was likeliest.
+    ScoreSheet sheet;
+    for (int i = 0; i < 1000; ++i) {
+        sheet.settle(i < 10 ? 0.4 : 0.004, i == 0 || i == 500 || (i > 500 && i % 100 == 0));
+        sheet.nextZone();
+    }
+    const Scores scores = sheet.scores();
+    ASSERT_LT(*scores.brierSkill, 0);
+    const TrackVerdict verdict = trackVerdict(figuresOf(0, scores), limits);
+    EXPECT_EQ(verdict.kind, TrackVerdictKind::trusted);
+    ASSERT_GE(verdict.reasons.size(), 3U);
+    EXPECT_EQ(say(verdict.reasons[2]), "That the share did better may well be chance.");
 }
 
 } // namespace padside

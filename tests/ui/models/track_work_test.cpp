@@ -65,11 +65,11 @@ TEST_F(TrackWork, HoldsTheForecastsOfTheFileAgainstItsRecord)
 {
     const auto track = gatherTrack(file(), &goOn);
     ASSERT_TRUE(track);
-    EXPECT_EQ(track->forecasts, 3U) << "the last visit found it spent and foretold nothing";
-    EXPECT_EQ(track->keptSince, day("2017-05-01"));
-    EXPECT_EQ(track->horizons[1].settled, 3U);
-    EXPECT_EQ(track->horizons[1].spent, 1U) << "within a year, only the one before the last";
-    EXPECT_NEAR(track->horizons[1].brier, 0.25, 1e-12);
+    EXPECT_EQ(track->all.forecasts, 3U) << "the last visit found it spent and foretold nothing";
+    EXPECT_EQ(track->all.keptSince, day("2017-05-01"));
+    EXPECT_EQ(track->all.horizons[1].settled, 3U);
+    EXPECT_EQ(track->all.horizons[1].spent, 1U) << "within a year, only the one before the last";
+    EXPECT_NEAR(track->all.horizons[1].brier, 0.25, 1e-12);
 }
 
 TEST_F(TrackWork, LearnsFromTheFileTheSameEachTime)

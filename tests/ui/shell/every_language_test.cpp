@@ -6,13 +6,16 @@
 
 #include "core/store/visit_book.h"
 #include "resources/resources.h"
+#include "sample-db/sample_lessons.h"
 #include "tests/support/clipped_text.h"
 #include "tests/support/pseudo_language.h"
+#include "tests/support/shared_letters.h"
 #include "tests/support/translation_file.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/fleet_reviewer.h"
 #include "ui/models/language.h"
+#include "ui/models/record_book.h"
 #include "ui/models/setup_log.h"
 #include "ui/pages/paper/print_page.h"
 #include "ui/pages/preferences/preferences_dialog.h"
@@ -253,6 +256,28 @@ TEST_F(EveryPage, InSpanishInFieldSizeNothingIsCut)
     m_appearance.wear({ThemeKind::sunlight, true});
     expectNothingIsCut();
     m_appearance.wear({});
+}
+
+TEST_F(EveryPage, LookingBackNoLetterIsGivenTwice)
+{
+    const auto there = languagesIn({QString::fromStdString(shippedTranslations())});
+    const Catalogue learned = Catalogue::load(shippedCatalogue(), lessonsPatch(*parseDate("2026-01-10"))).value();
+    RecordBook book(*m_store, learned, m_ids, m_book->surroundings());
+    for (const QString& language : {u"en"_s, u"es"_s}) {
+        ASSERT_TRUE(speak(chosenLanguage(language, {}, there)));
+        MainWindow window(book, m_appearance.theme());
+        window.show();
+        window.showTrack();
+        const auto* track = window.findChild<TrackPanel*>();
+        ASSERT_TRUE(QTest::qWaitFor([track] { return track->summary() != nullptr; }, 20000));
+        EXPECT_EQ(sharedLetters(window), QStringList());
+        window.showTrack(true);
+        auto* all = window.findChild<QPushButton*>(u"all"_s);
+        ASSERT_TRUE(all->isVisible()) << "what was learned before is listed";
+        EXPECT_EQ(sharedLetters(window), QStringList());
+        all->click();
+        EXPECT_EQ(sharedLetters(window), QStringList()) << "once all are chosen";
+    }
 }
 
 TEST_F(EveryPage, TheTabsBesideTheZoneStandWholeOnASmallScreenAtADeskAndInTheField)

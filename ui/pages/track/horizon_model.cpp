@@ -17,6 +17,11 @@ QString nothing()
     return QStringLiteral("–");
 }
 
+QVariant alignment(int column)
+{
+    return QVariant::fromValue((column == HorizonModel::within ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+}
+
 } // namespace
 
 HorizonModel::HorizonModel(const LocalSpeaker& speaker, QObject* parent)
@@ -101,8 +106,7 @@ QVariant HorizonModel::data(const QModelIndex& index, int role) const
     if (role == Qt::DisplayRole)
         return text(static_cast<std::size_t>(index.row()), index.column());
     if (role == Qt::TextAlignmentRole)
-        return QVariant::fromValue(index.column() == within ? Qt::AlignLeft | Qt::AlignVCenter
-                                                            : Qt::AlignRight | Qt::AlignVCenter);
+        return alignment(index.column());
     return {};
 }
 
@@ -110,10 +114,10 @@ QVariant HorizonModel::headerData(int section, Qt::Orientation orientation, int 
 {
     if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
-    const std::array<QString, columns> names{tr("Spent within"), tr("Settled"),  tr("Zones"),    tr("Found spent"),
-                                             tr("Expected"),     tr("Brier"),    tr("of share"), tr("Better"),
-                                             tr("Log"),          tr("of share"), tr("Better"),   tr("Waiting"),
-                                             tr("Never settled")};
+    const std::array<QString, columns> names{
+        tr("Spent within"), tr("Settled"),      tr("Zones"),        tr("Found spent"), tr("Expected"),
+        tr("Brier score"),  tr("of the share"), tr("better by"),    tr("Log score"),   tr("of the share"),
+        tr("better by"),    tr("Waiting"),      tr("Never settled")};
     const std::array<QString, columns> meanings{
         tr("How far ahead it was said, from the day of the visit"),
         tr("Forecasts whose day is past and that a later visit has settled"),
@@ -133,7 +137,7 @@ QVariant HorizonModel::headerData(int section, Qt::Orientation orientation, int 
         return names[static_cast<std::size_t>(section)];
     if (role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole)
         return meanings[static_cast<std::size_t>(section)];
-    return {};
+    return role == Qt::TextAlignmentRole ? alignment(section) : QVariant();
 }
 
 } // namespace padside

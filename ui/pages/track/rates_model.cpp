@@ -4,6 +4,7 @@
 #include "ui/pages/track/rates_model.h"
 
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/pages/track/rates_words.h"
 
 #include <algorithm>
@@ -12,6 +13,15 @@
 #include <utility>
 
 namespace padside {
+
+namespace {
+
+QVariant alignmentOf(int column)
+{
+    return QVariant::fromValue((column == RatesModel::kind ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+}
+
+} // namespace
 
 RatesModel::RatesModel(const RecordBook& book, QObject* parent)
     : QAbstractTableModel(parent)
@@ -28,6 +38,11 @@ void RatesModel::setLessons(std::vector<KindLesson> lessons)
     m_chosen.assign(m_lessons.size(), false);
     endResetModel();
     Q_EMIT choiceChanged();
+}
+
+bool RatesModel::anyLearnt() const
+{
+    return std::ranges::any_of(m_lessons, [](const KindLesson& one) { return one.learnt.has_value(); });
 }
 
 std::vector<KindLesson> RatesModel::chosen() const
@@ -70,6 +85,8 @@ QString RatesModel::text(const KindLesson& lesson, int column) const
         return yearsText(m_book, lesson.inUse.medianLife);
     case gradesInUse:
         return gradeYearsText(m_book, lesson.inUse);
+    case inUseSince:
+        return lesson.learntOn ? m_book.speaker().shownDate(*lesson.learntOn) : QStringLiteral("–");
     default:
         break;
     }
@@ -103,8 +120,7 @@ QVariant RatesModel::data(const QModelIndex& index, int role) const
     case Qt::CheckStateRole:
         return index.column() == kind ? QVariant(m_chosen[row] ? Qt::Checked : Qt::Unchecked) : QVariant();
     case Qt::TextAlignmentRole:
-        return QVariant::fromValue(index.column() <= evidence ? Qt::AlignLeft | Qt::AlignVCenter
-                                                              : Qt::AlignRight | Qt::AlignVCenter);
+        return alignmentOf(index.column());
     default:
         return {};
     }
@@ -130,30 +146,25 @@ QVariant RatesModel::headerData(int section, Qt::Orientation orientation, int ro
 {
     if (orientation != Qt::Horizontal || section < 0 || section >= columns)
         return {};
-    const std::array<QString, columns> names{tr("Part"),
-                                             tr("Your records"),
-                                             tr("Ours"),
-                                             tr("In use"),
-                                             tr("Learned"),
-                                             tr("Between"),
-                                             tr("In use, grades 1 to 4"),
-                                             tr("Learned, grades 1 to 4"),
-                                             tr("From records")};
+    const std::array<QString, columns> names{
+        tr("Part"),           tr("Ours, years"), tr("In use, years"),    tr("in grades 1 to 4"), tr("In use since"),
+        tr("Learned, years"), tr("Between"),     tr("in grades 1 to 4"), tr("Your records"),     tr("From records")};
     const std::array<QString, columns> meanings{
         tr("The kind of part; dirt on its zones is learned by itself"),
-        tr("How many zones taught something, and how many grades were seen of them"),
         tr("Years from sound to spent of the middle one of many, as we assume"),
         tr("Years from sound to spent that forecasts rest on now"),
+        tr("Years of one zone in grade 1, 2, 3 and 4 that forecasts rest on now"),
+        tr("The day on which what is in use was learned; ours where there is none"),
         tr("Years from sound to spent that your records and our assumption together say"),
         tr("One standard error to either side of the years learned"),
-        tr("Years of one zone in grade 1, 2, 3 and 4 that forecasts rest on now"),
         tr("Years of one zone in grade 1, 2, 3 and 4 as learned"),
+        tr("How many zones taught something, and how many grades were seen of them"),
         tr("How much of what is known comes from your records; the rest is our assumption")};
     if (role == Qt::DisplayRole)
         return names[static_cast<std::size_t>(section)];
     if (role == Qt::ToolTipRole || role == Qt::AccessibleDescriptionRole)
         return meanings[static_cast<std::size_t>(section)];
-    return {};
+    return role == Qt::TextAlignmentRole ? alignmentOf(section) : QVariant();
 }
 
 } // namespace padside

@@ -7,6 +7,7 @@
 
 #include <QAbstractTableModel>
 
+#include <array>
 #include <vector>
 
 namespace padside {
@@ -18,12 +19,27 @@ class RatesModel : public QAbstractTableModel
 {
     Q_OBJECT
 public:
-    enum Column { kind, evidence, ours, inUse, learnt, spread, gradesInUse, gradesLearnt, fromRecords, columns };
+    enum Column {
+        kind,
+        ours,
+        inUse,
+        gradesInUse,
+        inUseSince,
+        learnt,
+        spread,
+        gradesLearnt,
+        evidence,
+        fromRecords,
+        columns
+    };
+    /// Empty but for lessons just learned.
+    static constexpr std::array<Column, 5> ofLearning{learnt, spread, gradesLearnt, evidence, fromRecords};
 
     explicit RatesModel(const RecordBook& book, QObject* parent = nullptr);
 
     void setLessons(std::vector<KindLesson> lessons);
     [[nodiscard]] const KindLesson& lesson(int row) const { return m_lessons[static_cast<std::size_t>(row)]; }
+    [[nodiscard]] bool anyLearnt() const; ///< just now
     [[nodiscard]] std::vector<KindLesson> chosen() const;
     void chooseAll(bool chosen);
 

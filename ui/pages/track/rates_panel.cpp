@@ -6,6 +6,7 @@
 #include "core/store/own_catalogue.h"
 #include "core/store/store.h"
 #include "resources/resources.h"
+#include "ui/drawing/spread_columns.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/track_work.h"
@@ -16,6 +17,7 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QTableView>
@@ -33,11 +35,12 @@ RatesPanel::RatesPanel(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_model(new RatesModel(book, this))
     , m_work(new WorkLine)
     , m_table(new QTableView)
+    , m_columns(new SpreadColumns(*m_table))
     , m_state(new QLabel)
     , m_details(new QLabel)
-    , m_learn(new QPushButton(tr("&Learn from these records")))
+    , m_learn(new QPushButton(tr("Learn from &these records")))
     , m_all(new QPushButton(tr("Choose &all")))
-    , m_accept(new QPushButton(tr("&Use what was learned for those chosen")))
+    , m_accept(new QPushButton(tr("Use what was learned for those &chosen")))
     , m_putBack(new QPushButton(tr("Put &ours back for those chosen")))
 {
     makeLayout();
@@ -101,7 +104,7 @@ void RatesPanel::makeTable()
 void RatesPanel::fitTable()
 {
     m_table->verticalHeader()->setDefaultSectionSize(std::max(fontMetrics().height() + 12, m_theme.size.entry));
-    m_table->resizeColumnsToContents();
+    m_columns->fit();
 }
 
 void RatesPanel::changeEvent(QEvent* event)
@@ -111,8 +114,21 @@ void RatesPanel::changeEvent(QEvent* event)
         fitTable();
 }
 
+bool RatesPanel::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == m_table && event->type() == QEvent::KeyPress
+        && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Space) {
+        const QModelIndex line = m_table->currentIndex().siblingAtColumn(RatesModel::kind);
+        const bool isChosen = line.data(Qt::CheckStateRole).toInt() == Qt::Checked;
+        return m_model->setData(line, isChosen ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole);
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
 void RatesPanel::connectParts()
 {
+    m_table->installEventFilter(this); // Space chooses a line, whichever cell is the current one
+
     connect(m_learn, &QPushButton::clicked, this, &RatesPanel::learn);
     connect(m_all, &QPushButton::clicked, this, [this] {
         const auto count = static_cast<int>(m_model->chosen().size());
@@ -148,8 +164,21 @@ void RatesPanel::showInUse()
     auto lessons = kindLessons({}, catalogue, OutlookModel(catalogue, LearntFigures::leftOut), *m_book.outlookModel());
     m_state->setText(lessons.empty() ? tr("Nothing was learned yet: all forecasts rest on our assumptions.")
                                      : tr("These were learned before and are in use."));
+    showLessons(std::move(lessons));
+    if (window()->focusWidget() == m_learn)
+        setFocus(); // a window made anew, in the place where the person was
+}
+
+void RatesPanel::showLessons(std::vector<KindLesson> lessons)
+{
     m_model->setLessons(std::move(lessons));
-    m_table->resizeColumnsToContents();
+    for (const int column : RatesModel::ofLearning)
+        m_table->setColumnHidden(column, !m_model->anyLearnt());
+    m_columns->fit();
+    const bool isFilled = m_model->rowCount() > 0;
+    if (isFilled)
+        m_table->setCurrentIndex(m_model->index(0, RatesModel::kind));
+    setFocusProxy(isFilled ? static_cast<QWidget*>(m_table) : m_learn);
     sayCurrent();
 }
 
@@ -172,14 +201,12 @@ void RatesPanel::take(const std::vector<KindLesson>& lessons)
 {
     m_isFilled = true;
     m_learn->setEnabled(true);
-    m_model->setLessons(lessons);
-    m_table->resizeColumnsToContents();
-    const bool any = std::ranges::any_of(lessons, [](const KindLesson& one) { return one.learnt.has_value(); });
-    m_state->setText(any ? tr("Learned, not yet in use: choose the parts whose figures you want to use.")
+    showLessons(lessons);
+    m_state->setText(m_model->anyLearnt()
+                         ? tr("Learned, not yet in use: choose the parts whose figures you want to use.")
                          : tr("There is nothing to learn from yet: no zone has been graded at a closed visit."));
-    if (m_model->rowCount() > 0)
-        m_table->setCurrentIndex(m_model->index(0, RatesModel::kind));
-    sayCurrent();
+    if (isVisible())
+        setFocus();
     Q_EMIT learnt();
 }
 

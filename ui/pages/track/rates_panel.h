@@ -22,6 +22,7 @@ namespace padside {
 
 class RatesModel;
 class RecordBook;
+class SpreadColumns;
 class WorkLine;
 
 /// Learning how long parts live from the person's own records. Nothing changes until they say so; then it is kept in
@@ -41,6 +42,7 @@ Q_SIGNALS:
 protected:
     void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void makeLayout();
@@ -48,6 +50,7 @@ private:
     void fitTable(); ///< to the letters and sizes that are worn
     void connectParts();
     void showInUse();
+    void showLessons(std::vector<KindLesson> lessons);
     void learn();
     void take(const std::vector<KindLesson>& lessons);
     void accept();
@@ -63,6 +66,7 @@ private:
     RatesModel* m_model;
     WorkLine* m_work;
     QTableView* m_table;
+    SpreadColumns* m_columns;
     QLabel* m_state;
     QLabel* m_details;
     QPushButton* m_learn;

@@ -18,7 +18,7 @@ struct RatesWords
     Q_DECLARE_TR_FUNCTIONS(RatesWords)
 };
 
-constexpr double yearsWithoutDecimal = 19.95;
+constexpr double yearsWithoutDecimal = 99.95; ///< lives are kept with three figures
 constexpr double hardlyLonger = 1.05;
 constexpr double hardlyShorter = 0.95;
 

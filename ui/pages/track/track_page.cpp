@@ -41,6 +41,7 @@ void TrackPage::refresh()
 void TrackPage::showTab(Tab tab)
 {
     m_tabs->setCurrentIndex(static_cast<int>(tab));
+    setFocusProxy(tab == Tab::rates ? static_cast<QWidget*>(m_rates) : m_tabs);
 }
 
 TrackPage::Tab TrackPage::tab() const

@@ -6,6 +6,7 @@
 #include "core/store/store.h"
 #include "core/track/track_words.h"
 #include "ui/drawing/reliability_plot_view.h"
+#include "ui/drawing/spread_columns.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/track_work.h"
@@ -15,6 +16,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QListWidget>
+#include <QSignalBlocker>
 #include <QTableView>
 
 #include <utility>
@@ -36,10 +38,14 @@ TrackPanel::TrackPanel(RecordBook& book, const Theme& theme, QWidget* parent)
     , m_horizons(new HorizonModel(book.speaker(), this))
     , m_work(new WorkLine)
     , m_verdict(new QLabel)
+    , m_beside(new QLabel)
     , m_reasons(new QLabel)
     , m_since(new QLabel)
     , m_evidence(new QWidget)
+    , m_setRow(new QWidget)
+    , m_set(new QComboBox)
     , m_table(new QTableView)
+    , m_columns(new SpreadColumns(*m_table))
     , m_ranges(new QLabel)
     , m_horizon(new QComboBox)
     , m_plot(new ReliabilityPlotView(theme))
@@ -55,6 +61,7 @@ void TrackPanel::connectParts()
 {
     connect(&m_book, &RecordBook::unitChanged, this, &TrackPanel::noteChange);
     connect(&m_book, &RecordBook::sitesChanged, this, &TrackPanel::noteChange);
+    connect(m_set, &QComboBox::currentIndexChanged, this, &TrackPanel::showSet);
     connect(m_horizon, &QComboBox::currentIndexChanged, this, &TrackPanel::showPlot);
     connect(m_misses, &QListWidget::itemActivated, this, [this](const QListWidgetItem* item) {
         const auto unit = parseUuid(item->data(unitRole).toString().toStdString());
@@ -116,16 +123,46 @@ void TrackPanel::take(const TrackSummary& summary)
 {
     const bool isFirst = m_summary == nullptr;
     m_summary = std::make_shared<const TrackSummary>(summary);
-    m_horizons->setHorizons(summary.horizons);
-    m_table->resizeColumnsToContents();
     sayVerdict();
-    sayRanges();
-    listMisses();
+    offerSets();
     if (isFirst && summary.verdict.horizon)
         m_horizon->setCurrentIndex(static_cast<int>(*summary.verdict.horizon));
-    showPlot();
-    m_evidence->setVisible(summary.forecasts > 0);
+    showSet();
+    m_evidence->setVisible(summary.all.forecasts > 0);
     Q_EMIT workedOut();
+}
+
+void TrackPanel::offerSets()
+{
+    const bool isApart = m_summary->learning.has_value();
+    m_setRow->setVisible(isApart);
+    if (isApart == (m_set->count() > 0))
+        return; // what the person chose stays
+    const QSignalBlocker quiet(m_set);
+    m_set->clear();
+    if (!isApart)
+        return;
+    for (const auto& set : codesOf(ForecastSet{}))
+        m_set->addItem(shown(m_book.speaker().translate(std::string(set.word))), static_cast<int>(set.value));
+    const ForecastSet first = isJudged(m_summary->verdict.kind) ? m_summary->judged() : ForecastSet::all;
+    m_set->setCurrentIndex(m_set->findData(static_cast<int>(first)));
+}
+
+const TrackFigures& TrackPanel::figures() const
+{
+    const QVariant chosen = m_set->currentData();
+    return m_summary->of(chosen.isValid() ? static_cast<ForecastSet>(chosen.toInt()) : ForecastSet::all);
+}
+
+void TrackPanel::showSet()
+{
+    if (!m_summary)
+        return;
+    m_horizons->setHorizons(figures().horizons);
+    m_columns->fit();
+    sayRanges();
+    listMisses();
+    showPlot();
 }
 
 QString TrackPanel::number(double value, int decimals) const
@@ -142,18 +179,21 @@ QString TrackPanel::percent(double share) const
 void TrackPanel::sayVerdict()
 {
     m_verdict->setText(m_book.speaker().said(m_summary->verdict.sentence));
-    QStringList reasons;
-    for (const Sentence& reason : m_summary->verdict.reasons)
-        reasons << m_book.speaker().said(reason);
-    m_reasons->setText(reasons.join(u' '));
-    m_reasons->setVisible(!reasons.isEmpty());
-    if (m_summary->keptSince) {
+    for (const auto& [label, sentences] :
+         {std::pair(m_beside, &m_summary->beside), std::pair(m_reasons, &m_summary->verdict.reasons)}) {
+        QStringList said;
+        for (const Sentence& sentence : *sentences)
+            said << m_book.speaker().said(sentence);
+        label->setText(said.join(u' '));
+        label->setVisible(!said.isEmpty());
+    }
+    if (m_summary->all.keptSince) {
         m_since->setText(
             tr("Forecasts are kept since %1, each time a visit is closed: %2 by now. They stay as they were said; none "
                "was made up afterwards for an older visit. One counts once its day is past and a later visit has "
                "settled it.")
-                .arg(m_book.speaker().shownDate(*m_summary->keptSince),
-                     number(static_cast<double>(m_summary->forecasts))));
+                .arg(m_book.speaker().shownDate(*m_summary->all.keptSince),
+                     number(static_cast<double>(m_summary->all.forecasts))));
     } else {
         m_since->setText(tr(
             "When a visit is closed, Padside keeps what it foretells of each zone: the chance that it is spent within "
@@ -165,30 +205,31 @@ void TrackPanel::sayVerdict()
 
 void TrackPanel::sayRanges()
 {
-    const RangeCoverage& range = m_summary->range;
+    const RangeCoverage& range = figures().range;
     const auto count = [this](std::size_t value) { return number(static_cast<double>(value)); };
     QStringList said;
     if (range.settled() > 0) {
-        said << tr("Ranges of dates whose later end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent "
+        said << tr("Ranges of dates whose late end is past: %1 of %2 held the day (%3; 80 % is right), %4 were spent "
                    "before, %5 were not spent yet; %6 can't be settled, because an end lies between two visits or the "
-                   "zone "
-                   "was renewed in time.")
+                   "zone was renewed in time.")
                     .arg(count(range.inside), count(range.settled()),
                          percent(static_cast<double>(range.inside) / static_cast<double>(range.settled())),
                          count(range.before), count(range.after), count(range.untold));
     } else {
-        said << tr("No range of dates is over yet: the later end of each is still to come.");
+        said << tr("No range of dates is over yet: the late end of each is still to come.");
     }
+    const std::array<QString, 3> names{tr("by the early end of the range"), tr("by its middle"), tr("by its late end")};
     QStringList ends;
-    for (const RangeEnd& end : m_summary->ends) {
-        if (end.scores.settled == 0)
-            continue;
-        ends << tr("by the day of %1: %2 of %3 (%4)")
-                    .arg(percent(end.chance), count(end.scores.spent), count(end.scores.settled),
-                         percent(end.scores.base));
+    for (std::size_t end = 0; end < names.size(); ++end) {
+        const auto& [chance, scores] = figures().ends[end];
+        if (scores.settled > 0) {
+            ends << tr("%1 %2 of %3 (%4; %5 is right)")
+                        .arg(names[end], count(scores.spent), count(scores.settled), percent(scores.base),
+                             percent(chance));
+        }
     }
     if (!ends.isEmpty())
-        said << tr("Found spent, end by end: %1.").arg(ends.join(u"; "_s));
+        said << tr("Found spent %1.").arg(ends.join(u"; "_s));
     m_ranges->setText(said.join(u' '));
 }
 
@@ -204,7 +245,7 @@ void TrackPanel::showPlot()
     plot.lessCame = tr("less than was said");
     plot.shown = [this](double share) { return percent(share); };
     QStringList lines;
-    for (const ReliabilityLine& line : m_summary->horizons[horizon].reliability) {
+    for (const ReliabilityLine& line : figures().horizons[horizon].reliability) {
         if (line.count == 0)
             continue;
         plot.points.push_back(
@@ -225,7 +266,7 @@ void TrackPanel::showPlot()
 void TrackPanel::listMisses()
 {
     m_misses->clear();
-    for (const Miss& miss : m_summary->misses) {
+    for (const Miss& miss : figures().misses) {
         auto* item = new QListWidgetItem(shown(miss.tag) + u" · "_s + m_book.speaker().said(miss.sentence), m_misses);
         item->setData(unitRole, QString::fromStdString(miss.unitId.text()));
     }

@@ -21,6 +21,7 @@ namespace padside {
 class HorizonModel;
 class RecordBook;
 class ReliabilityPlotView;
+class SpreadColumns;
 class WorkLine;
 
 /// Whether old forecasts were right: the verdict, the scores by horizon, what was said against what came, and the
@@ -46,6 +47,7 @@ protected:
 private:
     void makeLayout();
     void fitLetters(); ///< to those that are worn
+    [[nodiscard]] QWidget* setRow();
     [[nodiscard]] QWidget* plotSide();
     [[nodiscard]] QWidget* missSide();
     void connectParts();
@@ -53,9 +55,12 @@ private:
     void start();
     void take(const TrackSummary& summary);
     void sayVerdict();
+    void offerSets();
+    void showSet(); ///< the evidence of the forecasts chosen
     void sayRanges();
     void showPlot();
     void listMisses();
+    [[nodiscard]] const TrackFigures& figures() const; ///< of the forecasts chosen
     [[nodiscard]] QString number(double value, int decimals = 0) const;
     [[nodiscard]] QString percent(double share) const;
 
@@ -68,10 +73,14 @@ private:
     HorizonModel* m_horizons;
     WorkLine* m_work;
     QLabel* m_verdict;
+    QLabel* m_beside; ///< what has to be said with the verdict
     QLabel* m_reasons;
     QLabel* m_since;
     QWidget* m_evidence; ///< hidden while there is none
+    QWidget* m_setRow; ///< hidden while all forecasts are one set
+    QComboBox* m_set;
     QTableView* m_table;
+    SpreadColumns* m_columns;
     QLabel* m_ranges;
     QComboBox* m_horizon;
     ReliabilityPlotView* m_plot;

@@ -5,6 +5,7 @@
 
 #include "core/track/track_words.h"
 #include "ui/drawing/reliability_plot_view.h"
+#include "ui/drawing/spread_columns.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/work_line.h"
@@ -48,12 +49,14 @@ QLabel* boldTitle(const QString& text, QWidget* buddy)
 void TrackPanel::makeLayout()
 {
     m_verdict->setObjectName(QStringLiteral("verdict"));
+    m_beside->setObjectName(QStringLiteral("beside"));
     m_reasons->setObjectName(QStringLiteral("reasons"));
     m_since->setObjectName(QStringLiteral("since"));
     m_since->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
     m_ranges->setObjectName(QStringLiteral("ranges"));
-    for (QLabel* label : {m_verdict, m_reasons, m_since, m_ranges, m_plotHint, m_noMisses})
+    for (QLabel* label : {m_verdict, m_beside, m_reasons, m_since, m_ranges, m_plotHint, m_noMisses})
         letWrap(*label);
+    m_beside->hide();
     m_reasons->hide();
 
     m_table->setObjectName(QStringLiteral("horizons"));
@@ -75,6 +78,7 @@ void TrackPanel::makeLayout()
     sides->addWidget(missSide(), 3);
     auto* evidence = new QVBoxLayout(m_evidence);
     evidence->setContentsMargins(0, 0, 0, 0);
+    evidence->addWidget(setRow());
     evidence->addWidget(m_table);
     evidence->addWidget(m_ranges);
     evidence->addLayout(sides, 1);
@@ -84,6 +88,7 @@ void TrackPanel::makeLayout()
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(10, 8, 10, 8);
     column->addWidget(m_verdict);
+    column->addWidget(m_beside);
     column->addWidget(m_reasons);
     column->addWidget(m_since);
     column->addWidget(m_work);
@@ -99,7 +104,7 @@ void TrackPanel::fitLetters()
     large.setBold(true);
     m_verdict->setFont(large);
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
-    m_table->resizeColumnsToContents();
+    m_columns->fit();
     m_misses->setMinimumHeight(leastMisses * fontMetrics().height());
 }
 
@@ -108,6 +113,19 @@ void TrackPanel::changeEvent(QEvent* event)
     QWidget::changeEvent(event);
     if (event->type() == QEvent::StyleChange)
         fitLetters();
+}
+
+QWidget* TrackPanel::setRow()
+{
+    m_set->setObjectName(QStringLiteral("set"));
+    m_set->setAccessibleName(tr("Forecasts shown below"));
+    auto* row = new QHBoxLayout(m_setRow);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(boldTitle(tr("Forecasts &shown below:"), m_set));
+    row->addWidget(m_set);
+    row->addStretch(1);
+    m_setRow->hide();
+    return m_setRow;
 }
 
 QWidget* TrackPanel::plotSide()
@@ -122,7 +140,7 @@ QWidget* TrackPanel::plotSide()
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     auto* head = new QHBoxLayout;
-    head->addWidget(boldTitle(tr("&What was said, and what came, within"), m_horizon));
+    head->addWidget(boldTitle(tr("What was sai&d, and what came, within"), m_horizon));
     head->addWidget(m_horizon);
     head->addStretch(1);
     column->addLayout(head);
@@ -143,7 +161,9 @@ QWidget* TrackPanel::missSide()
     auto* side = new QWidget;
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(boldTitle(tr("Largest &misses (Enter or a double click opens the unit)"), m_misses));
+    QLabel* title = boldTitle(tr("Largest &misses (Enter or a double click opens the unit)"), m_misses);
+    title->setMinimumHeight(m_horizon->sizeHint().height()); // on a line with the title of the plot
+    column->addWidget(title);
     column->addWidget(m_misses, 1);
     column->addWidget(m_noMisses, 1);
     return side;

@@ -4,6 +4,7 @@
 #include "core/store/forecast_book.h"
 #include "core/store/visit_book.h"
 #include "resources/resources.h"
+#include "sample-db/sample_lessons.h"
 #include "tests/ui/shell/window_fixture.h"
 #include "ui/drawing/reliability_plot_view.h"
 #include "ui/drawing/theme.h"
@@ -63,13 +64,52 @@ TEST_F(TrackPageTest, TheVerdictOnTopIsThatOfTheRecord)
 {
     EXPECT_EQ(verdict(), m_book->speaker().said(panel().summary()->verdict.sentence));
     EXPECT_FALSE(verdict().isEmpty());
-    EXPECT_TRUE(part<QLabel>(u"since"_s).text().contains(m_book->speaker().shownDate(*panel().summary()->keptSince)));
-    const Scores& halfYear = panel().summary()->horizons[0];
+    EXPECT_TRUE(
+        part<QLabel>(u"since"_s).text().contains(m_book->speaker().shownDate(*panel().summary()->all.keptSince)));
+    const Scores& halfYear = panel().summary()->all.horizons[0];
     EXPECT_GT(halfYear.settled, 0U) << "two years of visits";
     const auto* model = part<QTableView>(u"horizons"_s).model();
     EXPECT_EQ(model->index(0, HorizonModel::told).data().toString(), QString::number(halfYear.settled));
     EXPECT_EQ(model->index(3, HorizonModel::told).data().toString(), u"0"_s) << "five years are not over";
     EXPECT_EQ(model->index(3, HorizonModel::brier).data().toString(), u"–"_s);
+}
+
+TEST_F(TrackPageTest, WithoutLearnedLivesThereIsOneSetOfForecastsOnly)
+{
+    EXPECT_FALSE(part<QLabel>(u"beside"_s).isVisible());
+    EXPECT_FALSE(part<QComboBox>(u"set"_s).isVisible());
+}
+
+TEST_F(TrackPageTest, WithLearnedLivesTheForecastsMadeWithThemAreToldApart)
+{
+    const Catalogue learned = Catalogue::load(shippedCatalogue(), lessonsPatch(*parseDate("2026-01-10"))).value();
+    RecordBook book(*m_store, learned, m_ids, m_book->surroundings());
+    TrackPage page(book, Theme::light());
+    page.resize(1280, 760);
+    page.show();
+    const auto* panel = page.findChild<TrackPanel*>();
+    ASSERT_TRUE(QTest::qWaitFor([panel] { return panel->summary() != nullptr; }, 30'000));
+    const TrackSummary& track = *panel->summary();
+    ASSERT_TRUE(track.learning);
+    const auto* beside = page.findChild<QLabel*>(u"beside"_s);
+    EXPECT_TRUE(beside->isVisible());
+    EXPECT_TRUE(beside->text().contains(book.speaker().shownDate(*parseDate("2026-01-10"))))
+        << qPrintable(beside->text());
+    EXPECT_TRUE(beside->text().contains(book.speaker().said(track.learning->verdictBefore.sentence)));
+
+    auto* set = page.findChild<QComboBox*>(u"set"_s);
+    ASSERT_TRUE(set->isVisible());
+    EXPECT_FALSE(set->accessibleName().isEmpty());
+    const auto* table = page.findChild<QTableView*>(u"horizons"_s)->model();
+    const auto waitingOf = [table] { return table->index(0, HorizonModel::waiting).data().toString(); };
+    const auto told = [table] { return table->index(0, HorizonModel::told).data().toString(); };
+    for (const ForecastSet which : {ForecastSet::all, ForecastSet::inUse, ForecastSet::before}) {
+        set->setCurrentIndex(set->findData(static_cast<int>(which)));
+        EXPECT_EQ(told(), QString::number(track.of(which).horizons[0].settled));
+        EXPECT_EQ(waitingOf(), QString::number(track.of(which).horizons[0].waiting));
+        EXPECT_EQ(page.findChild<QListWidget*>(u"misses"_s)->count(), static_cast<int>(track.of(which).misses.size()));
+    }
+    EXPECT_GT(track.of(ForecastSet::before).horizons[0].settled, 0U);
 }
 
 TEST_F(TrackPageTest, ThePlotShowsTheHorizonChosen)
@@ -80,7 +120,7 @@ TEST_F(TrackPageTest, ThePlotShowsTheHorizonChosen)
     int told = 0;
     for (const ReliabilityPoint& point : plot.plot().points)
         told += point.count;
-    EXPECT_EQ(told, static_cast<int>(panel().summary()->horizons[0].settled));
+    EXPECT_EQ(told, static_cast<int>(panel().summary()->all.horizons[0].settled));
     EXPECT_FALSE(plot.accessibleDescription().isEmpty());
     horizon.setCurrentIndex(3);
     EXPECT_TRUE(plot.plot().points.empty());
@@ -110,7 +150,7 @@ TEST_F(TrackPageTest, AMissOpensItsUnit)
     QSignalSpy asked(&m_page, &TrackPage::unitRequested);
     Q_EMIT part<QListWidget>(u"misses"_s).itemActivated(misses.item(0));
     ASSERT_EQ(asked.count(), 1);
-    EXPECT_EQ(asked.front().front().value<UnitId>(), panel().summary()->misses.front().unitId);
+    EXPECT_EQ(asked.front().front().value<UnitId>(), panel().summary()->all.misses.front().unitId);
 }
 
 TEST_F(TrackPageTest, TheModelKeepsTheRulesOfModels)
