@@ -4,6 +4,7 @@
 #include "core/outlook/chance_percent.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace padside {
 
@@ -13,6 +14,15 @@ Number chancePercent(double chance)
     constexpr double most = 99;
     const double percent = std::min(100 * chance, most);
     return {percent, percent < fineBelow ? 1 : 0};
+}
+
+std::pair<Number, Number> chancePercents(double before, double after)
+{
+    std::pair<Number, Number> both{chancePercent(before), chancePercent(after)};
+    auto& [one, other] = both;
+    if (one.decimals == 0 && other.decimals == 0 && std::round(one.value) == std::round(other.value))
+        one.decimals = other.decimals = 1;
+    return both;
 }
 
 } // namespace padside

@@ -14,6 +14,13 @@ std::string said(double chance)
     return say(Sentence{"{0} %", {chancePercent(chance)}});
 }
 
+/// "19 % to 22 %".
+std::string bothSaid(double before, double after)
+{
+    const auto [one, other] = chancePercents(before, after);
+    return say(Sentence{"{0} % to {1} %", {one, other}});
+}
+
 } // namespace
 
 TEST(ChancePercent, IsWholeFromTenPercentOn)
@@ -33,6 +40,14 @@ TEST(ChancePercent, NeverPromisesCertainty)
 {
     EXPECT_EQ(said(0.9999), "99 %");
     EXPECT_EQ(said(1), "99 %");
+}
+
+TEST(ChancePercents, AreWholeFromTenPercentOnUnlessTheyWouldBeTheSame)
+{
+    EXPECT_EQ(bothSaid(0.197, 0.218), "20 % to 22 %");
+    EXPECT_EQ(bothSaid(0.197, 0.203), "19.7 % to 20.3 %");
+    EXPECT_EQ(bothSaid(0.021, 0.034), "2.1 % to 3.4 %");
+    EXPECT_EQ(bothSaid(0.094, 0.118), "9.4 % to 12 %");
 }
 
 } // namespace padside::test
