@@ -21,8 +21,9 @@ bool isWhole(double percent)
 
 } // namespace
 
-Sentence chanceWords(double chance)
+Sentence chanceWords(const Chance& told)
 {
+    const double chance = told.share;
     const double percent = 100 * chance;
     const auto plainly = [](double value, int decimals) {
         return Sentence{PADSIDE_SAY("{0} %"), {Number{value, decimals}}};
@@ -35,7 +36,13 @@ Sentence chanceWords(double chance)
         return {PADSIDE_SAY("under {0} %"), {Number{least, 1}}};
     if (percent > most && !isWhole(percent))
         return {PADSIDE_SAY("over {0} %"), {Number{most, 0}}};
-    return plainly(percent, percent < fineBelow && !isWhole(percent) ? 1 : 0);
+    return plainly(percent, (told.fine || percent < fineBelow) && !isWhole(percent) ? 1 : 0);
+}
+
+std::pair<Chance, Chance> chancesBeside(double one, double other)
+{
+    const bool fine = std::round(100 * one) == std::round(100 * other);
+    return {Chance{one, fine}, Chance{other, fine}};
 }
 
 } // namespace padside

@@ -36,7 +36,7 @@ struct Say
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(const Number& number) const { return speaker.number(number.value, number.decimals); }
     std::string operator()(const Amount& amount) const { return speaker.amount(amount); }
-    std::string operator()(const Chance& chance) const { return say(chanceWords(chance.share), speaker); }
+    std::string operator()(const Chance& chance) const { return say(chanceWords(chance), speaker); }
     std::string operator()(Date date) const { return speaker.date(date); }
 };
 

@@ -49,6 +49,7 @@ struct Amount
 struct Chance
 {
     double share = 0;
+    bool fine = false; ///< with a decimal from 10 % on too: beside another that would look the same
     friend bool operator==(const Chance&, const Chance&) = default;
 };
 

@@ -4,11 +4,11 @@
 #include "core/review/move_risk.h"
 
 #include "core/catalogue/subject.h"
+#include "core/quantity/chance_words.h"
 
 #include <algorithm>
 #include <cassert>
 #include <map>
-#include <utility>
 
 namespace padside {
 
@@ -17,7 +17,7 @@ namespace {
 /// Smaller changes are not worth a word.
 constexpr double worthSaying = 0.001;
 
-/// When a zone is seen without the move and with it: by the first check that looks at it.
+/// When a zone is looked at without the choice and with it: by the first check that does.
 struct Sights
 {
     std::shared_ptr<const ReviewedUnit> unit;
@@ -51,42 +51,31 @@ MoveRisk riskOver(const std::map<ZoneId, Sights>& zones)
     return risk;
 }
 
-/// `dayThen` tells when the check with an index into the trip's is served with the move; `dayNow` without.
-template <typename DayNow, typename DayThen>
-MoveRisk riskOfTrip(const SeasonTrip& trip, const DayNow& dayNow, const DayThen& dayThen)
+/// Of "something": said where it rises and is not as good as certain without the choice already.
+bool isWorthSayingOfAny(const MoveRisk& risk)
 {
-    std::map<ZoneId, Sights> zones;
-    for (std::size_t i = 0; i < trip.checks.size(); ++i) {
-        const SeasonCheck& check = trip.checks[i];
-        for (const ZoneId zone : check.check().zones) {
-            const auto [place, isNew] = zones.try_emplace(zone, Sights{check.unit, dayNow(i), dayThen(i)});
-            if (!isNew) {
-                place->second.before = std::min(place->second.before, dayNow(i));
-                place->second.after = std::min(place->second.after, dayThen(i));
-            }
-        }
-    }
-    return riskOver(zones);
+    constexpr double asGoodAsCertain = 0.985; // shown as 99 %, the most that is ever said
+    return risk.anyAfter - risk.anyBefore >= worthSaying && risk.anyBefore < asGoodAsCertain;
 }
 
 } // namespace
 
 MoveRisk riskOfMove(const SiteSeason& season, std::size_t trip, const MoveCost& cost)
 {
-    const SeasonTrip& moved = season.trips.at(trip);
-    assert(cost.servedOn.size() == moved.checks.size());
-    return riskOfTrip(
-        moved, [&](std::size_t) { return moved.on; }, [&](std::size_t i) { return cost.servedOn[i]; });
-}
-
-std::optional<MoveRisk> riskOfChosenDay(const SiteSeason& season, std::size_t trip)
-{
-    const SeasonTrip& chosen = season.trips.at(trip);
-    if (!chosen.moved)
-        return std::nullopt;
-    const Date workedOut = std::max(chosen.moved->insteadOf, season.today);
-    return riskOfTrip(
-        chosen, [&](std::size_t) { return workedOut; }, [&](std::size_t) { return chosen.on; });
+    const std::vector<SeasonCheck>& checks = season.trips.at(trip).checks;
+    assert(cost.servedBefore.size() == checks.size() && cost.servedOn.size() == checks.size());
+    std::map<ZoneId, Sights> zones;
+    for (std::size_t i = 0; i < checks.size(); ++i) {
+        for (const ZoneId zone : checks[i].check().zones) {
+            Sights& seen = zones.try_emplace(zone, Sights{checks[i].unit, Date::max(), Date::max()}).first->second;
+            seen.before = std::min(seen.before, cost.servedBefore[i]);
+            seen.after = std::min(seen.after, cost.servedOn[i]);
+        }
+    }
+    MoveRisk risk = riskOver(zones);
+    risk.on = cost.to;
+    risk.instead = cost.servedBefore.empty() ? cost.to : std::ranges::min(cost.servedBefore);
+    return risk;
 }
 
 std::vector<Sentence> riskSentences(const MoveRisk& risk, const Catalogue& catalogue)
@@ -102,21 +91,21 @@ std::vector<Sentence> riskSentences(const MoveRisk& risk, const Catalogue& catal
     const Zone* zone = findZone(named, worst.zoneId);
     if (part == nullptr || zone == nullptr)
         return sentences;
-    const auto subject = subjectOf(named, catalogue, *part, zone);
-    const std::vector<Argument> rest{Chance{worst.before}, Chance{worst.after}, worst.unit->unit.tag,
-                                     worst.tolerancePercent};
-    sentences.push_back(
-        worst.before <= worst.tolerance && worst.after > worst.tolerance
-            ? about(subject,
-                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the "
-                                "{6} % tolerated."),
-                    rest)
-            : about(subject,
-                    PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}."), rest));
-    if (risk.anyAfter - risk.anyBefore >= worthSaying) {
-        sentences.push_back({PADSIDE_SAY("That something of this trip is found spent: {1} instead of {0}."),
-                             {Chance{risk.anyBefore}, Chance{risk.anyAfter}}});
+    if (isWorthSayingOfAny(risk)) {
+        const auto [before, after] = chancesBeside(risk.anyBefore, risk.anyAfter);
+        sentences.push_back({PADSIDE_SAY("The chance that something is already spent when you look at it rises from "
+                                         "{0} to {1} if you go on {2} instead of {3}."),
+                             {before, after, risk.on, risk.instead}});
     }
+    const auto [before, after] = chancesBeside(worst.before, worst.after);
+    const bool passes = worst.before <= worst.tolerance && worst.after > worst.tolerance;
+    sentences.push_back(
+        about(subjectOf(named, catalogue, *part, zone),
+              passes ? PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent before you see it rises most, from "
+                                   "{3} to {4}, past the {6} % tolerated.")
+                     : PADSIDE_SAY("{0}{1}, {2} ({5}): the chance that it is spent before you see it rises most, from "
+                                   "{3} to {4}."),
+              {before, after, worst.unit->unit.tag, worst.tolerancePercent}));
     return sentences;
 }
 

@@ -8,7 +8,7 @@
 
 namespace padside {
 
-/// What moving a trip does to the chance that something is found spent unseen.
+/// What the day chosen for a trip does to the chance that something is already spent when it is looked at.
 struct MoveRisk
 {
     /// The zone whose chance rises most, measured by what is tolerated for it.
@@ -17,26 +17,25 @@ struct MoveRisk
         std::shared_ptr<const ReviewedUnit> unit;
         PartId partId;
         ZoneId zoneId;
-        double before = 0; ///< 0..1, on the day it is seen without the move
-        double after = 0; ///< on the day it is seen with it
+        double before = 0; ///< 0..1, on the day it is looked at without the choice
+        double after = 0; ///< on the day it is looked at with it
         double tolerance = 0;
         Number tolerancePercent;
     };
 
-    double anyBefore
-        = 0; ///< that at least one of the trip's zones is spent when it is seen; zones taken as independent
+    Date instead{}; ///< the first day on which something of the trip is looked at without the choice
+    Date on{}; ///< the day chosen
+    /// That at least one of the trip's zones is spent when it is looked at; zones taken as independent.
+    double anyBefore = 0;
     double anyAfter = 0;
     std::optional<Zone> worst; ///< empty: no zone's chance rises by as much as is worth saying
 };
 
-/// Of moving the trip with this index to another day, which costs `cost` (see SiteSeason::costOfMove).
+/// Of the day chosen for the trip with this index, which costs `cost` (see SiteSeason::costOfMove and costOfChoice).
 [[nodiscard]] MoveRisk riskOfMove(const SiteSeason& season, std::size_t trip, const MoveCost& cost);
 
-/// Of a trip whose day a person chose, against the day that was worked out; empty for other trips.
-[[nodiscard]] std::optional<MoveRisk> riskOfChosenDay(const SiteSeason& season, std::size_t trip);
-
-/// "It lifts the chance that …": the worst zone, then any of them; none where nothing rises worth saying (by less than
-/// a tenth of a percent).
+/// "The chance that something is already spent …": any of the trip's zones, then the one whose chance rises most; none
+/// where nothing rises worth saying (by less than a tenth of a percent).
 [[nodiscard]] std::vector<Sentence> riskSentences(const MoveRisk& risk, const Catalogue& catalogue);
 
 } // namespace padside

@@ -50,8 +50,32 @@ std::vector<std::shared_ptr<const ReviewedUnit>> SeasonTrip::units() const
 MoveCost SiteSeason::costOfMove(std::size_t trip, Date to) const
 {
     assert(to >= today);
-    return padside::costOfMove(windows, moves, today, planned.at(trip), to,
-                               [this](Date day) { return isWorkingDayInSeason(site, day); });
+    return padside::costOfMove(
+        windows, moves, today, planned.at(trip), to, [this](Date day) { return isWorkingDayInSeason(site, day); },
+        dueBy);
+}
+
+MoveCost SiteSeason::costOfChoice(std::size_t trip) const
+{
+    return padside::costOfChoice(
+        windows, moves, today, planned.at(trip), [this](Date day) { return isWorkingDayInSeason(site, day); }, dueBy);
+}
+
+std::vector<MovedTrip> SiteSeason::movesWithKept(std::size_t trip, const Catalogue& catalogue) const
+{
+    return withKept(windows, moves, planned, trip, static_cast<int>(catalogue.assumption("kept-day-grace-days")));
+}
+
+std::optional<std::size_t> SiteSeason::chosenTripThatNeeds(Date on) const
+{
+    for (std::size_t i = 0; i < trips.size(); ++i) {
+        if (!trips[i].moved || trips[i].checks.empty())
+            continue;
+        const MoveCost cost = costOfChoice(i);
+        if (cost.furtherTrips > 0 && std::ranges::find(cost.onlyThen, on) != cost.onlyThen.end())
+            return i;
+    }
+    return std::nullopt;
 }
 
 SeasonCheck SiteSeason::checkOf(std::size_t window) const
@@ -75,11 +99,14 @@ SiteSeason siteSeason(std::vector<std::shared_ptr<const ReviewedUnit>> units, st
     season.units = std::move(units);
     season.moves = std::move(moves);
     for (const auto& unit : season.units) {
-        for (const Check& check : unit->review.checks)
+        for (const Check& check : unit->review.checks) {
             season.windows.push_back({std::max(check.earliest, today), std::max(check.latest, today)});
+            season.dueBy.push_back(check.latest);
+        }
     }
-    season.planned = plannedTrips(season.windows, season.moves, today,
-                                  [&](Date day) { return isWorkingDayInSeason(season.site, day); });
+    season.planned = plannedTrips(
+        season.windows, season.moves, today, [&](Date day) { return isWorkingDayInSeason(season.site, day); },
+        season.dueBy);
     for (const PlannedTrip& planned : season.planned)
         season.trips.push_back(tripOf(season, planned));
     return season;

@@ -38,10 +38,17 @@ struct SiteSeason
     std::vector<MovedTrip> moves;
     std::vector<SeasonTrip> trips; ///< by date
     std::vector<Window> windows; ///< of all checks, unit by unit: begun ones begin today, overdue ones are due today
+    std::vector<Date> dueBy; ///< of the same checks: the latest day of each, over or not
     std::vector<PlannedTrip> planned; ///< the trips over `windows`, in the order of `trips`
 
     /// What it would cost to move the trip with this index to another day, not before today (assert).
     [[nodiscard]] MoveCost costOfMove(std::size_t trip, Date to) const;
+    /// What it costs today that the day of the trip with this index stays as a person chose it, against working it out.
+    [[nodiscard]] MoveCost costOfChoice(std::size_t trip) const;
+    /// The chosen days with that of the trip with this index kept.
+    [[nodiscard]] std::vector<MovedTrip> movesWithKept(std::size_t trip, const Catalogue& catalogue) const;
+    /// The trip, its day chosen by a person, without whose choice there would be none on `on`; empty: there is none.
+    [[nodiscard]] std::optional<std::size_t> chosenTripThatNeeds(Date on) const;
     /// The check of a window.
     [[nodiscard]] SeasonCheck checkOf(std::size_t window) const;
 };

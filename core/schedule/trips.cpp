@@ -20,7 +20,8 @@ std::vector<std::size_t> byLatestDay(std::span<const Window> windows)
     return order;
 }
 
-/// The trip's day is the last of the common part, since it is the first of the windows' last days.
+} // namespace
+
 void moveToPreferredDay(Trip& trip, std::span<const Window> windows, const std::function<bool(Date)>& preferred)
 {
     Date earliest = windows[trip.forcedBy].earliest;
@@ -33,8 +34,6 @@ void moveToPreferredDay(Trip& trip, std::span<const Window> windows, const std::
         }
     }
 }
-
-} // namespace
 
 std::vector<Trip> fewestTrips(std::span<const Window> windows, const std::function<bool(Date)>& preferred)
 {

@@ -40,6 +40,10 @@ struct Trip
 [[nodiscard]] std::vector<Trip> fewestTrips(std::span<const Window> windows,
                                             const std::function<bool(Date)>& preferred = {});
 
+/// Moves a trip to the latest day within the common part of its windows for which `preferred` is true, if there is one.
+/// Its day is the last of that part.
+void moveToPreferredDay(Trip& trip, std::span<const Window> windows, const std::function<bool(Date)>& preferred);
+
 /// The trips of one group (a unit, a site): its name, and trips whose indices point into the whole input.
 struct TripGroup
 {

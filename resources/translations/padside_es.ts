@@ -3894,6 +3894,10 @@
         <source>Work on a zone that held longer than this before the zone was seen worse has done what is asked of it; no flag says that it failed.</source>
         <translation>Un trabajo en una zona que aguantó más de estos meses antes de que la zona se viera peor ha cumplido lo que se le pide; ningún aviso dice que haya fallado.</translation>
     </message>
+    <message>
+        <source>A trip whose day is kept takes along what comes to be due up to this many days before it, and says what that costs; what can&apos;t wait that long gets a trip of its own.</source>
+        <translation>Un viaje cuyo día se mantiene se lleva consigo lo que venza hasta estos días antes, y dice lo que eso cuesta; lo que no puede esperar tanto recibe un viaje propio.</translation>
+    </message>
 </context>
 <context>
     <name>core</name>
@@ -7474,18 +7478,6 @@
         <translation>más del {0} %</translation>
     </message>
     <message>
-        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}, past the {6} % tolerated.</source>
-        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}, por encima del {6} % tolerado.</translation>
-    </message>
-    <message>
-        <source>{0}{1}, {2} ({5}): the chance that it is spent unseen rises from {3} to {4}.</source>
-        <translation>{0}{1}, {2} ({5}): la probabilidad de que se agote sin que nadie lo vea sube de {3} a {4}.</translation>
-    </message>
-    <message>
-        <source>That something of this trip is found spent: {1} instead of {0}.</source>
-        <translation>De que algo de este viaje se halle agotado: {1} en vez de {0}.</translation>
-    </message>
-    <message>
         <source>{0}{1}, {2}: the chance that it is spent is {7} today, more than the {3} % tolerated ({4}). Days a spare takes: about {6}.</source>
         <translation>{0}{1}, {2}: la probabilidad de que esté agotado es hoy de {7}, más del {3} % tolerado ({4}). Días que tarda un repuesto: unos {6}.</translation>
     </message>
@@ -7576,6 +7568,18 @@
     <message>
         <source>That the share did better may well be chance.</source>
         <translation>Es posible que la proporción haya sido mejor por casualidad.</translation>
+    </message>
+    <message>
+        <source>The chance that something is already spent when you look at it rises from {0} to {1} if you go on {2} instead of {3}.</source>
+        <translation>La probabilidad de que algo ya esté agotado cuando lo mire sube de {0} a {1} si va el {2} en vez del {3}.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent before you see it rises most, from {3} to {4}, past the {6} % tolerated.</source>
+        <translation>{0}{1}, {2} ({5}): aquí es donde más sube la probabilidad de que se agote antes de que lo vea, de {3} a {4}, por encima del {6} % tolerado.</translation>
+    </message>
+    <message>
+        <source>{0}{1}, {2} ({5}): the chance that it is spent before you see it rises most, from {3} to {4}.</source>
+        <translation>{0}{1}, {2} ({5}): aquí es donde más sube la probabilidad de que se agote antes de que lo vea, de {3} a {4}.</translation>
     </message>
 </context>
 <context>
@@ -9197,6 +9201,14 @@
         <source>open the unit</source>
         <translation>abrir la unidad</translation>
     </message>
+    <message>
+        <source>K</source>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>keep the trip&apos;s day, or let it move again</source>
+        <translation>mantener el día del viaje, o dejar que se mueva de nuevo</translation>
+    </message>
 </context>
 <context>
     <name>padside::LedgerPanel</name>
@@ -10253,10 +10265,6 @@
         <translation>&amp;Hoja del día</translation>
     </message>
     <message>
-        <source>Back to the day &amp;worked out</source>
-        <translation>Volver al día &amp;calculado</translation>
-    </message>
-    <message>
         <source>&lt;p&gt;This trip is no longer needed.&lt;/p&gt;</source>
         <translation>&lt;p&gt;Este viaje ya no hace falta.&lt;/p&gt;</translation>
     </message>
@@ -10339,16 +10347,56 @@
         <translation>Mostrar las piezas por pedir en lugar del viaje</translation>
     </message>
     <message>
-        <source>Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · shaded: the site&apos;s spring and fall weeks</source>
-        <translation>Número: revisiones del viaje · relleno: vencido o tarde · pie: día elegido a mano · sombreado: semanas de primavera y otoño del emplazamiento</translation>
-    </message>
-    <message>
-        <source>Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
-        <translation>Alt+←/→ mueve un viaje una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
-    </message>
-    <message>
         <source>No trips in the coming year.</source>
         <translation>Ningún viaje en el próximo año.</translation>
+    </message>
+    <message>
+        <source>Ove&amp;rdue checks</source>
+        <translation>Revisiones ve&amp;ncidas</translation>
+    </message>
+    <message>
+        <source>&amp;Back to the day worked out</source>
+        <translation>Volver al día &amp;calculado</translation>
+    </message>
+    <message>
+        <source>Let it &amp;move again</source>
+        <translation>Dejar &amp;que se mueva</translation>
+    </message>
+    <message>
+        <source>&amp;Keep this day</source>
+        <translation>&amp;Mantener este día</translation>
+    </message>
+    <message>
+        <source>Overdue checks</source>
+        <translation>Revisiones vencidas</translation>
+    </message>
+    <message>
+        <source>This day was chosen by hand, so it stays as it is.</source>
+        <translation>Este día se eligió a mano, así que se queda como está.</translation>
+    </message>
+    <message>
+        <source>Keep the day of the trip to %1</source>
+        <translation>Mantener el día del viaje a %1</translation>
+    </message>
+    <message>
+        <source>Let the trip to %1 move again</source>
+        <translation>Dejar que el viaje a %1 se mueva de nuevo</translation>
+    </message>
+    <message>
+        <source>Show what is overdue instead of the trip</source>
+        <translation>Mostrar lo vencido en lugar del viaje</translation>
+    </message>
+    <message>
+        <source>A day that is kept stays, whatever is found until then. Key: K</source>
+        <translation>Un día que se mantiene se queda, se encuentre lo que se encuentre hasta entonces. Tecla: K</translation>
+    </message>
+    <message>
+        <source>Number: checks of the trip · filled: overdue or late · foot: the day stays, kept or moved by hand · shaded: the site&apos;s spring and fall weeks</source>
+        <translation>Número: revisiones del viaje · relleno: vencido o tarde · pie: el día se queda, mantenido o movido a mano · sombreado: semanas de primavera y otoño del emplazamiento</translation>
+    </message>
+    <message>
+        <source>K keeps a trip&apos;s day; Alt+←/→ moves it by a week, with Shift by a day; Enter puts it down, Esc gives up</source>
+        <translation>K mantiene el día de un viaje; Alt+←/→ lo mueve una semana, con Mayús un día; Intro lo deja, Esc lo abandona</translation>
     </message>
 </context>
 <context>
@@ -10463,10 +10511,6 @@
     <message>
         <source>This is not a working day.</source>
         <translation>No es un día laborable.</translation>
-    </message>
-    <message>
-        <source>%1, %2: %3 at %4.</source>
-        <translation>%1, %2: %3 en %4.</translation>
     </message>
     <message>
         <source>one check</source>
@@ -10599,6 +10643,79 @@
             <numerusform>Piezas cuya probabilidad de estar agotadas pasa de lo tolerado dentro de %n mes. Lo que tarda en llegar un repuesto es una suposición.</numerusform>
             <numerusform>Piezas cuya probabilidad de estar agotadas pasa de lo tolerado dentro de %n meses. Lo que tarda en llegar un repuesto es una suposición.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Nothing is overdue.</source>
+        <translation>No hay nada vencido.</translation>
+    </message>
+    <message>
+        <source>Overdue: %1.</source>
+        <translation>Vencido: %1.</translation>
+    </message>
+    <message>
+        <source>Overdue checks</source>
+        <translation>Revisiones vencidas</translation>
+    </message>
+    <message>
+        <source>Most pressing first: where the chance that something is spent is furthest past what is tolerated.</source>
+        <translation>Primero lo que más apremia: donde la probabilidad de que algo esté agotado pasa más de lo tolerado.</translation>
+    </message>
+    <message>
+        <source>one check overdue</source>
+        <translation>una revisión vencida</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n checks overdue</source>
+        <translation>
+            <numerusform>%n revisión vencida</numerusform>
+            <numerusform>%n revisiones vencidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Its trip</source>
+        <translation>Su viaje</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>This day is kept, whatever is found until then.</source>
+        <translation>Este día se mantiene, se encuentre lo que se encuentre hasta entonces.</translation>
+    </message>
+    <message>
+        <source>Worked out today, it would be %1.</source>
+        <translation>Calculado hoy, sería el %1.</translation>
+    </message>
+    <message>
+        <source>Because this day stays, one more trip is needed, on %1.</source>
+        <translation>Como este día se queda, hace falta un viaje más, el %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Because this day stays, more trips are needed: %n.</source>
+        <translation>
+            <numerusform>Como este día se queda, hacen falta más viajes: %n.</numerusform>
+            <numerusform>Como este día se queda, hacen falta más viajes: %n.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It is a trip of its own because the day of the trip on %1 stays.</source>
+        <translation>Es un viaje aparte porque el día del viaje del %1 se queda.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3.</source>
+        <translation>%1, %2: %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, &lt;b&gt;%n overdue&lt;/b&gt;</source>
+        <translation>
+            <numerusform>%1, &lt;b&gt;%n vencida&lt;/b&gt;</numerusform>
+            <numerusform>%1, &lt;b&gt;%n vencidas&lt;/b&gt;</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Look first at %1, %2 (%3).</source>
+        <translation>Mire primero %1, %2 (%3).</translation>
     </message>
 </context>
 <context>

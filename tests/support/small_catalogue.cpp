@@ -65,6 +65,7 @@ const std::string assumptions = R"({"assumptions": {
  "grade-5-days": {"value": 14, "unit": "days", "sentence": "s", "source": "t"},
  "look-again-most-months": {"value": 12, "unit": "months", "sentence": "s", "source": "t"},
  "see-dry-months": {"value": 6, "unit": "months", "sentence": "s", "source": "t"},
+ "kept-day-grace-days": {"value": 14, "unit": "days", "sentence": "s", "source": "t"},
  "season-grace-days": {"value": 28, "unit": "days", "sentence": "s", "source": "t"},
  "charge-put-back-days": {"value": 60, "unit": "days", "sentence": "s", "source": "t"},
  "top-up-again-months": {"value": 24, "unit": "months", "sentence": "s", "source": "t"},

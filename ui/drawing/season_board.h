@@ -20,7 +20,7 @@ struct BoardTrip
     int checks = 0;
     bool overdue = false; ///< serves something that was due before today
     bool late = false; ///< moved beyond the latest day of a check
-    bool moved = false; ///< a person chose the day
+    bool moved = false; ///< a person chose the day: moved it there, or keeps it
 };
 
 /// One site: its line of weeks.

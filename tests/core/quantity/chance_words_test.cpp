@@ -60,6 +60,19 @@ TEST(ChanceWords, TakeTheErrorOfLongSumsForWhatItIs)
     EXPECT_EQ(said(-1e-17), "0 %");
 }
 
+TEST(ChanceWords, OfTwoBesideEachOtherAreWholeFromTenPercentOnUnlessTheyWouldBeTheSame)
+{
+    const auto both = [](double one, double other) {
+        const auto [before, after] = chancesBeside(one, other);
+        return say({"{0} to {1}", {before, after}});
+    };
+    EXPECT_EQ(both(0.197, 0.218), "20 % to 22 %");
+    EXPECT_EQ(both(0.197, 0.203), "19.7 % to 20.3 %");
+    EXPECT_EQ(both(0.021, 0.034), "2.1 % to 3.4 %");
+    EXPECT_EQ(both(0.094, 0.118), "9.4 % to 12 %");
+    EXPECT_EQ(both(0.99, 0.993), "99 % to over 99 %");
+}
+
 TEST(ChanceWords, StandInsideASentence)
 {
     EXPECT_EQ(say({"The chance is {0}, not {1}.", {Chance{0.0231}, Chance{0.9999}}}),

@@ -71,11 +71,15 @@ TEST_F(MoveRisks, ALaterDayLiftsTheChanceThatTheWorstZoneIsSpentUnseen)
     EXPECT_GT(risk.anyAfter, risk.anyBefore);
     const auto sentences = riskSentences(risk, m_catalogue);
     ASSERT_EQ(sentences.size(), 2U);
+    EXPECT_THAT(say(sentences[0]),
+                testing::StartsWith("The chance that something is already spent when you look at it rises from "));
+    EXPECT_THAT(say(sentences[0]),
+                testing::EndsWith(" if you go on " + isoText(to) + " instead of " + isoText(from) + "."));
     EXPECT_THAT(
-        say(sentences[0]),
-        testing::StartsWith("Suction accumulator, bottom (HB-01): the chance that it is spent unseen rises from "));
-    EXPECT_THAT(say(sentences[0]), HasSubstr(", past the 2 % tolerated."));
-    EXPECT_THAT(say(sentences[1]), testing::StartsWith("That something of this trip is found spent: "));
+        say(sentences[1]),
+        testing::StartsWith(
+            "Suction accumulator, bottom (HB-01): the chance that it is spent before you see it rises most, from "));
+    EXPECT_THAT(say(sentences[1]), testing::EndsWith(", past the 2 % tolerated."));
 }
 
 TEST_F(MoveRisks, AnEarlierDayCostsNoRisk)
@@ -90,15 +94,55 @@ TEST_F(MoveRisks, AnEarlierDayCostsNoRisk)
 TEST_F(MoveRisks, ATripOnAChosenDaySaysWhatThatRisksAgainstTheDayWorkedOut)
 {
     const SiteSeason plan = season();
-    const std::size_t trip = tripFor(plan);
-    EXPECT_FALSE(riskOfChosenDay(plan, trip)) << "nobody chose its day";
-    const Date from = plan.trips[trip].on;
+    const Date from = plan.trips[tripFor(plan)].on;
     const Date to = from + std::chrono::days(60);
     const SiteSeason chosen = season({{from, to}});
-    const auto risk = riskOfChosenDay(chosen, tripFor(chosen));
-    ASSERT_TRUE(risk && risk->worst);
-    EXPECT_NEAR(risk->worst->before, exact(from), 0.05 * exact(from));
-    EXPECT_NEAR(risk->worst->after, exact(to), 0.05 * exact(to));
+    const MoveRisk risk = riskOfMove(chosen, tripFor(chosen), chosen.costOfChoice(tripFor(chosen)));
+    ASSERT_TRUE(risk.worst);
+    EXPECT_EQ(risk.on, to);
+    EXPECT_EQ(risk.instead, from);
+    EXPECT_NEAR(risk.worst->before, exact(from), 0.05 * exact(from));
+    EXPECT_NEAR(risk.worst->after, exact(to), 0.05 * exact(to));
+}
+
+TEST_F(MoveRisks, AKeptDayRisksNothingUntilTheOutlookWantsAnEarlierOneAndThenItIsSaid)
+{
+    const SiteSeason plan = season();
+    const std::size_t trip = tripFor(plan);
+    const auto kept = plan.movesWithKept(trip, m_catalogue);
+    const SiteSeason same = season(kept);
+    EXPECT_EQ(same.trips[trip].on, plan.trips[trip].on);
+    EXPECT_FALSE(riskOfMove(same, trip, same.costOfChoice(trip)).worst);
+
+    // A promise to look at it, made since, asks for it ten days before.
+    const Date day = plan.trips[trip].on;
+    m_record.followUps.push_back({});
+    FollowUp& promise = m_record.followUps.back();
+    promise.unitId = m_record.unit.id;
+    promise.madeAt = m_record.visits.back().id;
+    promise.zoneId = m_bottom;
+    promise.earliest = m_today;
+    promise.latest = day - std::chrono::days(10);
+    const SiteSeason later = season(kept);
+    const std::size_t stays = tripFor(later);
+    ASSERT_EQ(later.trips[stays].on, day) << "the kept day stays";
+    EXPECT_EQ(later.trips[stays].daysLate(), 10);
+    const MoveRisk risk = riskOfMove(later, stays, later.costOfChoice(stays));
+    ASSERT_TRUE(risk.worst);
+    EXPECT_EQ(risk.instead, day - std::chrono::days(10));
+    EXPECT_GT(risk.worst->after, risk.worst->before);
+    EXPECT_THAT(riskSentences(risk, m_catalogue), testing::SizeIs(2));
+}
+
+TEST_F(MoveRisks, WhatIsAsGoodAsSpentAnywayIsNotSaidToRise)
+{
+    const SiteSeason plan = season();
+    const std::size_t trip = tripFor(plan);
+    MoveRisk risk = riskOfMove(plan, trip, plan.costOfMove(trip, plan.trips[trip].on + std::chrono::days(60)));
+    ASSERT_TRUE(risk.worst);
+    risk.anyBefore = 0.99;
+    risk.anyAfter = 0.999;
+    EXPECT_THAT(riskSentences(risk, m_catalogue), testing::SizeIs(1)) << "the worst zone only";
 }
 
 TEST_F(MoveRisks, WhatAnotherTripSeesInTimeIsNotAtRisk)

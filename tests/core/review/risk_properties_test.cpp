@@ -19,18 +19,32 @@ namespace {
 class RiskProperties : public testing::Test
 {
 protected:
-    /// 120 random records, each on a random day of its life or after it.
-    void forRandomRecords(const std::function<void(const UnitRecord&, Date today)>& look) const
+    /// 120 random records or more, each on a random day of its life or after it.
+    void forRandomRecords(const std::function<void(const UnitRecord&, Date today)>& look,
+                          std::uint32_t count = 120) const
     {
-        for (std::uint32_t seed = 1; seed <= 120; ++seed) {
+        for (std::uint32_t seed = 1; seed <= count; ++seed) {
             SCOPED_TRACE(seed);
-            look(test::randomRecord(seed), test::day("2018-02-28") + std::chrono::days(seed * 13));
+            look(test::randomRecord(seed), test::day("2018-02-28") + std::chrono::days(seed % 121 * 13));
         }
     }
 
     [[nodiscard]] UnitReview reviewed(const UnitRecord& record, Date today) const
     {
         return review(record, m_catalogue, m_model, today);
+    }
+
+    /// The zone's own latest date, whatever checks it shares.
+    [[nodiscard]] std::optional<Date> ownDate(const UnitRecord& record, Date today, ZoneId id) const
+    {
+        const UnitRecord known = recordAt(record, today);
+        const auto histories = zoneHistories(known);
+        const auto history = std::ranges::find(histories, id, &ZoneHistory::zoneId);
+        const auto belief = zoneBelief(known, m_catalogue, m_model, id, today);
+        if (history == histories.end() || !belief)
+            return std::nullopt;
+        const ZoneRisk risk = zoneRisk(*belief, m_catalogue);
+        return zoneDue(known, m_catalogue, today, *findPart(known, history->partId), *history, &risk).window.latest;
     }
 
     Catalogue m_catalogue = test::smallCatalogue();
@@ -48,8 +62,8 @@ std::optional<Date> lookedAtBy(const UnitReview& review, ZoneId zone)
     return by;
 }
 
-/// The record with one more attendance, at which the zone was looked for in vain.
-UnitRecord withLookInVain(UnitRecord record, ZoneId zone, Date on, NotSeenReason reason)
+/// The record with one more attendance, at which the zone was graded, or looked for in vain.
+UnitRecord withLook(UnitRecord record, ZoneId zone, Date on, std::variant<Grade, NotSeenReason> sight)
 {
     Visit visit;
     visit.id = VisitId(UuidBytes{0xfe});
@@ -65,7 +79,7 @@ UnitRecord withLookInVain(UnitRecord record, ZoneId zone, Date on, NotSeenReason
     finding.visitId = visit.id;
     finding.on = on;
     finding.zoneId = zone;
-    finding.sight = reason;
+    finding.sight = sight;
     record.findings.push_back(finding);
     return record;
 }
@@ -97,28 +111,58 @@ TEST_F(RiskProperties, ACheckNeverFallsAfterTheDateItsToleranceIsSpent)
     EXPECT_GT(bounded, 100) << "enough were tried";
 }
 
+TEST_F(RiskProperties, ASharedCheckNeverFallsAfterTheDateThatAnyOfItsZonesHasOfItsOwn)
+{
+    int shared = 0;
+    forRandomRecords(
+        [&](const UnitRecord& record, Date today) {
+            const UnitReview review = reviewed(record, today);
+            for (const Check& check : review.checks) {
+                if (check.zones.size() < 2)
+                    continue;
+                ++shared;
+                for (const ZoneId zone : check.zones)
+                    EXPECT_LE(check.latest, *ownDate(record, today, zone)) << say(check.what);
+            }
+        },
+        600);
+    EXPECT_GT(shared, 300) << "enough were shared";
+}
+
+TEST_F(RiskProperties, WhenAZoneLeavesASharedCheckTheOthersDateMayMoveLaterButNeverPastTheirOwn)
+{
+    int later = 0;
+    forRandomRecords(
+        [&](const UnitRecord& record, Date today) {
+            for (const Check& check : reviewed(record, today).checks) {
+                if (check.zones.size() < 2)
+                    continue;
+                // Seen sound today, the first zone has a date of its own.
+                const UnitRecord left = withLook(record, check.zones.front(), today, Grade::sound);
+                const UnitReview after = reviewed(left, today);
+                for (const ZoneId zone : check.zones) {
+                    const auto by = lookedAtBy(after, zone);
+                    ASSERT_TRUE(by) << "no zone is forgotten";
+                    EXPECT_LE(*by, *ownDate(left, today, zone)) << say(check.what);
+                    later += zone != check.zones.front() && *by > check.latest ? 1 : 0;
+                }
+            }
+        },
+        400);
+    EXPECT_GT(later, 10) << "it did move later in some";
+}
+
 TEST_F(RiskProperties, ALookInVainNeverMovesAZonesDateLater)
 {
-    // The zone's own date: zones that share a check have the earliest of theirs.
-    const auto dueBy = [&](const UnitRecord& record, Date today, ZoneId id) -> std::optional<Date> {
-        const UnitRecord known = recordAt(record, today);
-        const auto histories = zoneHistories(known);
-        const auto history = std::ranges::find(histories, id, &ZoneHistory::zoneId);
-        const auto belief = zoneBelief(known, m_catalogue, m_model, id, today);
-        if (history == histories.end() || !belief)
-            return std::nullopt;
-        const ZoneRisk risk = zoneRisk(*belief, m_catalogue);
-        return zoneDue(known, m_catalogue, today, *findPart(known, history->partId), *history, &risk).window.latest;
-    };
     int tried = 0;
     forRandomRecords([&](const UnitRecord& record, Date today) {
         if (std::ranges::none_of(record.visits, [&](const Visit& one) { return !one.isOpen() && one.on <= today; }))
             return; // the first visit of all sets the season by which a zone is first seen
         for (const Part& part : recordAt(record, today).parts) {
             for (const Zone& zone : part.zones) {
-                const auto before = dueBy(record, today, zone.id);
+                const auto before = ownDate(record, today, zone.id);
                 for (const NotSeenReason reason : {NotSeenReason::running, NotSeenReason::covered}) {
-                    const auto after = dueBy(withLookInVain(record, zone.id, today, reason), today, zone.id);
+                    const auto after = ownDate(withLook(record, zone.id, today, reason), today, zone.id);
                     ASSERT_EQ(after.has_value(), before.has_value());
                     if (before) {
                         ++tried;

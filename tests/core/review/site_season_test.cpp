@@ -69,6 +69,40 @@ TEST(SiteSeason, AChosenDayIsKeptAndWhatItCostsIsKnownBefore)
                 ElementsAre("2026-05-13: Aa +3"));
 }
 
+TEST(SiteSeason, AKeptDayStaysWhenANewFindingAsksForAnEarlierOneAndSaysHowLateThatIs)
+{
+    const Catalogue catalogue = test::smallCatalogue();
+    const SiteSeason before = siteSeason({unitWith("A", {check("a", "2026-04-01", "2026-05-12")})}, {}, today);
+    EXPECT_THAT(told(before), ElementsAre("2026-05-12: Aa"));
+    const auto kept = before.movesWithKept(0, catalogue);
+    const auto found
+        = unitWith("A", {check("a", "2026-04-01", "2026-05-12"), check("new", "2026-03-10", "2026-05-05")});
+    const SiteSeason later = siteSeason({found}, kept, today);
+    EXPECT_THAT(told(later), ElementsAre("2026-05-12: Aa Anew +7"));
+    EXPECT_EQ(later.costOfChoice(0).servedBefore.front(), day("2026-05-05"));
+    EXPECT_THAT(told(siteSeason({found}, withoutChoice(kept, day("2026-05-12")), today)),
+                ElementsAre("2026-05-05: Aa Anew"))
+        << "let go, it moves";
+}
+
+TEST(SiteSeason, WhatWasOverdueWhenADayWasKeptIsNotPutOffToItOnTheDaysAfter)
+{
+    const Catalogue catalogue = test::smallCatalogue();
+    const auto unit = unitWith("A", {check("old", "2025-10-01", "2026-02-01"), check("a", "2026-03-08", "2026-03-10")});
+    const auto kept = siteSeason({unit}, {}, today).movesWithKept(1, catalogue);
+    EXPECT_THAT(told(siteSeason({unit}, kept, day("2026-03-04"))),
+                ElementsAre("2026-03-04: Aold +31", "2026-03-10: Aa"));
+}
+
+TEST(SiteSeason, ATripThatIsOnlyNeededBecauseADayStaysKnowsWhichTrip)
+{
+    const auto unit = unitWith("A", {check("a", "2026-04-01", "2026-05-10"), check("b", "2026-05-01", "2026-06-20")});
+    const SiteSeason moved = siteSeason({unit}, {{day("2026-05-08"), day("2026-04-16")}}, today);
+    ASSERT_THAT(told(moved), ElementsAre("2026-04-16: Aa", "2026-05-15: Ab"));
+    EXPECT_EQ(moved.chosenTripThatNeeds(day("2026-05-15")), 0U);
+    EXPECT_FALSE(moved.chosenTripThatNeeds(day("2026-04-16")));
+}
+
 TEST(SiteSeason, RetiredUnitsNeedNoTrip)
 {
     const auto gone = unitWith("A", {check("a", "2026-04-01", "2026-05-10")});

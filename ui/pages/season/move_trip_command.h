@@ -12,17 +12,17 @@
 
 namespace padside {
 
-/// The days chosen for a site, before and after a trip was moved.
+/// The days chosen for a site, before and after one more was chosen (moved to, kept) or let go.
 struct TripMove
 {
     SiteId site;
     std::vector<MovedTrip> before;
     std::vector<MovedTrip> after;
-    Date from{};
-    Date to{};
+    Date from{}; ///< the trip's day before
+    Date to{}; ///< and after
 };
 
-/// Moves a trip; can be undone. A move that the file refuses leaves no trace.
+/// Moves a trip, keeps its day or lets it move again; can be undone. What the file refuses leaves no trace.
 class MoveTripCommand : public QUndoCommand
 {
 public:

@@ -24,8 +24,10 @@ QString keyOf(SiteId site)
 QString movedTripsText(const std::vector<MovedTrip>& moves)
 {
     QStringList lines;
-    for (const MovedTrip& move : moves)
-        lines << QString::fromStdString(isoText(move.insteadOf) + " " + isoText(move.to));
+    for (const MovedTrip& move : moves) {
+        const std::string from = move.takesAlongFrom ? " " + isoText(*move.takesAlongFrom) : std::string();
+        lines << QString::fromStdString(isoText(move.insteadOf) + " " + isoText(move.to) + from);
+    }
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -36,9 +38,12 @@ std::optional<std::vector<MovedTrip>> parseMovedTrips(const QString& text)
         const QStringList days = line.split(QLatin1Char(' '));
         const auto insteadOf = parseDate(days.value(0).toStdString());
         const auto to = parseDate(days.value(1).toStdString());
-        if (days.size() != 2 || !insteadOf || !to)
+        std::optional<Date> from;
+        if (days.size() == 3)
+            from = parseDate(days[2].toStdString());
+        if ((days.size() != 2 && !from) || days.size() > 3 || !insteadOf || !to)
             return std::nullopt;
-        moves.push_back({*insteadOf, *to});
+        moves.push_back({*insteadOf, *to, from});
     }
     return moves;
 }

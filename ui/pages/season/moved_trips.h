@@ -33,7 +33,8 @@ private:
     RecordBook& m_book;
 };
 
-/// One line a trip: the day worked out and the day chosen, in ISO 8601.
+/// One line a trip: the day worked out, the day chosen and, where it was kept, from which day on what comes to be due
+/// goes along; in ISO 8601.
 [[nodiscard]] QString movedTripsText(const std::vector<MovedTrip>& moves);
 
 /// Reads what movedTripsText writes; empty if it is something else.

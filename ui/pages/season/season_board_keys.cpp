@@ -109,6 +109,13 @@ void SeasonBoardView::keyPressEvent(QKeyEvent* event)
         else if (m_selected)
             Q_EMIT tripActivated(*m_selected);
         return;
+    case Qt::Key_K:
+        if (event->modifiers() != Qt::NoModifier)
+            break;
+        giveUp();
+        if (m_selected)
+            Q_EMIT keepAsked();
+        return;
     case Qt::Key_Escape:
         if (m_move)
             return giveUp();

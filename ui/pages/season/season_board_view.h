@@ -16,7 +16,7 @@ struct Theme;
 
 /// The board of a year's trips to look at and walk through. Arrow keys go from trip to trip, Ctrl with them to the next
 /// trip by date over all sites. A trip is moved with the mouse, or with Alt and the arrow keys (a week; a day with
-/// Shift too), Enter puts it down, Esc gives up.
+/// Shift too), Enter puts it down, Esc gives up. K asks that the chosen trip's day be kept, or let go.
 class SeasonBoardView : public QAbstractScrollArea
 {
     Q_OBJECT
@@ -47,6 +47,7 @@ Q_SIGNALS:
     void moveProposed(const padside::BoardPlace& place, padside::Date to);
     void movePutDown(const padside::BoardPlace& place, padside::Date to);
     void moveGivenUp();
+    void keepAsked();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -7,7 +7,6 @@
 #include "ui/models/fleet_reviewer.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
-#include "ui/pages/season/move_trip_command.h"
 #include "ui/pages/season/season_board_view.h"
 #include "ui/pages/season/season_sheets.h"
 
@@ -43,9 +42,11 @@ SeasonPage::SeasonPage(RecordBook& book, FleetReviewer& fleet, QUndoStack& undo,
     , m_underBoard(new QStackedWidget)
     , m_tripSide(new QWidget)
     , m_trip(new QTextBrowser)
+    , m_overdue(new QPushButton(tr("Ove&rdue checks")))
     , m_orders(new QPushButton(tr("Parts to &order")))
     , m_daySheet(new QPushButton(tr("&Day's sheet")))
-    , m_back(new QPushButton(tr("Back to the day &worked out")))
+    , m_keep(new QPushButton)
+    , m_back(new QPushButton(tr("&Back to the day worked out")))
 {
     makeLayout();
     connectParts();
@@ -71,9 +72,12 @@ void SeasonPage::connectParts()
     connect(m_board, &SeasonBoardView::moveGivenUp, this, [this] { showCost({}); });
     m_board->setWords([this](const BoardPlace& place) { return m_words.trip(siteIn(place.row), place.trip); });
     connect(m_trip, &QTextBrowser::anchorClicked, this, &SeasonPage::followLink);
-    connect(m_orders, &QPushButton::toggled, this, &SeasonPage::showTrip);
+    for (QPushButton* list : {m_overdue, m_orders})
+        connect(list, &QPushButton::toggled, this, [this, list](bool on) { showList(*list, on); });
     connect(m_daySheet, &QPushButton::clicked, this, &SeasonPage::requestDaySheet);
-    connect(m_back, &QPushButton::clicked, this, &SeasonPage::moveBack);
+    connect(m_board, &SeasonBoardView::keepAsked, this, &SeasonPage::keepOrLetMove);
+    connect(m_keep, &QPushButton::clicked, this, &SeasonPage::keepOrLetMove);
+    connect(m_back, &QPushButton::clicked, this, &SeasonPage::letMove);
 }
 
 void SeasonPage::focusInEvent(QFocusEvent*)
@@ -109,10 +113,16 @@ void SeasonPage::takeFleet()
 
 void SeasonPage::chooseFirst()
 {
+    double most = 0;
     for (const SiteSeason& site : m_plan.sites()) {
         for (const SeasonTrip& trip : site.trips) {
-            if (!m_chosen || trip.on < m_chosen->on)
+            double pressure = 0;
+            for (const SeasonCheck& check : trip.checks)
+                pressure = std::max(pressure, pressureOf(check, site.today));
+            if (!m_chosen || trip.on < m_chosen->on || (trip.on == m_chosen->on && pressure > most)) {
                 m_chosen = Chosen{site.site.id, trip.on};
+                most = pressure;
+            }
         }
     }
 }
@@ -158,7 +168,9 @@ void SeasonPage::showBoard()
 void SeasonPage::choose(const BoardPlace& place)
 {
     m_chosen = Chosen{siteIn(place.row).site.id, siteIn(place.row).trips[place.trip].on};
+    m_overdue->setChecked(false);
     m_orders->setChecked(false);
+    showCost({});
     showTrip();
 }
 
@@ -167,13 +179,39 @@ void SeasonPage::showTrip()
     const auto trip = chosenTrip();
     const SiteSeason* site = chosenSite();
     m_daySheet->setEnabled(trip && !site->trips[*trip].checks.empty());
-    m_back->setVisible(trip && site->trips[*trip].moved);
+    const bool isMoved = trip && site->trips[*trip].moved;
+    const bool isKept = isMoved && site->trips[*trip].moved->isKept();
+    m_keep->setVisible(trip && !isListShown() && (!isMoved || isKept));
+    m_keep->setText(isKept ? tr("Let it &move again") : tr("&Keep this day"));
+    m_back->setVisible(isMoved && !isListShown() && !isKept);
+    if (m_overdue->isChecked())
+        return showOverdue();
     if (m_orders->isChecked())
         return showOrders();
     m_trip->setAccessibleName(tr("The chosen trip"));
     showHtml(trip           ? m_words.tripHtml(*site, *trip, m_theme)
                  : m_chosen ? tr("<p>This trip is no longer needed.</p>")
                             : tr("<p>Choose a trip to see what is to be looked at, and why.</p>"));
+}
+
+void SeasonPage::showList(QPushButton& wanted, bool on)
+{
+    if (on)
+        (&wanted == m_orders ? m_overdue : m_orders)->setChecked(false);
+    showTrip();
+}
+
+bool SeasonPage::isListShown() const
+{
+    return m_overdue->isChecked() || m_orders->isChecked();
+}
+
+void SeasonPage::showOverdue()
+{
+    const auto fleet = m_fleet.fleet();
+    m_trip->setAccessibleName(tr("Overdue checks"));
+    showHtml(m_words.overdueHtml(overdueUnits(fleet->units, fleet->today), overdueCount(fleet->units, fleet->today),
+                                 m_theme));
 }
 
 void SeasonPage::showOrders()
@@ -203,22 +241,47 @@ void SeasonPage::sayCost(const BoardPlace& place, Date to)
 void SeasonPage::moveTrip(const BoardPlace& place, Date to)
 {
     const SiteSeason& site = siteIn(place.row);
-    pushMove(site, site.trips[place.trip].on, to);
+    const Date from = site.trips[place.trip].on;
+    choosePlan(tr("Move trip to %1").arg(shown(site.site.name)),
+               {site.site.id, site.moves, withMove(site.moves, from, to), from, to});
 }
 
-void SeasonPage::moveBack()
+void SeasonPage::keepOrLetMove()
 {
     const auto trip = chosenTrip();
-    if (trip && chosenSite()->trips[*trip].moved)
-        pushMove(*chosenSite(), m_chosen->on, chosenSite()->trips[*trip].moved->insteadOf);
+    if (!trip)
+        return;
+    const SiteSeason& site = *chosenSite();
+    const SeasonTrip& day = site.trips[*trip];
+    if (day.moved && day.moved->isKept())
+        return letMove();
+    if (day.moved) {
+        const QString said = tr("This day was chosen by hand, so it stays as it is.");
+        showCost(said);
+        return m_board->sayCost(said, false);
+    }
+    choosePlan(tr("Keep the day of the trip to %1").arg(shown(site.site.name)),
+               {site.site.id, site.moves, site.movesWithKept(*trip, m_book.catalogue()), day.on, day.on});
 }
 
-void SeasonPage::pushMove(const SiteSeason& site, Date from, Date to)
+void SeasonPage::letMove()
 {
-    const TripMove move{site.site.id, site.moves, withMove(site.moves, from, to), from, to};
-    m_undo->push(new MoveTripCommand(
-        tr("Move trip to %1").arg(shown(site.site.name)), move,
-        [this](SiteId id, const std::vector<MovedTrip>& moves, Date on) { return applyMoves(id, moves, on); }));
+    const auto trip = chosenTrip();
+    if (!trip || !chosenSite()->trips[*trip].moved)
+        return;
+    const SiteSeason& site = *chosenSite();
+    const SeasonTrip& day = site.trips[*trip];
+    const Date to = day.checks.empty() ? day.on : site.costOfChoice(*trip).servedBefore[day.forcedBy];
+    choosePlan(tr("Let the trip to %1 move again").arg(shown(site.site.name)),
+               {site.site.id, site.moves, withoutChoice(site.moves, day.on), day.on, to});
+}
+
+void SeasonPage::choosePlan(const QString& name, TripMove move)
+{
+    m_undo->push(
+        new MoveTripCommand(name, std::move(move), [this](SiteId id, const std::vector<MovedTrip>& moves, Date on) {
+            return applyMoves(id, moves, on);
+        }));
 }
 
 bool SeasonPage::applyMoves(SiteId site, const std::vector<MovedTrip>& moves, Date on)
@@ -241,10 +304,10 @@ void SeasonPage::followLink(const QUrl& url)
     if (url.hasFragment())
         return m_trip->scrollToAnchor(url.fragment());
     const auto bytes = parseUuid(url.path().toStdString());
-    if (bytes && m_orders->isChecked())
-        Q_EMIT unitRequested(UnitId(*bytes));
+    if (bytes && isListShown())
+        return followListLink(url, UnitId(*bytes));
     const auto trip = chosenTrip();
-    if (!bytes || !trip || m_orders->isChecked())
+    if (!bytes || !trip || isListShown())
         return;
     const UnitId unit(*bytes);
     const SeasonTrip& day = chosenSite()->trips[*trip];
@@ -258,6 +321,23 @@ void SeasonPage::followLink(const QUrl& url)
         Q_EMIT unitRequested(unit);
     else
         requestFieldSheet(unit);
+}
+
+void SeasonPage::followListLink(const QUrl& url, UnitId unit)
+{
+    if (url.scheme() != QStringLiteral("trip"))
+        return Q_EMIT unitRequested(unit);
+    const auto isMeant = [&](const SeasonCheck& check) {
+        return check.unit->unit.id == unit && check.check().latest < m_fleet.fleet()->today;
+    };
+    m_search->clear(); // its site may be hidden
+    for (std::size_t row = 0; row < m_rows.size(); ++row) {
+        const auto& trips = siteIn(row).trips;
+        const auto first = std::ranges::find_if(
+            trips, [&](const SeasonTrip& trip) { return std::ranges::any_of(trip.checks, isMeant); });
+        if (first != trips.end())
+            return m_board->select({row, static_cast<std::size_t>(first - trips.begin())});
+    }
 }
 
 void SeasonPage::requestDaySheet()

@@ -7,6 +7,7 @@
 #include "core/record/visit.h"
 #include "ui/drawing/season_board.h"
 #ifndef Q_MOC_RUN // moc 6.4 stumbles over the concepts below
+#include "ui/pages/season/move_trip_command.h"
 #include "ui/pages/season/moved_trips.h"
 #include "ui/pages/season/season_plan.h"
 #include "ui/pages/season/season_words.h"
@@ -33,12 +34,13 @@ class RecordBook;
 class SeasonBoardView;
 
 /// What is due over the coming year, as trips on a board of weeks; beside it the chosen trip in full. Trips can be
-/// moved to another day, seeing what that costs, and are where visits start and sheets for the road are printed.
+/// moved to another day, seeing what that costs, or kept on theirs; they are where visits start and sheets for the road
+/// are printed.
 class SeasonPage : public QWidget
 {
     Q_OBJECT
 public:
-    /// Moves of trips go to `undo`.
+    /// Days chosen for trips go to `undo`.
     SeasonPage(RecordBook& book, FleetReviewer& fleet, QUndoStack& undo, const Theme& theme, QWidget* parent = nullptr);
     ~SeasonPage() override; ///< takes its moves off the stack
 
@@ -67,20 +69,25 @@ private:
     void makeLayout();
     void connectParts();
     void takeFleet();
-    void chooseFirst(); ///< the next trip of all, so that the page begins with what to do
+    void chooseFirst(); ///< of the next trips the one that presses most, so that the page begins with what to do
     void showBoard();
     void sayState();
     void showTrip();
+    void showList(QPushButton& wanted, bool on); ///< in place of the trip
     void showOrders();
+    void showOverdue();
     void showHtml(const QString& html);
     void choose(const BoardPlace& place);
     void showCost(const QString& said); ///< empty: what the marks mean instead
     void sayCost(const BoardPlace& place, Date to);
     void moveTrip(const BoardPlace& place, Date to);
-    void moveBack();
-    void pushMove(const SiteSeason& site, Date from, Date to);
+    void keepOrLetMove(); ///< the chosen trip's day
+    void letMove(); ///< its day is worked out again
+    void choosePlan(const QString& name, TripMove move); ///< days chosen anew, as a step that can be undone
     bool applyMoves(SiteId site, const std::vector<MovedTrip>& moves, Date on);
     void followLink(const QUrl& url);
+    void followListLink(const QUrl& url, UnitId unit);
+    [[nodiscard]] bool isListShown() const;
     void requestDaySheet();
     void requestFieldSheet(UnitId unit);
     [[nodiscard]] const SiteSeason& siteIn(std::size_t row) const;
@@ -108,9 +115,11 @@ private:
     std::vector<QWidget*> m_aboutBoard; ///< means nothing without a board
     QWidget* m_tripSide;
     QTextBrowser* m_trip;
+    QPushButton* m_overdue;
     QPushButton* m_orders;
     QPushButton* m_daySheet;
-    QPushButton* m_back;
+    QPushButton* m_keep; ///< the day worked out; and the way back
+    QPushButton* m_back; ///< from a day moved to
 };
 
 } // namespace padside

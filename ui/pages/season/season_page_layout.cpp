@@ -54,11 +54,17 @@ void SeasonPage::makeLayout()
     m_trip->setOpenLinks(false);
     m_trip->setFrameShape(QFrame::NoFrame);
     m_trip->document()->setDocumentMargin(12);
+    m_overdue->setObjectName(QStringLiteral("overdue"));
+    m_overdue->setCheckable(true);
+    m_overdue->setAccessibleName(tr("Show what is overdue instead of the trip"));
     m_orders->setObjectName(QStringLiteral("orders"));
     m_orders->setCheckable(true);
     m_orders->setAccessibleName(tr("Show the parts to order instead of the trip"));
     m_daySheet->setObjectName(QStringLiteral("daySheet"));
     m_daySheet->setEnabled(false);
+    m_keep->setObjectName(QStringLiteral("keepDay"));
+    m_keep->setToolTip(tr("A day that is kept stays, whatever is found until then. Key: K"));
+    m_keep->hide();
     m_back->setObjectName(QStringLiteral("moveBack"));
     m_back->hide();
 
@@ -68,6 +74,7 @@ void SeasonPage::makeLayout()
     bar->addSpacing(8);
     bar->addWidget(m_state, 1);
     bar->addWidget(m_progress);
+    bar->addWidget(m_overdue);
     bar->addWidget(m_orders);
     bar->addWidget(m_stop);
 
@@ -78,11 +85,13 @@ void SeasonPage::makeLayout()
         label->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
         return label;
     };
-    auto* legend = secondRank(tr("Number: checks of the trip · filled: overdue or late · foot: day chosen by hand · "
-                                 "shaded: the site's spring and fall weeks"));
+    auto* legend = secondRank(
+        tr("Number: checks of the trip · filled: overdue or late · foot: the day stays, kept or moved by hand · "
+           "shaded: the site's spring and fall weeks"));
     legend->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* keys
-        = secondRank(tr("Alt+←/→ moves a trip by a week, with Shift by a day; Enter puts it down, Esc gives up"));
+        = secondRank(tr("K keeps a trip's day; Alt+←/→ moves it by a week, with Shift by a day; Enter puts it down, "
+                        "Esc gives up"));
     m_underBoard->addWidget(legend);
     m_underBoard->addWidget(m_cost);
     m_underBoard->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
@@ -101,6 +110,7 @@ void SeasonPage::makeLayout()
     right->addWidget(m_trip, 1);
     auto* buttons = new QHBoxLayout;
     buttons->setContentsMargins(10, 4, 10, 8);
+    buttons->addWidget(m_keep);
     buttons->addWidget(m_back);
     buttons->addStretch(1);
     buttons->addWidget(m_daySheet);
@@ -146,6 +156,8 @@ void SeasonPage::sayState()
         said << tr("No trips in the coming year.");
     else
         said << (trips == 1 ? tr("One trip in the coming year.") : tr("%n trips in the coming year.", nullptr, trips));
+    if (trips > 0)
+        said << m_words.overdue(overdueCount(fleet->units, fleet->today));
     if (!fleet->unread.empty())
         said << tr("Could not be read: %1 (%2).")
                     .arg(QString::fromStdString(fleet->unread.front().tag),
@@ -165,6 +177,7 @@ void SeasonPage::sayState()
     for (QWidget* about : m_aboutBoard)
         about->setVisible(!isEmpty);
     m_tripSide->setVisible(fleet->count > 0 || isRunning);
+    m_overdue->setVisible(fleet->count > 0 || isRunning);
     m_orders->setVisible(fleet->count > 0 || isRunning);
     if (fleet->count == 0)
         m_empty->setText(tr("<h3>This file has no units yet.</h3><p>Trips will stand here once there are units.</p>"));

@@ -3,6 +3,7 @@
 
 #include "ui/pages/season/season_words.h"
 
+#include "core/review/overdue_checks.h"
 #include "core/schedule/season.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/speaker.h"
@@ -13,25 +14,28 @@
 
 namespace padside {
 
-namespace {
-
-QString key(UnitId unit)
-{
-    return QString::fromStdString(unit.text());
-}
-
-QString link(const QString& target, const QString& text)
-{
-    return QStringLiteral("<a href=\"%1\">%2</a>").arg(target, text);
-}
-
-} // namespace
-
 SeasonWords::SeasonWords(const Catalogue& catalogue, const LocalSpeaker& speaker, const QLocale& locale)
     : m_catalogue(catalogue)
     , m_speaker(speaker)
     , m_locale(locale)
 {
+}
+
+QString SeasonWords::keyText(UnitId unit)
+{
+    return QString::fromStdString(unit.text());
+}
+
+QString SeasonWords::link(const QString& target, const QString& text)
+{
+    return QStringLiteral("<a href=\"%1\">%2</a>").arg(target, text);
+}
+
+QString SeasonWords::counted(int checks, int units) const
+{
+    return tr("%1 at %2")
+        .arg(checks == 1 ? tr("one check") : tr("%n checks", nullptr, checks),
+             units == 1 ? tr("one unit") : tr("%n units", nullptr, units));
 }
 
 QString SeasonWords::word(std::string_view english) const
@@ -50,6 +54,29 @@ QString SeasonWords::day(Date date) const
         .arg(m_locale.dayName(toQDate(date).dayOfWeek(), QLocale::LongFormat), m_speaker.shownDate(date));
 }
 
+/// That the day stays, where the trip would be without that, and what it costs.
+QStringList SeasonWords::chosenDayRemarks(const SiteSeason& site, std::size_t index) const
+{
+    const SeasonTrip& trip = site.trips[index];
+    QStringList all{trip.moved->isKept()
+                        ? tr("This day is kept, whatever is found until then.")
+                        : tr("Day chosen by hand; worked out was %1.").arg(m_speaker.shownDate(trip.moved->insteadOf))};
+    if (trip.checks.empty())
+        return all;
+    const MoveCost cost = site.costOfChoice(index);
+    const Date workedOut = cost.servedBefore[trip.forcedBy];
+    if (workedOut != trip.moved->insteadOf)
+        all << tr("Worked out today, it would be %1.").arg(m_speaker.shownDate(workedOut));
+    if (cost.furtherTrips == 1 && cost.onlyThen.size() == 1)
+        all << tr("Because this day stays, one more trip is needed, on %1.")
+                   .arg(m_speaker.shownDate(cost.onlyThen.front()));
+    else if (cost.furtherTrips > 0)
+        all << tr("Because this day stays, more trips are needed: %n.", nullptr, cost.furtherTrips);
+    for (const Sentence& sentence : riskSentences(riskOfMove(site, index, cost), m_catalogue))
+        all << m_speaker.said(sentence);
+    return all;
+}
+
 QStringList SeasonWords::remarks(const SiteSeason& site, const SeasonTrip& trip) const
 {
     QStringList all;
@@ -65,11 +92,11 @@ QStringList SeasonWords::remarks(const SiteSeason& site, const SeasonTrip& trip)
         all << (late - overdue == 1
                     ? tr("One check comes after its latest day.")
                     : tr("%n checks come after their latest day.", nullptr, static_cast<int>(late - overdue)));
-    if (trip.moved)
-        all << tr("Day chosen by hand; worked out was %1.").arg(m_speaker.shownDate(trip.moved->insteadOf));
-    if (const auto risk = riskOfChosenDay(site, static_cast<std::size_t>(&trip - site.trips.data()))) {
-        for (const Sentence& sentence : riskSentences(*risk, m_catalogue))
-            all << m_speaker.said(sentence);
+    if (trip.moved) {
+        all << chosenDayRemarks(site, static_cast<std::size_t>(&trip - site.trips.data()));
+    } else if (const auto because = site.chosenTripThatNeeds(trip.on)) {
+        all << tr("It is a trip of its own because the day of the trip on %1 stays.")
+                   .arg(m_speaker.shownDate(site.trips[*because].on));
     }
     if (isWeekend(trip.on) && trip.on != site.today)
         all << tr("This is not a working day.");
@@ -81,10 +108,7 @@ QString SeasonWords::trip(const SiteSeason& site, std::size_t index) const
     const SeasonTrip& trip = site.trips[index];
     const auto checks = static_cast<int>(trip.checks.size());
     const auto units = static_cast<int>(trip.units().size());
-    QStringList sentences{tr("%1, %2: %3 at %4.")
-                              .arg(shown(site.site.name), day(trip.on),
-                                   checks == 1 ? tr("one check") : tr("%n checks", nullptr, checks),
-                                   units == 1 ? tr("one unit") : tr("%n units", nullptr, units))};
+    QStringList sentences{tr("%1, %2: %3.").arg(shown(site.site.name), day(trip.on), counted(checks, units))};
     return (sentences + remarks(site, trip)).join(QLatin1Char(' '));
 }
 
@@ -121,6 +145,8 @@ QString SeasonWords::checkHtml(const SeasonCheck& one, const QString& soft) cons
     for (const Condition condition : check.conditions)
         needs << word(wordOf(condition));
     QString when = window(check, one.unit->review.today);
+    if (check.latest < one.unit->review.today)
+        when = QStringLiteral("<b>%1</b>").arg(when);
     if (one.daysLate > 0 && check.latest >= one.unit->review.today)
         when = one.daysLate == 1 ? tr("%1, <b>a day late</b>").arg(when)
                                  : tr("%1, <b>%n days late</b>", nullptr, one.daysLate).arg(when);
@@ -133,10 +159,17 @@ QString SeasonWords::checkHtml(const SeasonCheck& one, const QString& soft) cons
 
 QString SeasonWords::unitHtml(const SeasonTrip& trip, const ReviewedUnit& unit, const QString& soft) const
 {
-    const QString id = key(unit.unit.id);
+    const QString id = keyText(unit.unit.id);
     QString head = QStringLiteral("<b>%1</b>").arg(html(shown(unit.unit.tag)));
     if (!unit.unit.place.empty())
         head += QStringLiteral(" · %1").arg(html(shown(unit.unit.place)));
+    const auto isOfUnit = [&](const SeasonCheck& one) { return one.unit->unit.id == unit.unit.id; };
+    const auto checks = static_cast<int>(std::ranges::count_if(trip.checks, isOfUnit));
+    const auto overdue = static_cast<int>(std::ranges::count_if(
+        trip.checks, [&](const SeasonCheck& one) { return isOfUnit(one) && one.check().latest < unit.review.today; }));
+    const QString count = checks == 1 ? tr("one check") : tr("%n checks", nullptr, checks);
+    head += QStringLiteral("<br>%1").arg(overdue == 0 ? count
+                                                      : tr("%1, <b>%n overdue</b>", nullptr, overdue).arg(count));
     const VisitReason reason = reasonOnTrip(trip, unit);
     const QString start = reason == VisitReason::spring ? tr("Start spring visit")
         : reason == VisitReason::fall                   ? tr("Start fall visit")
@@ -146,7 +179,7 @@ QString SeasonWords::unitHtml(const SeasonTrip& trip, const ReviewedUnit& unit, 
               .arg(head, link(QStringLiteral("start:") + id, start), link(QStringLiteral("unit:") + id, tr("History")),
                    link(QStringLiteral("sheet:") + id, tr("Field sheet")));
     for (const SeasonCheck& check : trip.checks) {
-        if (check.unit->unit.id == unit.unit.id)
+        if (isOfUnit(check))
             text += checkHtml(check, soft);
     }
     return text;
@@ -182,6 +215,20 @@ QString SeasonWords::needsHtml(const TripNeeds& needs, Date today) const
     return text;
 }
 
+/// Where something is overdue the check that presses most, else the one that can wait least.
+QString SeasonWords::whatFirst(const SiteSeason& site, const SeasonTrip& trip) const
+{
+    const bool isOverdue
+        = std::ranges::any_of(trip.checks, [&](const SeasonCheck& one) { return one.check().latest < site.today; });
+    const SeasonCheck& first = isOverdue
+        ? *std::ranges::min_element(
+            trip.checks,
+            [&](const SeasonCheck& one, const SeasonCheck& other) { return pressesMore(one, other, site.today); })
+        : trip.checks[trip.forcedBy];
+    return (isOverdue ? tr("Look first at %1, %2 (%3).") : tr("Can wait least: %1, %2 (%3)."))
+        .arg(shown(first.unit->unit.tag), m_speaker.said(first.check().what), window(first.check(), site.today));
+}
+
 QString SeasonWords::tripHtml(const SiteSeason& site, std::size_t index, const Theme& theme) const
 {
     const SeasonTrip& trip = site.trips[index];
@@ -193,12 +240,7 @@ QString SeasonWords::tripHtml(const SiteSeason& site, std::size_t index, const T
     for (const QString& remark : remarks(site, trip))
         text += QStringLiteral("<p style=\"margin: 2px 0\"><b>%1</b></p>").arg(html(remark));
     if (!trip.checks.empty()) {
-        const SeasonCheck& first = trip.checks[trip.forcedBy];
-        text += QStringLiteral("<p style=\"margin: 2px 0; color: %1\">%2</p>")
-                    .arg(soft,
-                         html(tr("Can wait least: %1, %2 (%3).")
-                                  .arg(shown(first.unit->unit.tag), m_speaker.said(first.check().what),
-                                       window(first.check(), site.today))));
+        text += QStringLiteral("<p style=\"margin: 2px 0; color: %1\">%2</p>").arg(soft, html(whatFirst(site, trip)));
     }
     QStringList where;
     for (const std::string& line : {site.site.address, site.site.access, site.site.contact}) {
@@ -218,27 +260,6 @@ QString SeasonWords::tripHtml(const SiteSeason& site, std::size_t index, const T
     for (const auto& unit : trip.units())
         text += unitHtml(trip, *unit, soft);
     text += needsHtml(needs, site.today);
-    return text;
-}
-
-QString SeasonWords::ordersHtml(const std::vector<PartToOrder>& orders, Date today, const Theme& theme) const
-{
-    const QString soft = theme.softInk.name();
-    QString text = QStringLiteral("<p style=\"margin: 0; font-size: large\"><b>%1</b></p>").arg(tr("Parts to order"));
-    if (orders.empty())
-        return text + QStringLiteral("<p>%1</p>").arg(tr("No part is likely to be needed before it could be there."));
-    text += QStringLiteral("<p style=\"margin: 2px 0; color: %1\">%2</p>")
-                .arg(soft,
-                     tr("Parts whose chance of being spent passes what is tolerated within %n months. How long a "
-                        "spare takes to come is an assumption.",
-                        nullptr, riskMonths));
-    for (const PartToOrder& order : orders) {
-        const Unit& unit = order.unit->unit;
-        text += QStringLiteral("<p style=\"margin: 12px 0 0 0\"><b>%1</b> · %2 · %3<br>%4</p>")
-                    .arg(html(orderWords(order.orderBy, order.made, today)),
-                         link(QStringLiteral("unit:") + key(unit.id), html(shown(unit.tag))),
-                         html(shown(order.unit->site.name)), html(m_speaker.said(order.why)));
-    }
     return text;
 }
 

@@ -59,6 +59,15 @@ TEST_F(MovedTripsTest, WhatIsKeptIsThereAgainForItsSiteOnly)
     EXPECT_THAT(m_moved.of(m_ids.make<SiteId>()), IsEmpty());
 }
 
+TEST_F(MovedTripsTest, AKeptDayIsThereAgainWithWhatItTakesAlong)
+{
+    const std::vector kept{MovedTrip{day("2026-05-12"), day("2026-05-12"), day("2026-04-28")},
+                           MovedTrip{day("2026-09-10"), day("2026-10-20")}};
+    EXPECT_TRUE(m_moved.keep(m_site, kept));
+    EXPECT_EQ(m_store->drafts().text(key()), QStringLiteral("2026-05-12 2026-05-12 2026-04-28\n2026-09-10 2026-10-20"));
+    EXPECT_EQ(MovedTrips(m_book).of(m_site), kept);
+}
+
 TEST_F(MovedTripsTest, NothingMovedLeavesNothingInTheFile)
 {
     EXPECT_TRUE(m_moved.keep(m_site, {{day("2026-05-10"), day("2026-05-20")}}));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/review/move_risk.h"
+#include "core/review/overdue_checks.h"
 #include "core/review/parts_to_order.h"
 #include "core/store/drafts.h"
 #include "tests/ui/shell/window_fixture.h"
@@ -45,6 +46,7 @@ protected:
     [[nodiscard]] SeasonBoardView& board() const { return *m_page->findChild<SeasonBoardView*>(); }
     [[nodiscard]] QString shownTrip() const { return m_page->findChild<QTextBrowser*>()->toPlainText(); }
     [[nodiscard]] QString cost() const { return m_page->findChild<QLabel*>(QStringLiteral("cost"))->text(); }
+    [[nodiscard]] QPushButton& keep() const { return *m_page->findChild<QPushButton*>(QStringLiteral("keepDay")); }
     [[nodiscard]] const SiteSeason& siteOf(const BoardPlace& place) const { return m_page->plan().sites()[place.row]; }
     [[nodiscard]] Date chosenDay() const
     {
@@ -155,6 +157,85 @@ TEST_F(SeasonPageTest, AMovedTripIsThereAfterARestartAndCanBeMovedBack)
     EXPECT_EQ(chosenDay(), before);
     EXPECT_FALSE(back->isVisible());
     EXPECT_FALSE(m_store->drafts().text(QStringLiteral("season/") + QString::fromStdString(site.text())));
+}
+
+TEST_F(SeasonPageTest, ADayIsKeptByKeyStaysAfterARestartAndIsLetGoByButton)
+{
+    chooseALaterTrip();
+    const Date day = chosenDay();
+    const SiteId site = siteOf(*board().selected()).site.id;
+    const QString file = QStringLiteral("season/") + QString::fromStdString(site.text());
+    const std::vector<PlannedTrip> before = m_page->plan().site(site)->planned;
+    EXPECT_EQ(keep().text(), QStringLiteral("&Keep this day"));
+    QTest::keyClick(&board(), Qt::Key_K);
+    EXPECT_EQ(chosenDay(), day);
+    EXPECT_EQ(keep().text(), QStringLiteral("Let it &move again"));
+    EXPECT_TRUE(shownTrip().contains(QStringLiteral("This day is kept, whatever is found until then.")));
+    EXPECT_TRUE(board().accessibleDescription().contains(QStringLiteral("This day is kept")));
+    const BoardPlace place = *board().selected();
+    EXPECT_TRUE(board().board().rows[place.row].trips[place.trip].moved) << "it has its foot on the board";
+    EXPECT_TRUE(m_store->drafts().text(file));
+
+    open();
+    const SiteSeason& kept = *m_page->plan().site(site);
+    const auto trip = SeasonPlan::tripOn(kept, day);
+    ASSERT_TRUE(trip && kept.trips[*trip].moved);
+    EXPECT_TRUE(kept.trips[*trip].moved->isKept());
+    board().select({static_cast<std::size_t>(&kept - m_page->plan().sites().data()), *trip});
+    ASSERT_TRUE(keep().isVisible());
+    keep().click();
+    EXPECT_EQ(m_page->plan().site(site)->planned, before) << "keeping a day changed no other trip";
+    EXPECT_EQ(chosenDay(), day);
+    EXPECT_EQ(keep().text(), QStringLiteral("&Keep this day"));
+    EXPECT_FALSE(m_store->drafts().text(file));
+}
+
+TEST_F(SeasonPageTest, KeepingADayAndLettingItGoAreUndoneByName)
+{
+    chooseALaterTrip();
+    const QString name = QString::fromStdString(siteOf(*board().selected()).site.name);
+    const auto isKept = [this] {
+        const BoardPlace place = *board().selected();
+        return siteOf(place).trips[place.trip].moved.has_value();
+    };
+    keep().click();
+    EXPECT_TRUE(isKept());
+    EXPECT_EQ(m_undo.undoText(), QStringLiteral("Keep the day of the trip to %1").arg(name));
+    keep().click();
+    EXPECT_FALSE(isKept());
+    EXPECT_EQ(m_undo.undoText(), QStringLiteral("Let the trip to %1 move again").arg(name));
+    m_undo.undo();
+    EXPECT_TRUE(isKept());
+    m_undo.undo();
+    EXPECT_FALSE(isKept());
+    m_undo.redo();
+    EXPECT_TRUE(isKept());
+}
+
+TEST_F(SeasonPageTest, ATripMovedByHandIsSaidToStayAlreadyWhenItIsAskedToBeKept)
+{
+    chooseALaterTrip();
+    QTest::keyClick(&board(), Qt::Key_Left, Qt::AltModifier | Qt::ShiftModifier);
+    QTest::keyClick(&board(), Qt::Key_Return);
+    EXPECT_FALSE(keep().isVisible()) << "the way back to the day worked out stands there";
+    const int steps = m_undo.count();
+    QTest::keyClick(&board(), Qt::Key_K);
+    EXPECT_EQ(m_undo.count(), steps);
+    EXPECT_EQ(cost(), QStringLiteral("This day was chosen by hand, so it stays as it is."));
+    EXPECT_EQ(board().accessibleDescription(), cost());
+}
+
+TEST_F(SeasonPageTest, TheButtonThatKeepsADayIsReachedByTabFromTheBoard)
+{
+    chooseALaterTrip();
+    m_page->activateWindow();
+    board().setFocus();
+    for (int i = 0; i < 20 && !keep().hasFocus(); ++i)
+        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    ASSERT_TRUE(keep().hasFocus());
+    QTest::keyClick(&keep(), Qt::Key_Space);
+    EXPECT_EQ(keep().text(), QStringLiteral("Let it &move again"));
+    EXPECT_TRUE(keep().hasFocus()) << "the way back is under the same finger";
 }
 
 TEST_F(SeasonPageTest, UndoAndRedoMoveTheTripAndTheFileFollows)
@@ -297,10 +378,12 @@ TEST_F(SeasonPageTest, MovingATripLaterSaysWhatThatRisksAndTheChosenDayKeepsSayi
     board().select(*risky);
     for (int week = 0; week < 10; ++week)
         QTest::keyClick(&board(), Qt::Key_Right, Qt::AltModifier);
-    EXPECT_TRUE(cost().contains(QStringLiteral("the chance that it is spent unseen rises from")))
+    EXPECT_TRUE(
+        cost().contains(QStringLiteral("The chance that something is already spent when you look at it rises from")))
         << cost().toStdString();
     QTest::keyClick(&board(), Qt::Key_Return);
-    EXPECT_TRUE(shownTrip().contains(QStringLiteral("the chance that it is spent unseen rises from")));
+    EXPECT_TRUE(shownTrip().contains(
+        QStringLiteral("The chance that something is already spent when you look at it rises from")));
 }
 
 TEST_F(SeasonPageTest, ThePartsToOrderStandInPlaceOfTheTripUntilATripIsChosen)
@@ -322,6 +405,63 @@ TEST_F(SeasonPageTest, ThePartsToOrderStandInPlaceOfTheTripUntilATripIsChosen)
     orders->click();
     chooseALaterTrip();
     EXPECT_FALSE(orders->isChecked());
+}
+
+TEST_F(SeasonPageTest, WhatIsOverdueIsCountedAndListedByUnitWithTheWayToItsTrip)
+{
+    const auto fleet = m_fleet->fleet();
+    const auto units = overdueUnits(fleet->units, fleet->today);
+    ASSERT_FALSE(units.empty()) << "the sample has overdue checks";
+    std::size_t checks = 0;
+    for (const OverdueUnit& unit : units)
+        checks += unit.checks.size();
+    EXPECT_EQ(overdueCount(fleet->units, fleet->today).checks, checks);
+    EXPECT_TRUE(m_page->findChild<QLabel*>(QStringLiteral("state"))
+                    ->text()
+                    .contains(QStringLiteral("Overdue: %1 check").arg(checks)));
+
+    auto* overdue = m_page->findChild<QPushButton*>(QStringLiteral("overdue"));
+    auto* orders = m_page->findChild<QPushButton*>(QStringLiteral("orders"));
+    orders->click();
+    overdue->click();
+    EXPECT_FALSE(orders->isChecked()) << "one list at a time";
+    EXPECT_TRUE(shownTrip().startsWith(QStringLiteral("Overdue checks")));
+    int last = 0;
+    for (const OverdueUnit& unit : units) {
+        const auto at = shownTrip().indexOf(QString::fromStdString(unit.unit->unit.tag));
+        EXPECT_GT(at, last) << "what presses most comes first";
+        last = static_cast<int>(at);
+        EXPECT_TRUE(shownTrip().contains(m_book->speaker().said(unit.checks.front().check().why)));
+        for (const SeasonCheck& check : unit.checks)
+            EXPECT_TRUE(shownTrip().contains(m_book->speaker().said(check.check().what)));
+    }
+
+    m_page->findChild<QLineEdit*>(QStringLiteral("searchSite"))->setText(QStringLiteral("no such site"));
+    Q_EMIT m_page->findChild<QTextBrowser*>()->anchorClicked(
+        QUrl(QStringLiteral("trip:") + QString::fromStdString(units[0].unit->unit.id.text())));
+    EXPECT_FALSE(overdue->isChecked());
+    ASSERT_TRUE(board().selected());
+    const BoardPlace place = *board().selected();
+    const SeasonTrip& trip = siteOf(place).trips[place.trip];
+    EXPECT_TRUE(std::ranges::any_of(trip.checks, [&](const SeasonCheck& check) {
+        return check.unit == units[0].unit && check.index == units[0].checks[0].index;
+    }));
+}
+
+TEST_F(SeasonPageTest, OfTheTripsDueAtOnceItBeginsWithTheOneThatPressesMost)
+{
+    const auto pressure = [this](const SeasonTrip& trip) {
+        double most = 0;
+        for (const SeasonCheck& check : trip.checks)
+            most = std::max(most, pressureOf(check, m_book->today()));
+        return most;
+    };
+    const BoardPlace place = *board().selected();
+    const double chosen = pressure(siteOf(place).trips[place.trip]);
+    for (const SiteSeason& site : m_page->plan().sites()) {
+        for (const SeasonTrip& trip : site.trips)
+            EXPECT_TRUE(trip.on > chosenDay() || pressure(trip) <= chosen) << site.site.name;
+    }
 }
 
 } // namespace padside::test
