@@ -9,6 +9,7 @@
 #include "tests/support/record_builder.h"
 
 #include <gtest/gtest.h>
+#include <memory>
 
 namespace padside {
 
@@ -17,7 +18,7 @@ namespace {
 using test::aUnit;
 using test::day;
 
-const std::string today = "2026-05-05";
+const std::string dayAfterVisit = "2026-05-05";
 
 UnitRecord markedAccumulator()
 {
@@ -27,7 +28,7 @@ UnitRecord markedAccumulator()
 ReviewedUnit reviewedWith(const OwnChanges& own)
 {
     const Catalogue catalogue = own.catalogue().value();
-    return reviewedUnit(markedAccumulator(), catalogue, OutlookModel(catalogue), day(today));
+    return reviewedUnit(markedAccumulator(), catalogue, OutlookModel(catalogue), day(dayAfterVisit));
 }
 
 Date firstCheckWith(const OwnChanges& own)

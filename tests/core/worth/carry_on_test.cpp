@@ -99,7 +99,7 @@ TEST(CarryOn, ATurningPointIsSaidInItsOwnMeasure)
               "hours of cooling a year: 1250 h instead of 900 h");
     EXPECT_EQ(say(turningSentence({"efficiency of a new unit", Measure::seer, 15, 22.5})),
               "efficiency of a new unit: SEER 22.5 instead of 15.0");
-    EXPECT_EQ(say(turningSentence({"interest", Measure::share, 0.05, 0.09})), "interest: 9 % instead of 5 %");
+    EXPECT_EQ(say(turningSentence({"interest", Measure::share, 0.05, 0.09})), "interest: 9.0 % instead of 5.0 %");
 }
 
 } // namespace padside::test
