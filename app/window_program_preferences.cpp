@@ -35,7 +35,7 @@ std::unique_ptr<RecordBook> WindowProgram::bookOf(OpenFile& file) const
     return std::make_unique<RecordBook>(*file.store, *file.catalogue, file.ids,
                                         RecordBook::Surroundings{&now, m_locale,
                                                                  unitChoice(m_preferences, usualUnits(m_computer)),
-                                                                 m_preferences.technician});
+                                                                 m_preferences.technician, m_preferences.currency});
 }
 
 void WindowProgram::applyPreferences()

@@ -20,10 +20,12 @@ namespace {
 struct HistoryWords : PaperWords
 {
     std::string on;
+    std::string currency;
 };
 
 int writeHistory(const HistoryWords& words, const CommandSurroundings& surroundings)
 {
+    const PlainEnglish speaker = englishWith(words.currency);
     const auto store = Store::open(QString::fromStdString(words.file), Store::Access::readOnly);
     const Catalogue catalogue = catalogueFor(*store, surroundings);
     const auto model = std::make_shared<const OutlookModel>(catalogue);
@@ -35,7 +37,7 @@ int writeHistory(const HistoryWords& words, const CommandSurroundings& surroundi
                                   unitForecast(known, catalogue),
                                   unitWorth(known, catalogue, costsIn(*store), *model),
                                   catalogue,
-                                  plainEnglish(),
+                                  speaker,
                                   QString::fromStdString(words.contractor),
                                   words.size,
                                   day,
@@ -57,6 +59,7 @@ void addHistoryCommand(CLI::App& app, Command& chosen)
     CLI::App* command = app.add_subcommand("history", "Write a unit's history for its owner as PDF");
     addPaperWords(*command, *words);
     command->add_option("--on", words->on, "as of this day (default: today)")->type_name("DATE");
+    addCurrencyOption(*command, words->currency);
     command->callback([words, &chosen] {
         chosen = [words](const CommandSurroundings& surroundings) { return writeHistory(*words, surroundings); };
     });

@@ -3,6 +3,7 @@
 
 #include "app/commands/of_file.h"
 
+#include "core/quantity/currency.h"
 #include "core/store/own_catalogue.h"
 #include "core/store/site_book.h"
 #include "resources/resources.h"
@@ -101,6 +102,20 @@ void addAskedOfFile(CLI::App& command, AskedOfFile& asked, const std::vector<Ans
     command.add_option("--unit", asked.unit, "only the unit with this tag")->type_name("TAG");
     command.add_option("--on", asked.on, "as of this day (default: today)")->type_name("DATE");
     addFormOption(command, asked.form, forms);
+}
+
+void addCurrencyOption(CLI::App& command, std::string& currency)
+{
+    command.add_option("--currency", currency, "the name of your currency, written before amounts of money")
+        ->type_name("NAME");
+}
+
+PlainEnglish englishWith(const std::string& currency)
+{
+    auto name = parseCurrency(currency);
+    if (!name)
+        throw StoreError(name.error());
+    return PlainEnglish(*std::move(name));
 }
 
 } // namespace padside

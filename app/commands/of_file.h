@@ -6,6 +6,7 @@
 #include "app/answer.h"
 #include "app/command_line.h"
 #include "core/catalogue/catalogue.h"
+#include "core/quantity/plain_english.h"
 #include "core/review/unit_review.h"
 #include "core/store/store.h"
 
@@ -51,5 +52,11 @@ void addAskedOfFile(CLI::App& command, AskedOfFile& asked, const std::vector<Ans
 [[nodiscard]] std::string partName(const UnitRecord& record, const Catalogue& catalogue, std::optional<PartId> part,
                                    std::optional<ZoneId> zone);
 [[nodiscard]] std::string zoneName(const UnitRecord& record, std::optional<ZoneId> zone);
+
+/// Adds --currency NAME, for commands that tell amounts of money.
+void addCurrencyOption(CLI::App& command, std::string& currency);
+
+/// Plain English with this currency; one that can't be throws StoreError (badInput).
+[[nodiscard]] PlainEnglish englishWith(const std::string& currency);
 
 } // namespace padside

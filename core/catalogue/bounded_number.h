@@ -4,9 +4,19 @@
 
 #include "core/catalogue/json_object.h"
 
+#include <cmath>
 #include <string_view>
 
 namespace padside {
+
+/// A bound as it stands in a sentence, with as many decimals as it needs.
+[[nodiscard]] inline Number boundOf(double value)
+{
+    int decimals = 0;
+    for (double scaled = value; decimals < 6 && std::abs(scaled - std::round(scaled)) > 1e-6; scaled *= 10)
+        ++decimals;
+    return {value, decimals};
+}
 
 /// A figure between the bounds; anything else is reported.
 [[nodiscard]] inline double readBetween(JsonObject& fields, std::string_view field, double lowest, double highest)
@@ -14,7 +24,7 @@ namespace padside {
     const double value = fields.number(field);
     if (!(value >= lowest && value <= highest)) {
         fields.trouble().report(fields.pathOf(field), PADSIDE_SAY("{0}: must lie between {1} and {2}."),
-                                {Number{lowest, 1}, Number{highest, 1}});
+                                {boundOf(lowest), boundOf(highest)});
     }
     return value;
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "core/catalogue/assumption.h"
 #include "core/catalogue/coating.h"
 #include "core/catalogue/leak_limit.h"
 #include "core/catalogue/outlook_figures.h"
@@ -158,16 +159,6 @@ struct Caution
     std::string code;
     std::string sentence;
     bool always = false; ///< printed on every summary
-};
-
-/// A starting number of ours that a rule uses; shown to the person as an assumption and theirs to change.
-struct Assumption
-{
-    std::string code;
-    double value = 0;
-    std::string unit; ///< "months", "years", "1"
-    std::string sentence;
-    std::string source;
 };
 
 /// A bound on what readings are asked for; ours to start with, theirs to change.

@@ -8,7 +8,9 @@
 #include <array>
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace padside {
@@ -52,5 +54,18 @@ struct OutlookFigures
     /// Whether this zone dies of corrosion, so that air and wetness count.
     [[nodiscard]] bool corrodes(const std::string& partKind, const std::string& zoneKind) const;
 };
+
+/// One plain number of the outlook's figures: its field in the catalogue's text, what it is, and what it may be.
+struct OutlookField
+{
+    std::string_view code;
+    const char* label; ///< in English, for the translators; with its unit
+    const char* sentence; ///< what it decides
+    double OutlookFigures::*value = nullptr;
+    double lowest = 0;
+    double highest = 0;
+};
+
+[[nodiscard]] std::span<const OutlookField> outlookFields(); ///< in the order a person reads them
 
 } // namespace padside

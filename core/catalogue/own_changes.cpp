@@ -4,11 +4,9 @@
 #include "core/catalogue/own_changes.h"
 
 #include "core/catalogue/catalogue_text.h"
-#include "core/catalogue/cost_figures.h"
 
 #include <algorithm>
 #include <cmath>
-#include <cstdint>
 #include <utility>
 
 namespace padside {
@@ -16,46 +14,11 @@ namespace padside {
 namespace {
 
 using Json = nlohmann::ordered_json;
-using Path = std::vector<std::string>;
 
 const std::string partKindsSection = "part_kinds";
-const std::string costsSection = "costs";
 
-const Json* find(const Json& top, const Path& path)
-{
-    const Json* at = &top;
-    for (const std::string& key : path) {
-        if (!at->is_object())
-            return nullptr;
-        const auto next = at->find(key);
-        if (next == at->end())
-            return nullptr;
-        at = &*next;
-    }
-    return at;
-}
-
-std::optional<CatalogueValue> valueAt(const Json& top, const Path& path)
-{
-    const Json* found = find(top, path);
-    if (found != nullptr && found->is_string())
-        return found->get<std::string>();
-    if (found != nullptr && found->is_number())
-        return found->get<double>();
-    return std::nullopt;
-}
-
-/// Takes the value away, and the objects that are empty without it.
-void erase(Json& top, std::span<const std::string> path)
-{
-    if (path.empty() || !top.is_object() || !top.contains(path.front()))
-        return;
-    Json& next = top[path.front()];
-    if (path.size() > 1)
-        erase(next, path.subspan(1));
-    if (path.size() == 1 || (next.is_object() && next.empty()))
-        top.erase(path.front());
-}
+/// Where a person's own words and figures of one part kind stand; what was learned of its life is kept apart.
+constexpr std::array sectionsOfPartKind{"part_kinds", "supply", "costs"};
 
 std::set<Consequence> consequencesIn(const Json* list)
 {
@@ -69,85 +32,6 @@ std::set<Consequence> consequencesIn(const Json* list)
     return read;
 }
 
-Word gradeWord(int number)
-{
-    return Word{std::string(wordOf(static_cast<Grade>(number)))};
-}
-
-/// The fields of one part kind, in the order a person reads them.
-class Fields
-{
-public:
-    Fields(const Json& ours, const Json& own, std::string partKind)
-        : m_ours(ours)
-        , m_own(own)
-        , m_base{partKindsSection, std::move(partKind)}
-    {
-    }
-
-    std::vector<OwnField> all()
-    {
-        add({"name"}, {PADSIDE_SAY("Name"), {}});
-        for (int grade = 1; grade <= 5; ++grade)
-            add({"grades", std::to_string(grade)},
-                {PADSIDE_SAY("Grade {0} {1}"), {std::int64_t{grade}, gradeWord(grade)}});
-        addZones();
-        addTasks();
-        add({"preserves"}, {PADSIDE_SAY("What keeps it alive"), {}});
-        add({"median_life", "years"}, {PADSIDE_SAY("Median life in years"), {}}, true);
-        add({"median_life", "source"}, {PADSIDE_SAY("Source of the median life"), {}});
-        return std::move(m_fields);
-    }
-
-private:
-    void add(const Path& inside, Sentence label, bool isNumber = false)
-    {
-        Path path = m_base;
-        path.insert(path.end(), inside.begin(), inside.end());
-        m_fields.push_back({path, std::move(label), isNumber, valueAt(m_ours, path), valueAt(m_own, path)});
-    }
-
-    const Json* inside(const std::string& section) const
-    {
-        Path path = m_base;
-        path.push_back(section);
-        return find(m_ours, path);
-    }
-
-    void addZones()
-    {
-        const Json* zones = inside("zones");
-        if (zones == nullptr)
-            return;
-        for (const auto& [code, zone] : zones->items()) {
-            const Word name{zone.value("name", code)};
-            add({"zones", code, "name"}, {PADSIDE_SAY("Zone “{0}”"), {name}});
-            if (!zone.contains("grades"))
-                continue;
-            for (int grade = 1; grade <= 5; ++grade)
-                add({"zones", code, "grades", std::to_string(grade)},
-                    {PADSIDE_SAY("Zone “{0}”, grade {1} {2}"), {name, std::int64_t{grade}, gradeWord(grade)}});
-        }
-    }
-
-    void addTasks()
-    {
-        const Json* tasks = inside("tasks");
-        if (tasks == nullptr)
-            return;
-        for (const auto& [code, task] : tasks->items()) {
-            const bool spring = task.value("season", "") == codeOf(VisitReason::spring);
-            add({"tasks", code, "sentence"},
-                {spring ? PADSIDE_SAY("Task in spring") : PADSIDE_SAY("Task in fall"), {}});
-        }
-    }
-
-    const Json& m_ours;
-    const Json& m_own;
-    Path m_base;
-    std::vector<OwnField> m_fields;
-};
-
 /// Where the life of a part kind stands in the catalogue.
 struct LearntFields
 {
@@ -158,12 +42,12 @@ struct LearntFields
     {
     }
 
-    Path life;
-    Path shares;
-    Path day;
+    JsonPath life;
+    JsonPath shares;
+    JsonPath day;
 
 private:
-    static Path path(const std::string& partKind, const std::string& field)
+    static JsonPath path(const std::string& partKind, const std::string& field)
     {
         return {"outlook", partKindsSection, partKind, field};
     }
@@ -216,7 +100,7 @@ Result<OwnChanges> OwnChanges::read(std::span<const std::string> shipped, const 
 std::vector<std::string> OwnChanges::partKinds() const
 {
     std::vector<std::string> codes;
-    if (const Json* kinds = find(m_ours, {partKindsSection})) {
+    if (const Json* kinds = valueAt(m_ours, {partKindsSection})) {
         for (const auto& [code, kind] : kinds->items())
             codes.push_back(code);
     }
@@ -225,83 +109,44 @@ std::vector<std::string> OwnChanges::partKinds() const
 
 bool OwnChanges::differs(const std::string& partKind) const
 {
-    return find(m_own, {partKindsSection, partKind}) != nullptr || find(m_own, {costsSection, partKind}) != nullptr;
+    return std::ranges::any_of(sectionsOfPartKind, [&](const char* section) {
+        return valueAt(m_own, {section, partKind}) != nullptr;
+    });
 }
 
-std::vector<OwnField> OwnChanges::fieldsOf(const std::string& partKind) const
+OwnFields OwnChanges::fields() const
 {
-    return Fields(m_ours, m_own, partKind).all();
-}
-
-OwnField OwnChanges::numberField(Path path, Sentence label) const
-{
-    auto ours = valueAt(m_ours, path);
-    auto own = valueAt(m_own, path);
-    return {std::move(path), std::move(label), true, std::move(ours), std::move(own)};
-}
-
-std::vector<OwnField> OwnChanges::costFieldsOf(const std::string& partKind) const
-{
-    std::vector<OwnField> fields;
-    fields.reserve(costFields().size());
-    for (const CostField& field : costFields())
-        fields.push_back(numberField({costsSection, partKind, std::string(field.code)}, {field.label, {}}));
-    return fields;
-}
-
-std::vector<OwnField>
-OwnChanges::moneyFields(const std::vector<std::pair<std::string, std::string>>& refrigerants) const
-{
-    std::vector<OwnField> fields;
-    fields.reserve(refrigerants.size() + padside::moneyFields().size());
-    for (const auto& [code, written] : refrigerants) {
-        fields.push_back(
-            numberField({"refrigerant_prices", code, "per_kg"}, {PADSIDE_SAY("Price of {0} per kg"), {written}}));
-    }
-    for (const MoneyField& field : padside::moneyFields()) {
-        Sentence label{field.label, {}};
-        if (field.unit == MoneyField::Unit::percent)
-            label = {PADSIDE_SAY("{0}, in %"), {Word{field.label}}};
-        fields.push_back(numberField({"money", std::string(field.code)}, std::move(label)));
-    }
-    return fields;
+    return {m_ours, m_own};
 }
 
 std::set<Consequence> OwnChanges::ourConsequences(const std::string& partKind) const
 {
-    return consequencesIn(find(m_ours, {partKindsSection, partKind, "consequences"}));
+    return consequencesIn(valueAt(m_ours, {partKindsSection, partKind, "consequences"}));
 }
 
 std::set<Consequence> OwnChanges::consequences(const std::string& partKind) const
 {
-    const Json* own = find(m_own, {partKindsSection, partKind, "consequences"});
+    const Json* own = valueAt(m_own, {partKindsSection, partKind, "consequences"});
     return own != nullptr ? consequencesIn(own) : ourConsequences(partKind);
 }
 
-void OwnChanges::put(const Path& path, const Json& value)
+void OwnChanges::put(const JsonPath& path, const Json& value)
 {
-    const Json* ours = find(m_ours, path);
-    if (ours != nullptr && *ours == value) {
+    const Json* ours = valueAt(m_ours, path);
+    if (ours != nullptr && *ours == value)
         putBack(path);
-        return;
-    }
-    Json* at = &m_own;
-    for (const std::string& key : path) {
-        if (!at->is_object())
-            *at = Json::object();
-        at = &(*at)[key];
-    }
-    *at = value;
+    else
+        putAt(m_own, path, value);
 }
 
-void OwnChanges::set(const Path& path, const CatalogueValue& value)
+void OwnChanges::set(const JsonPath& path, const CatalogueValue& value)
 {
     put(path, std::visit([](const auto& plain) { return Json(plain); }, value));
 }
 
 void OwnChanges::setConsequences(const std::string& partKind, const std::set<Consequence>& consequences)
 {
-    const Path path{partKindsSection, partKind, "consequences"};
+    const JsonPath path{partKindsSection, partKind, "consequences"};
     if (consequences == ourConsequences(partKind)) { // in another order they are still ours
         putBack(path);
         return;
@@ -312,15 +157,15 @@ void OwnChanges::setConsequences(const std::string& partKind, const std::set<Con
     put(path, codes);
 }
 
-void OwnChanges::putBack(const Path& path)
+void OwnChanges::putBack(const JsonPath& path)
 {
-    erase(m_own, path);
+    eraseAt(m_own, path);
 }
 
 void OwnChanges::putBackPartKind(const std::string& partKind)
 {
-    putBack({partKindsSection, partKind});
-    putBack({costsSection, partKind});
+    for (const char* section : sectionsOfPartKind)
+        putBack({section, partKind});
 }
 
 void OwnChanges::setLearntLife(const std::string& partKind, bool soils, const LearntLife& life)

@@ -3,32 +3,16 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
-#include "core/quantity/sentence.h"
+#include "core/catalogue/own_fields.h"
 
 #include <array>
 #include <nlohmann/json.hpp>
-#include <optional>
 #include <set>
 #include <span>
 #include <string>
-#include <utility>
-#include <variant>
 #include <vector>
 
 namespace padside {
-
-/// A text or a figure of the catalogue.
-using CatalogueValue = std::variant<std::string, double>;
-
-/// One thing of a part kind that a person may put their own way.
-struct OwnField
-{
-    std::vector<std::string> path; ///< "part_kinds", "pad", "grades", "3"
-    Sentence label; ///< "Grade 3 marked"
-    bool isNumber = false;
-    std::optional<CatalogueValue> ours; ///< empty: our catalogue says nothing here
-    std::optional<CatalogueValue> own; ///< empty: ours holds
-};
 
 /// The life of a part kind as it was learned from records.
 struct LearntLife
@@ -38,8 +22,8 @@ struct LearntLife
     Date learntOn{};
 };
 
-/// A person's own changes to part kinds, edited one by one over what we ship. What they changed elsewhere in the
-/// catalogue, by hand, stays as it is.
+/// A person's own changes to the catalogue, edited one by one over what we ship. What they changed by hand where there
+/// is no field for it stays as it is.
 class OwnChanges
 {
 public:
@@ -49,18 +33,15 @@ public:
     /// Codes of our part kinds, in our order.
     [[nodiscard]] std::vector<std::string> partKinds() const;
     [[nodiscard]] bool differs(const std::string& partKind) const;
-    [[nodiscard]] std::vector<OwnField> fieldsOf(const std::string& partKind) const;
-    [[nodiscard]] std::vector<OwnField> costFieldsOf(const std::string& partKind) const; ///< ours say nothing there
-    /// General figures and prices; that of each of these refrigerants (codes and how they are written) by the kilogram.
-    [[nodiscard]] std::vector<OwnField> moneyFields(const std::vector<std::pair<std::string, std::string>>& refrigerants
-                                                    = {}) const;
+    /// All that can be edited, with ours and the person's own; valid as long as these changes stay as they are.
+    [[nodiscard]] OwnFields fields() const;
     [[nodiscard]] std::set<Consequence> ourConsequences(const std::string& partKind) const;
     [[nodiscard]] std::set<Consequence> consequences(const std::string& partKind) const; ///< the person's, else ours
 
     /// Puts the value in place of ours. The same as ours is no change.
-    void set(const std::vector<std::string>& path, const CatalogueValue& value);
+    void set(const JsonPath& path, const CatalogueValue& value);
     void setConsequences(const std::string& partKind, const std::set<Consequence>& consequences);
-    void putBack(const std::vector<std::string>& path);
+    void putBack(const JsonPath& path);
     void putBackPartKind(const std::string& partKind);
 
     /// Keeps what was learned of the life of one part kind (of its zones that get dirty, if `soils`) in place of ours.
@@ -76,8 +57,7 @@ public:
 
 private:
     OwnChanges(std::vector<std::string> shipped, nlohmann::ordered_json ours, nlohmann::ordered_json own);
-    void put(const std::vector<std::string>& path, const nlohmann::ordered_json& value);
-    [[nodiscard]] OwnField numberField(std::vector<std::string> path, Sentence label) const;
+    void put(const JsonPath& path, const nlohmann::ordered_json& value);
 
     std::vector<std::string> m_shipped;
     nlohmann::ordered_json m_ours;

@@ -12,6 +12,39 @@ namespace padside {
 
 namespace {
 
+constexpr std::array plainFields{
+    OutlookField{"unit_life_years", PADSIDE_SAY("Median life of parts that last as long as the unit, in years"),
+                 PADSIDE_SAY("It stands in where a part kind has no median life of its own."),
+                 &OutlookFigures::unitLifeYears, 1, 200},
+    OutlookField{"soiling_life_years", PADSIDE_SAY("Time from clean to blocked, in years"),
+                 PADSIDE_SAY("The median for zones that get dirty rather than decay."),
+                 &OutlookFigures::soilingLifeYears, 0.1, 200},
+    OutlookField{
+        "pace_sigma", PADSIDE_SAY("Spread of the pace among zones of one kind"),
+        PADSIDE_SAY("Each zone has its own pace, spread by this much (standard deviation of the logarithm) round "
+                    "that of its kind; the wider, the more a zone's own grades count."),
+        &OutlookFigures::paceSigma, 0, 2},
+    OutlookField{"slowest_air", PADSIDE_SAY("Slowest a site's air lets zones rust, times the usual"),
+                 PADSIDE_SAY("However mild a site's air is, a zone that rusts ages no slower than this."),
+                 &OutlookFigures::slowestAir, 0.01, 1},
+    OutlookField{"fastest_air", PADSIDE_SAY("Fastest a site's air lets zones rust, times the usual"),
+                 PADSIDE_SAY("However salty a site's air is, a zone that rusts ages no faster than this."),
+                 &OutlookFigures::fastestAir, 1, 100},
+    OutlookField{"damp_factor", PADSIDE_SAY("Rusting zone found damp, times the usual"),
+                 PADSIDE_SAY("A zone that rusts and was found damp ages this many times as fast."),
+                 &OutlookFigures::dampFactor, 1, 20},
+    OutlookField{"wet_factor", PADSIDE_SAY("Rusting zone found wet, times the usual"),
+                 PADSIDE_SAY("A zone that rusts and was found wet ages this many times as fast."),
+                 &OutlookFigures::wetFactor, 1, 20},
+    OutlookField{
+        "learning_sigma", PADSIDE_SAY("How far learned rates may lie from ours"),
+        PADSIDE_SAY("Rates learned from records are expected to lie within about this much (standard deviation of "
+                    "the logarithm) of ours; the larger, the more the records count."),
+        &OutlookFigures::learningSigma, 0.01, 5},
+    OutlookField{"furthest_years", PADSIDE_SAY("Furthest date that is told, in years"),
+                 PADSIDE_SAY("What lies further ahead than this is not given a date."), &OutlookFigures::furthestYears,
+                 1, 100}};
+
 std::array<double, 4> readShares(JsonObject& fields, std::string_view field)
 {
     const std::vector<double> shares = fields.numbers(field);
@@ -80,16 +113,9 @@ std::map<std::string, OutlookOfKind> readKinds(JsonObject section)
 OutlookFigures readOutlook(JsonObject section)
 {
     OutlookFigures figures;
-    figures.paceSigma = readBetween(section, "pace_sigma", 0, 2);
+    for (const OutlookField& field : plainFields)
+        figures.*field.value = readBetween(section, field.code, field.lowest, field.highest);
     figures.gradeShares = readShares(section, "grade_shares");
-    figures.unitLifeYears = readBetween(section, "unit_life_years", 1, 200);
-    figures.soilingLifeYears = readBetween(section, "soiling_life_years", 0.1, 200);
-    figures.slowestAir = readBetween(section, "slowest_air", 0.01, 1);
-    figures.fastestAir = readBetween(section, "fastest_air", 1, 100);
-    figures.dampFactor = readBetween(section, "damp_factor", 1, 20);
-    figures.wetFactor = readBetween(section, "wet_factor", 1, 20);
-    figures.learningSigma = readBetween(section, "learning_sigma", 0.01, 5);
-    figures.furthestYears = readBetween(section, "furthest_years", 1, 100);
     figures.protections = readProtections(section.object("protections"));
     JsonObject corroding = section.object("corroding_zones");
     for (auto& [code, fields] : corroding.members()) {
@@ -101,6 +127,11 @@ OutlookFigures readOutlook(JsonObject section)
     figures.source = section.text("source");
     section.nothingElse();
     return figures;
+}
+
+std::span<const OutlookField> outlookFields()
+{
+    return plainFields;
 }
 
 bool OutlookFigures::corrodes(const std::string& partKind, const std::string& zoneKind) const

@@ -41,20 +41,4 @@ std::vector<Caution> readCautions(JsonObject section)
     return all;
 }
 
-std::vector<Assumption> readAssumptions(JsonObject section)
-{
-    std::vector<Assumption> all;
-    for (auto& [code, fields] : section.members()) {
-        Assumption assumption;
-        assumption.code = code;
-        assumption.value = fields.number("value");
-        assumption.unit = fields.text("unit");
-        assumption.sentence = fields.text("sentence");
-        assumption.source = fields.text("source");
-        fields.nothingElse();
-        all.push_back(std::move(assumption));
-    }
-    return all;
-}
-
 } // namespace padside

@@ -4,9 +4,11 @@
 
 #include "core/quantity/sentence.h"
 
+#include <cmath>
+
 namespace padside {
 
-/// What sentences about air and refrigerants are full of.
+/// What sentences about air, refrigerants and money are full of.
 [[nodiscard]] inline Amount temperatureAmount(double temperatureK)
 {
     return {temperatureK, QuantityKind::temperature};
@@ -15,6 +17,13 @@ namespace padside {
 [[nodiscard]] inline Amount absolutePressureAmount(double absolutePa)
 {
     return {absolutePa, QuantityKind::absolutePressure};
+}
+
+/// Without decimals, unless it is a small one ("0.21").
+[[nodiscard]] inline Money roundMoney(double amount)
+{
+    constexpr double small = 10;
+    return {amount, amount != 0 && std::abs(amount) < small ? 2 : 0};
 }
 
 } // namespace padside

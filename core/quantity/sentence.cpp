@@ -4,25 +4,13 @@
 #include "core/quantity/sentence.h"
 
 #include "core/quantity/chance_words.h"
-#include "core/quantity/measure.h"
+#include "core/quantity/plain_english.h"
 
 #include <charconv>
 
 namespace padside {
 
 namespace {
-
-class PlainEnglish final : public Speaker
-{
-public:
-    [[nodiscard]] std::string translate(const std::string& english) const override { return english; }
-    [[nodiscard]] std::string number(double value, int decimals) const override { return showNumber(value, decimals); }
-    [[nodiscard]] std::string amount(const Amount& amount) const override
-    {
-        return showMeasure(amount.si, fittingUnit(amount.kind, UnitSystem::metric, amount.si));
-    }
-    [[nodiscard]] std::string date(Date date) const override { return isoText(date); }
-};
 
 struct Say
 {
@@ -37,6 +25,7 @@ struct Say
     std::string operator()(const Number& number) const { return speaker.number(number.value, number.decimals); }
     std::string operator()(const Amount& amount) const { return speaker.amount(amount); }
     std::string operator()(const Chance& chance) const { return say(chanceWords(chance), speaker); }
+    std::string operator()(const Money& money) const { return speaker.money(money); }
     std::string operator()(Date date) const { return speaker.date(date); }
 };
 

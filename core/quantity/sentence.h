@@ -53,8 +53,17 @@ struct Chance
     friend bool operator==(const Chance&, const Chance&) = default;
 };
 
+/// An amount of the person's own money, with a fixed count of decimals; the name of their currency stands with it where
+/// the reader has given one. See roundMoney().
+struct Money
+{
+    double amount = 0;
+    int decimals = 0;
+    friend bool operator==(const Money&, const Money&) = default;
+};
+
 /// What may stand in a sentence.
-using Argument = std::variant<std::string, Word, Bracketed, std::int64_t, Number, Amount, Chance, Date>;
+using Argument = std::variant<std::string, Word, Bracketed, std::int64_t, Number, Amount, Chance, Money, Date>;
 
 /// A sentence as data: an English pattern with places {0}, {1}, … and what stands there. Core makes sentences, the
 /// reader's side says them, so that one rule serves every language and every choice of units.
@@ -74,10 +83,11 @@ public:
     [[nodiscard]] virtual std::string translate(const std::string& english) const = 0;
     [[nodiscard]] virtual std::string number(double value, int decimals) const = 0;
     [[nodiscard]] virtual std::string amount(const Amount& amount) const = 0;
+    [[nodiscard]] virtual std::string money(const Money& money) const = 0;
     [[nodiscard]] virtual std::string date(Date date) const = 0;
 };
 
-/// English, decimal point, ISO dates, metric units: what the command line prints.
+/// English, decimal point, ISO dates, metric units, no currency: what the command line prints unless it is told more.
 [[nodiscard]] const Speaker& plainEnglish();
 
 /// The sentence said by `speaker`. A place without an argument stays as it is written.

@@ -3,6 +3,7 @@
 
 #include "core/worth/carry_on.h"
 
+#include "core/quantity/amounts.h"
 #include "core/worth/compound_interest.h"
 #include "core/worth/energy_use.h"
 
@@ -67,16 +68,20 @@ struct Lever
 {
     const char* name;
     double CarryOnCase::*value;
+    TurningPoint::Measure measure = TurningPoint::Measure::money;
 };
 
-const std::array levers{Lever{PADSIDE_SAY("price of a new unit"), &CarryOnCase::priceNew},
-                        Lever{PADSIDE_SAY("life of a new unit"), &CarryOnCase::lifeNew},
-                        Lever{PADSIDE_SAY("price of electricity"), &CarryOnCase::energyPrice},
-                        Lever{PADSIDE_SAY("hours of cooling a year"), &CarryOnCase::fullLoadHours},
-                        Lever{PADSIDE_SAY("efficiency of the old unit"), &CarryOnCase::seerOld},
-                        Lever{PADSIDE_SAY("efficiency of a new unit"), &CarryOnCase::seerNew},
-                        Lever{PADSIDE_SAY("upkeep of the old unit"), &CarryOnCase::upkeepOld},
-                        Lever{PADSIDE_SAY("interest"), &CarryOnCase::rate}};
+const std::array levers{
+    Lever{PADSIDE_SAY("price of a new unit"), &CarryOnCase::priceNew},
+    Lever{PADSIDE_SAY("life of a new unit"), &CarryOnCase::lifeNew, TurningPoint::Measure::years},
+    Lever{PADSIDE_SAY("price of electricity"), &CarryOnCase::energyPrice},
+    Lever{PADSIDE_SAY("hours of cooling a year"), &CarryOnCase::fullLoadHours, TurningPoint::Measure::hours},
+    Lever{PADSIDE_SAY("efficiency of the old unit"), &CarryOnCase::seerOld, TurningPoint::Measure::seer},
+    Lever{PADSIDE_SAY("efficiency of a new unit"), &CarryOnCase::seerNew, TurningPoint::Measure::seer},
+    Lever{PADSIDE_SAY("upkeep of the old unit"), &CarryOnCase::upkeepOld},
+    Lever{PADSIDE_SAY("interest"), &CarryOnCase::rate, TurningPoint::Measure::share}};
+
+const Lever repairsLever{PADSIDE_SAY("repairs expected of the old unit, a year"), nullptr};
 
 /// Positive where carrying on costs more; empty where the changed case can't be reckoned.
 std::optional<double> excess(const CarryOnCase& given)
@@ -106,7 +111,7 @@ std::optional<double> turningFactor(const CarryOnCase& given, double now, double
 }
 
 template <typename Change>
-void findTurn(const CarryOnCase& given, double now, const char* name, double today, const Change& change,
+void findTurn(const CarryOnCase& given, double now, const Lever& lever, double today, const Change& change,
               std::vector<TurningPoint>& turning)
 {
     std::optional<double> best;
@@ -116,7 +121,7 @@ void findTurn(const CarryOnCase& given, double now, const char* name, double tod
             best = factor;
     }
     if (best)
-        turning.push_back({name, today, today * *best});
+        turning.push_back({lever.name, lever.measure, today, today * *best});
 }
 
 std::vector<TurningPoint> turningPoints(const CarryOnCase& given, double now)
@@ -127,7 +132,7 @@ std::vector<TurningPoint> turningPoints(const CarryOnCase& given, double now)
         if (!(today > 0))
             continue;
         findTurn(
-            given, now, lever.name, today,
+            given, now, lever, today,
             [&lever](CarryOnCase changed, double factor) {
                 changed.*lever.value *= factor;
                 return changed;
@@ -139,7 +144,7 @@ std::vector<TurningPoint> turningPoints(const CarryOnCase& given, double now)
         repairs += year / static_cast<double>(given.repairs.size());
     if (repairs > 0) {
         findTurn(
-            given, now, PADSIDE_SAY("repairs expected of the old unit, a year"), repairs,
+            given, now, repairsLever, repairs,
             [](CarryOnCase changed, double factor) {
                 for (double& year : changed.repairs)
                     year *= factor;
@@ -153,6 +158,28 @@ std::vector<TurningPoint> turningPoints(const CarryOnCase& given, double now)
 }
 
 } // namespace
+
+Sentence turningSentence(const TurningPoint& point)
+{
+    const auto said = [&point](const char* pattern, const auto& argument) {
+        return Sentence{pattern, {Word{point.assumption}, argument(point.turnsAt), argument(point.today)}};
+    };
+    switch (point.measure) {
+    case TurningPoint::Measure::money:
+        return said(PADSIDE_SAY("{0}: {1} instead of {2}"), roundMoney);
+    case TurningPoint::Measure::share:
+        return said(PADSIDE_SAY("{0}: {1} instead of {2}"), [](double value) {
+            return Amount{value, QuantityKind::ratio};
+        });
+    case TurningPoint::Measure::years:
+        return said(PADSIDE_SAY("{0}: {1} years instead of {2}"), [](double value) { return Number{value, 0}; });
+    case TurningPoint::Measure::hours:
+        return said(PADSIDE_SAY("{0}: {1} h instead of {2} h"), [](double value) { return Number{value, 0}; });
+    case TurningPoint::Measure::seer:
+        return said(PADSIDE_SAY("{0}: SEER {1} instead of {2}"), [](double value) { return Number{value, 1}; });
+    }
+    return {};
+}
 
 Result<CarryOnAnswer> carryOnOrReplace(const CarryOnCase& given)
 {
@@ -175,7 +202,7 @@ Result<CarryOnAnswer> carryOnOrReplace(const CarryOnCase& given)
     answer.carryOn = costs->carryOn <= costs->replace;
     answer.said = {answer.carryOn ? PADSIDE_SAY("Carry on: about {0} a year, {1} a year if it is replaced.")
                                   : PADSIDE_SAY("Replace: carrying on comes to about {0} a year, a new unit to {1}."),
-                   {Number{costs->carryOn, 0}, Number{costs->replace, 0}}};
+                   {roundMoney(costs->carryOn), roundMoney(costs->replace)}};
     answer.turning = turningPoints(given, costs->carryOn - costs->replace);
     return answer;
 }

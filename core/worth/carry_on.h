@@ -32,7 +32,10 @@ struct CarryOnCase
 /// An assumption and the value at which the answer turns.
 struct TurningPoint
 {
+    enum class Measure { money, share, years, hours, seer };
+
     std::string assumption; ///< "price of a new unit"; translated where it is shown
+    Measure measure = Measure::money;
     double today = 0;
     double turnsAt = 0;
 };
@@ -45,6 +48,9 @@ struct CarryOnAnswer
     Sentence said;
     std::vector<TurningPoint> turning; ///< nearest first, by the ratio to today's value; only within 1/4 to 4 times
 };
+
+/// "price of a new unit: 3400 instead of 6500", without a full stop: it stands in lists.
+[[nodiscard]] Sentence turningSentence(const TurningPoint& point);
 
 /// Equivalent annual cost of carrying on against that of replacing, and which single assumption would turn the answer.
 /// A Problem names what can't be.

@@ -4,6 +4,7 @@
 #include "core/worth/part_choices.h"
 
 #include "core/outlook/transition.h"
+#include "core/quantity/amounts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -183,34 +184,29 @@ double expected(const GradeChances& belief, const std::array<double, working>& b
     return sum;
 }
 
-Number money(double amount)
-{
-    return {amount, 0};
-}
-
 Sentence reasonFor(const ChoiceWorth& worth, const ChoiceWorth& leaving)
 {
     const Number gained{worth.yearsGained, 1};
     switch (worth.choice) {
     case Choice::leave:
         return {PADSIDE_SAY("{0} is to be expected over the years if it is left now and the best is done later."),
-                {money(worth.presentCost)}};
+                {roundMoney(worth.presentCost)}};
     case Choice::treat:
     case Choice::replaceNow:
         if (worth.presentCost < leaving.presentCost) {
             return {PADSIDE_SAY("It saves {0} against leaving it, and {1} years are gained before it is spent."),
-                    {money(leaving.presentCost - worth.presentCost), gained}};
+                    {roundMoney(leaving.presentCost - worth.presentCost), gained}};
         }
         return {PADSIDE_SAY("{0} years are gained before it is spent, for {1} more than leaving it."),
-                {gained, money(worth.presentCost - leaving.presentCost)}};
+                {gained, roundMoney(worth.presentCost - leaving.presentCost)}};
     case Choice::replaceWhenSpent:
         if (worth.presentCost - leaving.presentCost < 0.5)
             return {PADSIDE_SAY("At no visit is there anything better to do."), {}};
         return {PADSIDE_SAY("Doing nothing until the end costs {0} more than the best choice at each visit."),
-                {money(std::max(0.0, worth.presentCost - leaving.presentCost))}};
+                {roundMoney(std::max(0.0, worth.presentCost - leaving.presentCost))}};
     case Choice::spareAtHand:
         return {PADSIDE_SAY("With the spare at hand {0} is to be expected until then and after."),
-                {money(worth.presentCost)}};
+                {roundMoney(worth.presentCost)}};
     }
     return {};
 }

@@ -315,11 +315,6 @@
         <translation>Que se pare por falta de una pieza: %1 en un año, %2 en cinco, si no se hace nada. </translation>
     </message>
     <message>
-        <source>%1: %2 instead of %3</source>
-        <comment>assumption, where it turns, today</comment>
-        <translation>%1: %2 en lugar de %3</translation>
-    </message>
-    <message>
         <source>No single assumption would turn this answer, even changed fourfold.</source>
         <translation>Ningún supuesto por sí solo cambiaría esta respuesta, ni siquiera cuadruplicado.</translation>
     </message>
@@ -1007,20 +1002,12 @@
 <context>
     <name>catalogue</name>
     <message>
-        <source>months</source>
-        <translation>meses</translation>
-    </message>
-    <message>
         <source>A zone not seen for longer than this is flagged; what was last known of it is too old to rely on.</source>
         <translation>Una zona sin ver durante más tiempo que este recibe un aviso; lo último que se supo de ella es demasiado viejo para fiarse.</translation>
     </message>
     <message>
         <source>ours; common practice, no source</source>
         <translation>valor nuestro; práctica común, sin fuente</translation>
-    </message>
-    <message>
-        <source>days</source>
-        <translation>días</translation>
     </message>
     <message>
         <source>Shorter stretches between sightings say nothing about how fast a zone gets worse.</source>
@@ -3897,6 +3884,154 @@
     <message>
         <source>A trip whose day is kept takes along what comes to be due up to this many days before it, and says what that costs; what can&apos;t wait that long gets a trip of its own.</source>
         <translation>Un viaje cuyo día se mantiene se lleva consigo lo que venza hasta estos días antes, y dice lo que eso cuesta; lo que no puede esperar tanto recibe un viaje propio.</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: loss of refrigerant charge</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: pérdida de carga de refrigerante</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: compressor at risk</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: compresor en riesgo</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: normally ends the unit</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: normalmente acaba con la unidad</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: safety</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: seguridad</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: loss of cooling or heating</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: pérdida de frío o calor</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: nuisance</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: molestia</translation>
+    </message>
+    <message>
+        <source>Tolerated chance of spent unseen: looks</source>
+        <translation>Probabilidad tolerada de agotarse sin que nadie lo vea: aspecto</translation>
+    </message>
+    <message>
+        <source>Longest wait at grade 1 sound</source>
+        <translation>Espera máxima en grado 1 sano</translation>
+    </message>
+    <message>
+        <source>Longest wait at grade 2 worn</source>
+        <translation>Espera máxima en grado 2 usado</translation>
+    </message>
+    <message>
+        <source>Longest wait at grade 3 marked</source>
+        <translation>Espera máxima en grado 3 marcado</translation>
+    </message>
+    <message>
+        <source>Longest wait at grade 4 poor</source>
+        <translation>Espera máxima en grado 4 deficiente</translation>
+    </message>
+    <message>
+        <source>Longest wait at grade 5 spent</source>
+        <translation>Espera máxima en grado 5 agotado</translation>
+    </message>
+    <message>
+        <source>Longest wait at any grade</source>
+        <translation>Espera máxima en cualquier grado</translation>
+    </message>
+    <message>
+        <source>Longest wait of a zone found wet</source>
+        <translation>Espera máxima de una zona hallada mojada</translation>
+    </message>
+    <message>
+        <source>Wait for a trip whose day is kept</source>
+        <translation>Espera a un viaje cuyo día se mantiene</translation>
+    </message>
+    <message>
+        <source>Wait for a season that is about to begin</source>
+        <translation>Espera a una temporada a punto de empezar</translation>
+    </message>
+    <message>
+        <source>Share of the wait after which a look counts</source>
+        <translation>Parte de la espera a partir de la cual una mirada cuenta</translation>
+    </message>
+    <message>
+        <source>Longest time without a look</source>
+        <translation>Tiempo máximo sin mirarla</translation>
+    </message>
+    <message>
+        <source>Usual time from sound to worn</source>
+        <translation>Tiempo habitual de sano a usado</translation>
+    </message>
+    <message>
+        <source>How long work has to hold</source>
+        <translation>Cuánto ha de durar un trabajo</translation>
+    </message>
+    <message>
+        <source>Shortest stretch that tells a pace</source>
+        <translation>Intervalo mínimo que dice algo del ritmo</translation>
+    </message>
+    <message>
+        <source>Worse faster: times the pace before</source>
+        <translation>Empeora más deprisa: veces el ritmo anterior</translation>
+    </message>
+    <message>
+        <source>Growth of a rusted share in a year</source>
+        <translation>Crecimiento de una parte oxidada en un año</translation>
+    </message>
+    <message>
+        <source>How far ahead a reading is watched</source>
+        <translation>Con cuánta antelación se vigila una lectura</translation>
+    </message>
+    <message>
+        <source>Chance of spent from which to plan</source>
+        <translation>Probabilidad de agotado desde la que hay que planear</translation>
+    </message>
+    <message>
+        <source>Chance of spent from which to act now</source>
+        <translation>Probabilidad de agotado desde la que hay que actuar ya</translation>
+    </message>
+    <message>
+        <source>A spare that comes within this is not ordered ahead</source>
+        <translation>Un repuesto que llega en este plazo no se pide con antelación</translation>
+    </message>
+    <message>
+        <source>Worse by this much brings an acknowledged flag back</source>
+        <translation>Empeorar en esta medida hace volver un aviso dado por visto</translation>
+    </message>
+    <message>
+        <source>Longest time to put recovered charge back</source>
+        <translation>Plazo máximo para reponer la carga recuperada</translation>
+    </message>
+    <message>
+        <source>Second addition of refrigerant within</source>
+        <translation>Segunda adición de refrigerante dentro de</translation>
+    </message>
+    <message>
+        <source>Refrigerant added in a season, of the full charge</source>
+        <translation>Refrigerante añadido en una temporada, de la carga completa</translation>
+    </message>
+    <message>
+        <source>Length of a season of additions</source>
+        <translation>Duración de una temporada de adiciones</translation>
+    </message>
+    <message>
+        <source>Chance from which a part speaks for its unit</source>
+        <translation>Probabilidad desde la que una pieza habla por su unidad</translation>
+    </message>
+    <message>
+        <source>Rusted share at which a zone is spent</source>
+        <translation>Parte oxidada con la que una zona está agotada</translation>
+    </message>
+    <message>
+        <source>Fewest settled forecasts for a verdict</source>
+        <translation>Mínimo de pronósticos resueltos para un veredicto</translation>
+    </message>
+    <message>
+        <source>Fewest zones for a verdict</source>
+        <translation>Mínimo de zonas para un veredicto</translation>
+    </message>
+    <message>
+        <source>Standard errors from which forecasts are off</source>
+        <translation>Errores típicos desde los que los pronósticos se desvían</translation>
     </message>
 </context>
 <context>
@@ -7581,6 +7716,190 @@
         <source>{0}{1}, {2} ({5}): the chance that it is spent before you see it rises most, from {3} to {4}.</source>
         <translation>{0}{1}, {2} ({5}): aquí es donde más sube la probabilidad de que se agote antes de que lo vea, de {3} a {4}.</translation>
     </message>
+    <message>
+        <source>When to look again</source>
+        <translation>Cuándo volver a mirar</translation>
+    </message>
+    <message>
+        <source>Flags</source>
+        <translation>Avisos</translation>
+    </message>
+    <message>
+        <source>Forecasts</source>
+        <translation>Pronósticos</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>meses</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>años</translation>
+    </message>
+    <message>
+        <source>number</source>
+        <translation>número</translation>
+    </message>
+    <message>
+        <source>{0}, in {1}</source>
+        <translation>{0}, en {1}</translation>
+    </message>
+    <message>
+        <source>Lead time of a spare, in days</source>
+        <translation>Plazo de entrega de un repuesto, en días</translation>
+    </message>
+    <message>
+        <source>Spares are still made, yes or no</source>
+        <translation>Aún se fabrican repuestos, sí o no</translation>
+    </message>
+    <message>
+        <source>From ordering a spare to having it at hand; it is to be ordered so long before the part may be spent.</source>
+        <translation>Desde pedir un repuesto hasta tenerlo a mano; hay que pedirlo con esa antelación a que la pieza pueda agotarse.</translation>
+    </message>
+    <message>
+        <source>Where a spare is no longer made, the parts to order say so.</source>
+        <translation>Si un repuesto ya no se fabrica, las piezas por pedir lo dicen.</translation>
+    </message>
+    <message>
+        <source>Shares of a life at grades 1 to 4</source>
+        <translation>Partes de una vida en los grados 1 a 4</translation>
+    </message>
+    <message>
+        <source>How a life is split over the grades before spent; four shares that add up to 1.</source>
+        <translation>Cómo se reparte una vida entre los grados anteriores a agotado; cuatro partes que suman 1.</translation>
+    </message>
+    <message>
+        <source>How much “{0}” slows decay, in %</source>
+        <translation>Cuánto frena el deterioro «{0}», en %</translation>
+    </message>
+    <message>
+        <source>While this work holds, decay is slower by this much; at 0 it does nothing.</source>
+        <translation>Mientras dura este trabajo, el deterioro es más lento en esta medida; con 0 no hace nada.</translation>
+    </message>
+    <message>
+        <source>How long “{0}” holds, in years</source>
+        <translation>Cuánto dura «{0}», en años</translation>
+    </message>
+    <message>
+        <source>After this time the zone decays as if the work had not been done.</source>
+        <translation>Pasado este tiempo la zona se deteriora como si el trabajo no se hubiera hecho.</translation>
+    </message>
+    <message>
+        <source>{0}: a whole number is needed here.</source>
+        <translation>{0}: aquí hace falta un número entero.</translation>
+    </message>
+    <message>
+        <source>Median life of parts that last as long as the unit, in years</source>
+        <translation>Vida mediana de las piezas que duran lo que la unidad, en años</translation>
+    </message>
+    <message>
+        <source>It stands in where a part kind has no median life of its own.</source>
+        <translation>Se usa cuando un tipo de pieza no tiene vida mediana propia.</translation>
+    </message>
+    <message>
+        <source>Time from clean to blocked, in years</source>
+        <translation>Tiempo de limpio a obstruido, en años</translation>
+    </message>
+    <message>
+        <source>The median for zones that get dirty rather than decay.</source>
+        <translation>La mediana de las zonas que se ensucian en vez de deteriorarse.</translation>
+    </message>
+    <message>
+        <source>Spread of the pace among zones of one kind</source>
+        <translation>Dispersión del ritmo entre zonas de un mismo tipo</translation>
+    </message>
+    <message>
+        <source>Each zone has its own pace, spread by this much (standard deviation of the logarithm) round that of its kind; the wider, the more a zone&apos;s own grades count.</source>
+        <translation>Cada zona tiene su propio ritmo, disperso en esta medida (desviación típica del logaritmo) en torno al de su tipo; cuanto más, más cuentan los grados de la propia zona.</translation>
+    </message>
+    <message>
+        <source>Slowest a site&apos;s air lets zones rust, times the usual</source>
+        <translation>Lo más lento que el aire de un sitio deja oxidarse una zona, veces lo habitual</translation>
+    </message>
+    <message>
+        <source>However mild a site&apos;s air is, a zone that rusts ages no slower than this.</source>
+        <translation>Por suave que sea el aire de un sitio, una zona que se oxida no envejece más despacio que esto.</translation>
+    </message>
+    <message>
+        <source>Fastest a site&apos;s air lets zones rust, times the usual</source>
+        <translation>Lo más rápido que el aire de un sitio hace oxidarse una zona, veces lo habitual</translation>
+    </message>
+    <message>
+        <source>However salty a site&apos;s air is, a zone that rusts ages no faster than this.</source>
+        <translation>Por salino que sea el aire de un sitio, una zona que se oxida no envejece más deprisa que esto.</translation>
+    </message>
+    <message>
+        <source>Rusting zone found damp, times the usual</source>
+        <translation>Zona que se oxida, hallada húmeda, veces lo habitual</translation>
+    </message>
+    <message>
+        <source>A zone that rusts and was found damp ages this many times as fast.</source>
+        <translation>Una zona que se oxida y se halló húmeda envejece tantas veces más deprisa.</translation>
+    </message>
+    <message>
+        <source>Rusting zone found wet, times the usual</source>
+        <translation>Zona que se oxida, hallada mojada, veces lo habitual</translation>
+    </message>
+    <message>
+        <source>A zone that rusts and was found wet ages this many times as fast.</source>
+        <translation>Una zona que se oxida y se halló mojada envejece tantas veces más deprisa.</translation>
+    </message>
+    <message>
+        <source>How far learned rates may lie from ours</source>
+        <translation>Cuánto pueden alejarse de las nuestras las tasas aprendidas</translation>
+    </message>
+    <message>
+        <source>Rates learned from records are expected to lie within about this much (standard deviation of the logarithm) of ours; the larger, the more the records count.</source>
+        <translation>Se espera que las tasas aprendidas de los registros se alejen de las nuestras más o menos en esta medida (desviación típica del logaritmo); cuanto mayor, más cuentan los registros.</translation>
+    </message>
+    <message>
+        <source>Furthest date that is told, in years</source>
+        <translation>Fecha más lejana que se dice, en años</translation>
+    </message>
+    <message>
+        <source>What lies further ahead than this is not given a date.</source>
+        <translation>A lo que queda más lejos que esto no se le da fecha.</translation>
+    </message>
+    <message>
+        <source>“{0}” can&apos;t stand beside amounts of money. Give the currency&apos;s name or sign without figures, like EUR, $ or kr, in at most {1} letters.</source>
+        <translation>«{0}» no puede ir junto a importes de dinero. Dé el nombre o el signo de la moneda sin cifras, como EUR, $ o kr, con {1} letras como mucho.</translation>
+    </message>
+    <message>
+        <source>{0}: {1} instead of {2}</source>
+        <translation>{0}: {1} en vez de {2}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} years instead of {2}</source>
+        <translation>{0}: {1} años en vez de {2}</translation>
+    </message>
+    <message>
+        <source>{0}: {1} h instead of {2} h</source>
+        <translation>{0}: {1} h en vez de {2} h</translation>
+    </message>
+    <message>
+        <source>{0}: SEER {1} instead of {2}</source>
+        <translation>{0}: SEER {1} en vez de {2}</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>“{0}” is neither “{1}” nor “{2}”. Choose one of the two.</source>
+        <translation>«{0}» no es ni «{1}» ni «{2}». Elija uno de los dos.</translation>
+    </message>
 </context>
 <context>
     <name>padside::AcknowledgeDialog</name>
@@ -9280,10 +9599,6 @@
         <translation>Oscuro</translation>
     </message>
     <message>
-        <source>Takes effect when you choose OK. What you have written down stays as it was written. The command line speaks English.</source>
-        <translation>Vale desde que elija Aceptar. Lo que ya está escrito queda como se escribió. La línea de órdenes habla inglés.</translation>
-    </message>
-    <message>
         <source>&amp;Language</source>
         <translation>&amp;Idioma</translation>
     </message>
@@ -9306,6 +9621,14 @@
     <message>
         <source>Sunlight (strong contrast)</source>
         <translation>Sol (contraste fuerte)</translation>
+    </message>
+    <message>
+        <source>What you have written down stays as it was written. The command line speaks English.</source>
+        <translation>Lo que ha escrito se queda como se escribió. La línea de órdenes habla inglés.</translation>
+    </message>
+    <message>
+        <source>Language and colours</source>
+        <translation>Idioma y colores</translation>
     </message>
 </context>
 <context>
@@ -9569,10 +9892,6 @@
 <context>
     <name>padside::OwnCatalogueModel</name>
     <message>
-        <source>(nothing)</source>
-        <translation>(nada)</translation>
-    </message>
-    <message>
         <source>differs from ours</source>
         <translation>distinto del nuestro</translation>
     </message>
@@ -9616,10 +9935,6 @@
         <translation>Clases de pieza</translation>
     </message>
     <message>
-        <source>Texts and figures of the part kind</source>
-        <translation>Textos y cifras de la clase de pieza</translation>
-    </message>
-    <message>
         <source>Once spent, it means</source>
         <translation>Una vez agotada, supone</translation>
     </message>
@@ -9630,6 +9945,29 @@
     <message>
         <source>Money and prices</source>
         <translation>Dinero y precios</translation>
+    </message>
+    <message>
+        <source>What can be your own</source>
+        <translation>Lo que puede ser suyo</translation>
+    </message>
+    <message>
+        <source>For all units</source>
+        <translation>Para todas las unidades</translation>
+    </message>
+    <message>
+        <source>Texts and figures, ours and yours</source>
+        <translation>Textos y cifras, lo nuestro y lo suyo</translation>
+    </message>
+    <message>
+        <source>Put ours back for the &amp;whole table</source>
+        <translation>Reponer lo nuestro en &amp;toda la tabla</translation>
+    </message>
+</context>
+<context>
+    <name>padside::OwnValueDelegate</name>
+    <message>
+        <source>as ours</source>
+        <translation>como lo nuestro</translation>
     </message>
 </context>
 <context>
@@ -9714,6 +10052,30 @@
     <message>
         <source>Paper size</source>
         <translation>Tamaño del papel</translation>
+    </message>
+    <message>
+        <source>EUR, $, kr, … (empty: plain numbers)</source>
+        <translation>EUR, $, kr, … (vacío: números sin más)</translation>
+    </message>
+    <message>
+        <source>You and your firm</source>
+        <translation>Usted y su empresa</translation>
+    </message>
+    <message>
+        <source>Paper and money</source>
+        <translation>Papel y dinero</translation>
+    </message>
+    <message>
+        <source>Cu&amp;rrency</source>
+        <translation>Mone&amp;da</translation>
+    </message>
+    <message>
+        <source>The currency&apos;s name stands beside every amount of money, on screen and on paper. Amounts stay as they were typed; nothing is converted.</source>
+        <translation>El nombre de la moneda va junto a cada importe de dinero, en pantalla y en papel. Los importes se quedan como se escribieron; no se convierte nada.</translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <translation>Moneda</translation>
     </message>
 </context>
 <context>
@@ -9901,16 +10263,8 @@
         <translation>Preferencias</translation>
     </message>
     <message>
-        <source>&amp;You and paper</source>
-        <translation>&amp;Usted y el papel</translation>
-    </message>
-    <message>
         <source>U&amp;nits</source>
         <translation>U&amp;nidades</translation>
-    </message>
-    <message>
-        <source>Lan&amp;guage and colours</source>
-        <translation>Idio&amp;ma y colores</translation>
     </message>
     <message>
         <source>&amp;Seasons in this file</source>
@@ -9923,6 +10277,14 @@
     <message>
         <source>Kinds of preferences</source>
         <translation>Clases de preferencias</translation>
+    </message>
+    <message>
+        <source>&amp;You on this computer</source>
+        <translation>&amp;Usted en este equipo</translation>
+    </message>
+    <message>
+        <source>Kept on this computer, whichever file is open. It takes effect when you choose OK.</source>
+        <translation>Se guarda en este equipo, sea cual sea el archivo abierto. Surte efecto al elegir Aceptar.</translation>
     </message>
 </context>
 <context>
@@ -11949,6 +12311,17 @@
     </message>
 </context>
 <context>
+    <name>padside::ValueWords</name>
+    <message>
+        <source>(nothing)</source>
+        <translation>(nada)</translation>
+    </message>
+    <message>
+        <source>Source: %1.</source>
+        <translation>Fuente: %1.</translation>
+    </message>
+</context>
+<context>
     <name>padside::ViewMenu</name>
     <message>
         <source>Vie&amp;w</source>
@@ -12442,26 +12815,6 @@ Si está seguro de que allí ningún Padside lo tiene abierto, puede abrirlo de 
     <message>
         <source>Nothing is fitted that decays.</source>
         <translation>No hay montado nada que se deteriore.</translation>
-    </message>
-</context>
-<context>
-    <name>padside::WorthWords</name>
-    <message>
-        <source>%1 years</source>
-        <translation>%1 años</translation>
-    </message>
-    <message>
-        <source>%1 h</source>
-        <translation>%1 h</translation>
-    </message>
-    <message>
-        <source>SEER %1</source>
-        <translation>SEER %1</translation>
-    </message>
-    <message>
-        <source>%1: %2 instead of %3</source>
-        <comment>assumption, where it turns, today</comment>
-        <translation>%1: %2 en lugar de %3</translation>
     </message>
 </context>
 <context>

@@ -70,6 +70,23 @@ TEST_F(WorthCommand, TheTableEndsInTheAnswerAndItsTurningPoints)
     EXPECT_THAT(said.out, HasSubstr(" a year"));
 }
 
+TEST_F(WorthCommand, AmountsHaveTheCurrencyThatIsNamed)
+{
+    const std::vector<std::string> asked{"worth", file, "--unit", "HW-01", "--on", "2026-11-20"};
+    std::vector<std::string> named = asked;
+    named.insert(named.end(), {"--currency", "EUR"});
+    const Said plain = run(asked);
+    const Said euros = run(named);
+    EXPECT_EQ(euros.exitCode, exitDone) << euros.err;
+    EXPECT_THAT(euros.out, HasSubstr("about EUR "));
+    EXPECT_THAT(euros.out, HasSubstr("price of a new unit: EUR "));
+    EXPECT_THAT(plain.out, testing::Not(HasSubstr("EUR")));
+    named.back() = "12";
+    const Said refused = run(named);
+    EXPECT_EQ(refused.exitCode, exitWrongUse);
+    EXPECT_THAT(refused.err, HasSubstr("“12” can't stand beside amounts of money."));
+}
+
 TEST_F(WorthCommand, AUnitIsNeededAndMustBeThere)
 {
     EXPECT_EQ(run({"worth", file}).exitCode, exitWrongUse);

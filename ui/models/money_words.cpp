@@ -3,17 +3,15 @@
 
 #include "ui/models/money_words.h"
 
+#include "core/quantity/amounts.h"
 #include "ui/models/record_book.h"
-
-#include <cmath>
+#include "ui/models/speaker.h"
 
 namespace padside {
 
 QString shownMoney(const RecordBook& book, double amount)
 {
-    constexpr double small = 10;
-    const int decimals = amount != 0 && std::abs(amount) < small ? 2 : 0;
-    return book.surroundings().locale.toCurrencyString(amount, QString(), decimals);
+    return shown(book.speaker().money(roundMoney(amount)));
 }
 
 } // namespace padside

@@ -9,8 +9,8 @@ namespace padside {
 
 class RecordBook;
 
-/// An amount of the person's own money, in the currency and the style of where they live. Without decimals, unless it
-/// is a small one ("0.21").
+/// An amount of the person's own money, with the name they gave their currency. Without decimals, unless it is a small
+/// one ("0.21").
 [[nodiscard]] QString shownMoney(const RecordBook& book, double amount);
 
 } // namespace padside

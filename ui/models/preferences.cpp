@@ -3,6 +3,7 @@
 
 #include "ui/models/preferences.h"
 
+#include "core/quantity/currency.h"
 #include "core/record/quantity_code.h"
 #include "ui/models/speaker.h"
 
@@ -18,6 +19,7 @@ namespace {
 const QString technicianKey = QStringLiteral("technician");
 const QString contractorKey = QStringLiteral("paper/contractor");
 const QString paperSizeKey = QStringLiteral("paper/size");
+const QString currencyKey = QStringLiteral("currency");
 const QString languageKey = QStringLiteral("language");
 const QString themeKey = QStringLiteral("theme");
 const QString darkKey = QStringLiteral("dark"); ///< of the time when there were two themes
@@ -47,6 +49,12 @@ QString themeIn(const QSettings& settings)
     return settings.value(darkKey).toBool() ? QStringLiteral("dark") : QStringLiteral("light");
 }
 
+QString currencyIn(const QSettings& settings)
+{
+    const auto currency = parseCurrency(settings.value(currencyKey).toString().toStdString());
+    return currency ? QString::fromStdString(*currency) : QString();
+}
+
 } // namespace
 
 Preferences readPreferences(const QSettings& settings)
@@ -55,6 +63,7 @@ Preferences readPreferences(const QSettings& settings)
     read.technician = settings.value(technicianKey).toString();
     read.contractor = settings.value(contractorKey).toString();
     read.paperSize = settings.value(paperSizeKey).toString();
+    read.currency = currencyIn(settings);
     read.language = settings.value(languageKey).toString();
     read.theme = themeIn(settings);
     read.fieldSize = settings.value(fieldSizeKey).toBool();
@@ -76,6 +85,7 @@ void keepPreferences(const Preferences& preferences, QSettings& settings)
     keepText(settings, technicianKey, preferences.technician);
     keepText(settings, contractorKey, preferences.contractor);
     keepText(settings, paperSizeKey, preferences.paperSize);
+    keepText(settings, currencyKey, preferences.currency);
     keepText(settings, languageKey, preferences.language);
     keepText(settings, themeKey, preferences.theme);
     settings.remove(darkKey);

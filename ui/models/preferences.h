@@ -20,6 +20,7 @@ struct Preferences
     QString technician; ///< signs visits
     QString contractor; ///< heads the paper
     QString paperSize; ///< "a4" or "letter"
+    QString currency; ///< the name or sign that amounts of money have; empty: none
     QString language; ///< a Language's code
     QString theme; ///< the code of one: "light", "dark" or "sunlight"
     bool fieldSize = false; ///< large, for touch and gloves

@@ -18,7 +18,7 @@ RecordBook::RecordBook(Store& store, const Catalogue& catalogue, IdMaker& ids, S
     , m_catalogue(catalogue)
     , m_ids(ids)
     , m_surroundings(std::move(surroundings))
-    , m_speaker(std::make_unique<LocalSpeaker>(m_surroundings.locale, m_surroundings.units))
+    , m_speaker(std::make_unique<LocalSpeaker>(m_surroundings.locale, m_surroundings.units, m_surroundings.currency))
 {
 }
 

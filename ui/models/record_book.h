@@ -36,6 +36,7 @@ public:
         QLocale locale;
         UnitChoice units;
         QString technician;
+        QString currency = {}; ///< as the person writes it; empty: money is shown as plain numbers
     };
 
     RecordBook(Store& store, const Catalogue& catalogue, IdMaker& ids, Surroundings surroundings,

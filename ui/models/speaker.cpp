@@ -13,9 +13,23 @@
 
 namespace padside {
 
-LocalSpeaker::LocalSpeaker(const QLocale& locale, UnitChoice units)
+namespace {
+
+constexpr QChar currencySign(0x00A4); // stands for any currency in a locale's pattern
+constexpr QChar noBreakSpace(0x00A0);
+
+/// Letters keep a distance from a figure ("EUR 1,240"), signs don't ("$1,240").
+bool keepsDistance(QChar ofCurrency, QChar beside)
+{
+    return ofCurrency.category() != QChar::Symbol_Currency && beside.isDigit();
+}
+
+} // namespace
+
+LocalSpeaker::LocalSpeaker(const QLocale& locale, UnitChoice units, QString currency)
     : m_locale(locale)
     , m_units(std::move(units))
+    , m_currency(std::move(currency))
     , m_style(numberStyleOf(m_locale))
 {
 }
@@ -42,6 +56,20 @@ std::string LocalSpeaker::number(double value, int decimals) const
 std::string LocalSpeaker::amount(const Amount& amount) const
 {
     return showMeasure(amount.si, fittingUnit(amount.kind, m_units, amount.si), m_style);
+}
+
+std::string LocalSpeaker::money(const Money& money) const
+{
+    if (m_currency.isEmpty())
+        return number(money.amount, money.decimals);
+    QString text = m_locale.toCurrencyString(money.amount, QString(currencySign), money.decimals);
+    const qsizetype at = text.indexOf(currencySign);
+    QString currency = m_currency;
+    if (at + 1 < text.size() && keepsDistance(m_currency.back(), text[at + 1]))
+        currency.append(noBreakSpace);
+    if (at > 0 && keepsDistance(m_currency.front(), text[at - 1]))
+        currency.prepend(noBreakSpace);
+    return text.replace(at, 1, currency).toStdString();
 }
 
 std::string LocalSpeaker::date(Date date) const

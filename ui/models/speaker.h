@@ -12,17 +12,20 @@
 
 namespace padside {
 
-/// Says core's sentences in the person's language, number style and units. Patterns and words are looked up among the
-/// installed translations in the context "core", and then, for the catalogue's words, in "catalogue". What is in
-/// neither (a name or sentence the person gave) stays as it is.
+/// Says core's sentences in the person's language, number style, units and currency. Patterns and words are looked up
+/// among the installed translations in the context "core", and then, for the catalogue's words, in "catalogue". What is
+/// in neither (a name or sentence the person gave) stays as it is.
 class LocalSpeaker final : public Speaker
 {
 public:
-    LocalSpeaker(const QLocale& locale, UnitChoice units);
+    /// `currency`: the person's own, as they write it; empty: amounts of money are plain numbers.
+    LocalSpeaker(const QLocale& locale, UnitChoice units, QString currency = {});
 
     [[nodiscard]] std::string translate(const std::string& english) const override;
     [[nodiscard]] std::string number(double value, int decimals) const override;
     [[nodiscard]] std::string amount(const Amount& amount) const override;
+    /// With the currency before or behind the number, as the locale does.
+    [[nodiscard]] std::string money(const Money& money) const override;
     [[nodiscard]] std::string date(Date date) const override;
 
     [[nodiscard]] QString said(const Sentence& sentence) const;
@@ -33,6 +36,7 @@ public:
 private:
     QLocale m_locale;
     UnitChoice m_units;
+    QString m_currency;
     NumberStyle m_style;
 };
 

@@ -93,21 +93,16 @@ private:
     std::optional<double> m_after;
 };
 
-/// The sentence about a path, said about what a person knows it by.
-Sentence named(Sentence problem, const std::string& label)
+/// What is wrong with the figure at a path, as the person knows it.
+QString said(const Sentence& trouble, const OwnChanges& changes, const JsonPath& path, const LocalSpeaker& speaker)
 {
-    if (!problem.arguments.empty())
-        problem.arguments.front() = label;
-    return problem;
-}
-
-std::string labelOf(const OwnChanges& changes, const std::vector<std::string>& path, const LocalSpeaker& speaker)
-{
-    auto fields = changes.moneyFields();
-    const auto ofKind = changes.costFieldsOf(path.at(1));
+    auto fields = changes.fields().money({});
+    const auto ofKind = changes.fields().costs(path.at(1));
     fields.insert(fields.end(), ofKind.begin(), ofKind.end());
     const auto found = std::ranges::find(fields, path, &OwnField::path);
-    return found != fields.end() ? say(found->label, speaker) : path.back();
+    if (found == fields.end())
+        return speaker.said(trouble);
+    return speaker.said(troubleWith(*found, say(found->label, speaker), trouble));
 }
 
 void put(OwnChanges& changes, const WorthLog::Figure& figure)
@@ -168,10 +163,8 @@ std::optional<WorthLog::Refusal> WorthLog::firstRefused(const std::vector<std::s
 {
     for (std::size_t i = 0; i < figures.size(); ++i) {
         put(changes, figures[i]);
-        if (const auto costs = costFigures(shipped, changes.patch()); !costs) {
-            const std::string label = labelOf(changes, figures[i].first, m_book.speaker());
-            return Refusal{i, m_book.speaker().said(named(costs.error().what, label))};
-        }
+        if (const auto costs = costFigures(shipped, changes.patch()); !costs)
+            return Refusal{i, said(costs.error().what, changes, figures[i].first, m_book.speaker())};
     }
     return std::nullopt;
 }

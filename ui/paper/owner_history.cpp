@@ -3,6 +3,7 @@
 
 #include "ui/paper/owner_history.h"
 
+#include "core/quantity/amounts.h"
 #include "core/review/record_at.h"
 #include "ui/paper/cautions_table.h"
 #include "ui/paper/owner_history_content.h"
@@ -89,7 +90,7 @@ TableBlock ownerCautions(const OwnerView& view)
 
 QString moneyText(const OwnerView& view, double amount)
 {
-    return fromCore(view.input.speaker.number(amount, 0));
+    return fromCore(view.input.speaker.money(roundMoney(amount)));
 }
 
 PaperContent ownerHistoryContent(const OwnerHistoryInput& input)

@@ -28,7 +28,7 @@ struct OwnerView
     PartWords words;
 };
 
-/// An amount of the person's own money; paper does not know the name of their currency.
+/// An amount of the person's own money, as the reader's side writes it.
 [[nodiscard]] QString moneyText(const OwnerView& view, double amount);
 
 // The sections, each in a file with its kin.

@@ -85,17 +85,7 @@ QString turnsText(const OwnerView& view)
     for (const TurningPoint& point : view.input.worth.answer->turning) {
         if (static_cast<std::size_t>(turns.size()) == mostTurns)
             break;
-        const bool share = point.today < 1;
-        const auto number = [&](double value) {
-            return share ? view.words.amount(value, QuantityKind::ratio)
-                         : fromCore(view.input.speaker.number(value, value < 100 ? 1 : 0));
-        };
-        const auto shownValue = [&](double value) {
-            return point.assumption == "price of electricity" ? fromCore(view.input.speaker.number(value, 2))
-                                                              : number(value);
-        };
-        turns << OwnerText::tr("%1: %2 instead of %3", "assumption, where it turns, today")
-                     .arg(view.words.word(point.assumption), shownValue(point.turnsAt), shownValue(point.today));
+        turns << view.words.said(turningSentence(point));
     }
     if (turns.isEmpty())
         return OwnerText::tr("No single assumption would turn this answer, even changed fourfold.");

@@ -80,7 +80,7 @@ TEST(CostFigures, WhatCanNotBeIsNamedWithItsPlace)
 TEST(CostFigures, CostsAreEditedAsOtherOwnChanges)
 {
     OwnChanges own = OwnChanges::read(shippedCatalogue(), {}).value();
-    const auto fields = own.costFieldsOf("compressor");
+    const auto fields = own.fields().costs("compressor");
     ASSERT_EQ(fields.size(), costFields().size());
     for (const OwnField& field : fields)
         EXPECT_FALSE(field.ours.has_value()) << say(field.label);
@@ -95,7 +95,7 @@ TEST(CostFigures, CostsAreEditedAsOtherOwnChanges)
 TEST(CostFigures, GeneralFiguresAreEditedWithOursBesideThem)
 {
     OwnChanges own = OwnChanges::read(shippedCatalogue(), {}).value();
-    const auto fields = own.moneyFields({{"r-22", "R-22"}});
+    const auto fields = own.fields().money({{"r-22", "R-22"}});
     EXPECT_EQ(say(fields.front().label), "Price of R-22 per kg");
     const auto interest
         = std::ranges::find(fields, std::vector<std::string>{"money", "interest_percent"}, &OwnField::path);

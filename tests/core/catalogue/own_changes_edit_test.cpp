@@ -23,7 +23,7 @@ OwnChanges changes(const std::string& patch = {})
 
 OwnField field(const OwnChanges& changes, const std::vector<std::string>& path)
 {
-    const auto fields = changes.fieldsOf("pad");
+    const auto fields = changes.fields().ofPartKind("pad");
     const auto found = std::ranges::find(fields, path, &OwnField::path);
     return found == fields.end() ? OwnField{} : *found;
 }
@@ -36,7 +36,7 @@ TEST(EditingOwnChanges, BeginsWithoutAnyAndListsWhatMayBeChanged)
     EXPECT_EQ(none.patch(), "");
     EXPECT_THAT(none.partKinds(), ::testing::ElementsAre("pad", "fins"));
     std::vector<std::string> labels;
-    for (const OwnField& one : none.fieldsOf("pad")) {
+    for (const OwnField& one : none.fields().ofPartKind("pad")) {
         labels.push_back(say(one.label));
         EXPECT_TRUE(one.ours.has_value()) << labels.back();
         EXPECT_FALSE(one.own.has_value()) << labels.back();

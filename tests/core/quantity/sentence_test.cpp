@@ -25,6 +25,10 @@ public:
         return "<" + std::to_string(value) + "/" + std::to_string(decimals) + ">";
     }
     [[nodiscard]] std::string amount(const Amount& amount) const override { return std::to_string(amount.si) + " SI"; }
+    [[nodiscard]] std::string money(const Money& money) const override
+    {
+        return std::to_string(money.amount) + " Taler";
+    }
     [[nodiscard]] std::string date(Date) const override { return "4. Mai"; }
 };
 

@@ -86,4 +86,20 @@ TEST(CarryOn, RefusesWhatCantBe)
     EXPECT_FALSE(carryOnOrReplace(given));
 }
 
+TEST(CarryOn, ATurningPointIsSaidInItsOwnMeasure)
+{
+    using Measure = TurningPoint::Measure;
+    EXPECT_EQ(say(turningSentence({"price of a new unit", Measure::money, 6500, 3400})),
+              "price of a new unit: 3400 instead of 6500");
+    EXPECT_EQ(say(turningSentence({"price of electricity", Measure::money, 0.24, 0.4})),
+              "price of electricity: 0.40 instead of 0.24");
+    EXPECT_EQ(say(turningSentence({"life of a new unit", Measure::years, 15, 8.2})),
+              "life of a new unit: 8 years instead of 15");
+    EXPECT_EQ(say(turningSentence({"hours of cooling a year", Measure::hours, 900, 1250})),
+              "hours of cooling a year: 1250 h instead of 900 h");
+    EXPECT_EQ(say(turningSentence({"efficiency of a new unit", Measure::seer, 15, 22.5})),
+              "efficiency of a new unit: SEER 22.5 instead of 15.0");
+    EXPECT_EQ(say(turningSentence({"interest", Measure::share, 0.05, 0.09})), "interest: 9.0 % instead of 5.0 %");
+}
+
 } // namespace padside::test

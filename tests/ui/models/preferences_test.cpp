@@ -34,6 +34,7 @@ TEST_F(KeptPreferences, ComeBackAsTheyWere)
     chosen.technician = u"A. Tester"_s;
     chosen.contractor = u"Breakwater Cooling and Heating"_s;
     chosen.paperSize = u"letter"_s;
+    chosen.currency = u"kr"_s;
     chosen.language = u"es"_s;
     chosen.theme = u"sunlight"_s;
     chosen.fieldSize = true;
@@ -44,6 +45,12 @@ TEST_F(KeptPreferences, ComeBackAsTheyWere)
 
     keepPreferences({}, m_settings);
     EXPECT_EQ(readPreferences(m_settings), Preferences{}) << "what is not chosen leaves nothing behind";
+}
+
+TEST_F(KeptPreferences, ACurrencyThatCantBeCountsAsNoneChosen)
+{
+    m_settings.setValue(u"currency"_s, u"1000"_s);
+    EXPECT_EQ(readPreferences(m_settings).currency, QString());
 }
 
 TEST_F(KeptPreferences, OfTheTimeWithTwoThemesAreStillRead)

@@ -9,12 +9,39 @@
 
 namespace padside {
 
+using Qt::Literals::StringLiterals::operator""_s;
+
 TEST(LocalSpeaker, ShowsAmountsInThePersonsUnitsAndNumberStyle)
 {
     const Sentence sentence{"Wall {0}.", {Amount{0.0021, QuantityKind::length}}};
     EXPECT_EQ(LocalSpeaker(QLocale(QLocale::German), UnitSystem::metric).said(sentence),
               QStringLiteral("Wall 2,10 mm."));
     EXPECT_EQ(LocalSpeaker(QLocale::c(), UnitSystem::usCustomary).said(sentence), QStringLiteral("Wall 0.083 in."));
+}
+
+TEST(LocalSpeaker, WritesMoneyWithTheCurrencyWhereTheLocaleHasIt)
+{
+    const Sentence sentence{"About {0} a year.", {Money{12400, 0}}};
+    const auto said = [&](const char* locale, const QString& currency) {
+        return LocalSpeaker(QLocale(QLatin1String(locale)), UnitSystem::metric, currency)
+            .said(sentence)
+            .replace(QChar(0x00A0), u' ');
+    };
+    EXPECT_EQ(said("en_US", u"$"_s), u"About $12,400 a year."_s);
+    EXPECT_EQ(said("en_US", u"EUR"_s), u"About EUR 12,400 a year."_s) << "letters keep a distance";
+    EXPECT_EQ(said("de_DE", u"EUR"_s), u"About 12.400 EUR a year."_s);
+    EXPECT_EQ(said("es_ES", u"€"_s), u"About 12.400 € a year."_s);
+    EXPECT_EQ(said("en_GB", u"kr"_s), u"About kr 12,400 a year."_s);
+    EXPECT_EQ(LocalSpeaker(QLocale::c(), UnitSystem::metric, u"EUR"_s).said({"{0}", {Money{-0.5, 2}}}),
+              u"-EUR\u00a00.50"_s);
+}
+
+TEST(LocalSpeaker, WithoutACurrencyMoneyIsAPlainNumberWhereverTheComputerIs)
+{
+    for (const char* locale : {"en_US", "ja_JP", "en_GB"})
+        EXPECT_EQ(LocalSpeaker(QLocale(QLatin1String(locale)), UnitSystem::metric).said({"{0}", {Money{12400, 0}}}),
+                  u"12,400"_s)
+            << locale;
 }
 
 TEST(LocalSpeaker, WritesDatesWithTheCentury)

@@ -4,13 +4,15 @@
 #include "core/store/own_catalogue.h"
 #include "core/store/site_book.h"
 #include "core/store/store.h"
+#include "core/worth/carry_on.h"
 #include "tests/support/record_builder.h"
 #include "tests/support/small_catalogue.h"
 #include "ui/models/money_words.h"
 #include "ui/models/record_book.h"
+#include "ui/models/speaker.h"
 #include "ui/models/worth_figures.h"
 #include "ui/models/worth_log.h"
-#include "ui/models/worth_words.h"
+#include "ui/models/written_number.h"
 
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -117,16 +119,23 @@ TEST_F(WorthLogTest, AnAssumptionOfAUnitIsKeptAndCanBeTakenBack)
     EXPECT_EQ(m_stack.count(), 2);
 }
 
-TEST_F(WorthLogTest, MoneyIsWrittenAsWhereThePersonLives)
+TEST_F(WorthLogTest, MoneyIsAPlainNumberUntilThePersonNamesTheirCurrency)
 {
-    EXPECT_EQ(shownMoney(m_book, 1240.4), u"$1,240"_s);
-    EXPECT_EQ(shownMoney(m_book, 0.21), u"$0.21"_s);
+    EXPECT_EQ(shownMoney(m_book, 1240.4), u"1,240"_s);
+    RecordBook::Surroundings named = m_book.surroundings();
+    named.currency = u"€"_s;
+    const RecordBook book(*m_store, m_catalogue, m_ids, named);
+    EXPECT_EQ(shownMoney(book, 1240.4), u"€1,240"_s);
+    EXPECT_EQ(shownMoney(book, 0.21), u"€0.21"_s);
+    EXPECT_EQ(book.speaker().said(turningSentence({"price of a new unit", TurningPoint::Measure::money, 6500, 3400})),
+              u"price of a new unit: €3,400 instead of €6,500"_s);
+}
+
+TEST_F(WorthLogTest, FiguresAreWrittenAsTheyWouldBeTyped)
+{
     EXPECT_EQ(writtenNumber(m_book, 0.215), u"0.215"_s);
     EXPECT_EQ(writtenNumber(m_book, 1240), u"1240"_s);
-    EXPECT_EQ(turningText(m_book, {"price of a new unit", 6500, 3400}),
-              u"price of a new unit: $3,400 instead of $6,500"_s);
-    EXPECT_EQ(turningText(m_book, {"life of a new unit", 15, 8.2}),
-              u"life of a new unit: 8 years instead of 15 years"_s);
+    EXPECT_EQ(writtenNumber(m_book, 0.07 * 100), u"7"_s);
 }
 
 } // namespace padside::test

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Padside authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/quantity/plain_english.h"
 #include "tests/ui/drawing/twenty_years.h"
 #include "tests/ui/paper/poppler.h"
 #include "tests/ui/paper/summary_fixture.h"
@@ -115,6 +116,22 @@ TEST_F(OwnerHistoryPaper, WhatWasSpentIsAddedUpYearByYear)
     ASSERT_NE(years, nullptr);
     EXPECT_EQ(years->rows.back().back().text, u"125"_s);
     EXPECT_TRUE(years->closing.contains(u"125"_s)) << years->closing.toStdString();
+}
+
+TEST_F(OwnerHistoryPaper, AmountsHaveTheReadersCurrencyWhereItIsKnown)
+{
+    UnitRecord record = ordinaryRecord();
+    record.assumptions = {{"price-new", 5200}};
+    record.treatments[0].cost = 85.0;
+    const OwnerHistoryInput plain = historyOf(record, invented(), "2026-05-05");
+    const PlainEnglish euros("EUR");
+    const OwnerHistoryInput input{plain.record, plain.review,     plain.forecast, plain.worth, plain.catalogue,
+                                  euros,        plain.contractor, plain.size,     plain.today};
+    const QString text = textOf(input);
+    EXPECT_TRUE(text.contains(u"Paid for work EUR 85"_s)) << text.toStdString();
+    EXPECT_TRUE(text.contains(u"price of a new unit: EUR "_s)) << text.toStdString();
+    EXPECT_TRUE(text.contains(u"about EUR "_s)) << text.toStdString();
+    EXPECT_FALSE(textOf(plain).contains(u"EUR"_s));
 }
 
 TEST_F(OwnerHistoryPaper, APhotographOfEachYearStandsBesideTheOthersOldestFirst)

@@ -28,6 +28,7 @@ public:
         return plainEnglish().number(value, decimals);
     }
     [[nodiscard]] std::string amount(const Amount& amount) const override { return plainEnglish().amount(amount); }
+    [[nodiscard]] std::string money(const Money& money) const override { return plainEnglish().money(money); }
     [[nodiscard]] std::string date(Date date) const override { return plainEnglish().date(date); }
 };
 

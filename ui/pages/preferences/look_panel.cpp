@@ -9,7 +9,9 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFormLayout>
+#include <QGroupBox>
 #include <QLabel>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -41,10 +43,14 @@ LookPanel::LookPanel(const Preferences& preferences, const std::vector<Language>
     m_fieldSize->setObjectName(u"fieldSize"_s);
     m_fieldSize->setChecked(preferences.fieldSize);
 
-    auto* hint = new QLabel(tr("Takes effect when you choose OK. What you have written down stays as it was written. "
+    auto* hint = new QLabel(tr("What you have written down stays as it was written. "
                                "The command line speaks English."));
     hint->setWordWrap(true);
-    auto* form = new QFormLayout(this);
+    auto* box = new QGroupBox(tr("Language and colours"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(box);
+    auto* form = new QFormLayout(box);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     form->addRow(tr("&Language"), m_language);
     form->addRow(tr("C&olours"), m_theme);

@@ -4,25 +4,22 @@
 #include "ui/pages/preferences/own_catalogue_model.h"
 
 #include "core/catalogue/cost_figures.h"
-#include "core/quantity/measure.h"
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
-#include "ui/models/worth_words.h"
+#include "ui/pages/preferences/catalogue_value_words.h"
 
 #include <QFont>
 
 #include <algorithm>
+#include <iterator>
 
 namespace padside {
 
 namespace {
 
-/// The sentence about a path, said about the label a person knows it by.
-Sentence named(Sentence problem, const QString& label)
+void append(std::vector<OwnField>& fields, std::vector<OwnField> more)
 {
-    if (!problem.arguments.empty())
-        problem.arguments.front() = label.toStdString();
-    return problem;
+    fields.insert(fields.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
 /// Codes as the catalogue's text has them, and how they are written.
@@ -44,28 +41,35 @@ OwnCatalogueModel::OwnCatalogueModel(const RecordBook& book, OwnChanges& changes
 {
 }
 
-void OwnCatalogueModel::showPartKind(const std::string& code)
+void OwnCatalogueModel::show(const CatalogueSubject& subject)
 {
     beginResetModel();
-    m_partKind = code;
-    readFields();
+    m_subject = subject;
+    m_fields = fieldsOf(subject);
     endResetModel();
 }
 
-void OwnCatalogueModel::readFields()
+std::vector<OwnField> OwnCatalogueModel::fieldsOf(const CatalogueSubject& subject) const
 {
-    if (m_partKind == allUnits) {
-        m_fields = m_changes.moneyFields(m_refrigerants);
-        return;
+    const OwnFields all = m_changes.fields();
+    if (const auto* partKind = std::get_if<std::string>(&subject)) {
+        std::vector<OwnField> fields = all.ofPartKind(*partKind);
+        append(fields, all.supply(*partKind));
+        append(fields, all.costs(*partKind));
+        return fields;
     }
-    m_fields = m_changes.fieldsOf(m_partKind);
-    const std::vector<OwnField> costs = m_changes.costFieldsOf(m_partKind);
-    m_fields.insert(m_fields.end(), costs.begin(), costs.end());
+    if (std::holds_alternative<MoneyFigures>(subject))
+        return all.money(m_refrigerants);
+    const auto topic = std::get<AssumptionTopic>(subject);
+    std::vector<OwnField> fields = all.assumptions(topic);
+    if (topic == AssumptionTopic::forecasts)
+        append(fields, all.outlook());
+    return fields;
 }
 
 void OwnCatalogueModel::reload()
 {
-    readFields();
+    m_fields = fieldsOf(m_subject);
     if (!m_fields.empty())
         Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columns - 1));
     Q_EMIT edited();
@@ -81,11 +85,11 @@ void OwnCatalogueModel::putAllBack()
 {
     for (const OwnField& field : m_fields)
         m_refused.erase(field.path);
-    if (m_partKind == allUnits) {
+    if (const auto* partKind = std::get_if<std::string>(&m_subject)) {
+        m_changes.putBackPartKind(*partKind);
+    } else {
         for (const OwnField& field : m_fields)
             m_changes.putBack(field.path);
-    } else {
-        m_changes.putBackPartKind(m_partKind);
     }
     reload();
 }
@@ -95,12 +99,18 @@ QString OwnCatalogueModel::problem() const
     return m_refused.empty() ? QString() : m_refused.begin()->second.why;
 }
 
-bool OwnCatalogueModel::hasProblem(const std::string& partKind) const
+bool OwnCatalogueModel::differs(const CatalogueSubject& subject) const
 {
-    return std::ranges::any_of(m_refused, [&](const auto& one) {
-        const bool general = one.first.front() == "money" || one.first.front() == "refrigerant_prices";
-        return general ? partKind == allUnits : one.first.at(1) == partKind;
-    });
+    const auto* partKind = std::get_if<std::string>(&subject);
+    if (partKind != nullptr && m_changes.differs(*partKind))
+        return true;
+    return std::ranges::any_of(fieldsOf(subject),
+                               [this](const OwnField& field) { return field.own || refused(field) != nullptr; });
+}
+
+QString OwnCatalogueModel::about(int row) const
+{
+    return row >= 0 && row < rowCount() ? valueAbout(m_book, m_fields[static_cast<std::size_t>(row)]) : QString();
 }
 
 const OwnCatalogueModel::Refused* OwnCatalogueModel::refused(const OwnField& field) const
@@ -119,19 +129,10 @@ int OwnCatalogueModel::columnCount(const QModelIndex& parent) const
     return parent.isValid() ? 0 : static_cast<int>(columns);
 }
 
-QString OwnCatalogueModel::shownValue(const CatalogueValue& value, bool translate) const
-{
-    if (const auto* number = std::get_if<double>(&value))
-        return writtenNumber(m_book, *number);
-    const auto& text = std::get<std::string>(value);
-    return QString::fromStdString(translate ? m_book.speaker().translate(text) : text);
-}
-
 QString OwnCatalogueModel::ownText(const OwnField& field) const
 {
-    if (const Refused* bad = refused(field))
-        return bad->typed;
-    return field.own ? shownValue(*field.own, false) : QString();
+    const Refused* bad = refused(field);
+    return bad != nullptr ? bad->typed : ownValueText(m_book, field);
 }
 
 QVariant OwnCatalogueModel::data(const QModelIndex& index, int role) const
@@ -146,13 +147,22 @@ QVariant OwnCatalogueModel::data(const QModelIndex& index, int role) const
     }
     if (role == Qt::TextAlignmentRole)
         return static_cast<int>(Qt::AlignLeft | Qt::AlignTop);
-    if (role != Qt::DisplayRole && role != Qt::EditRole && role != Qt::ToolTipRole)
+    if (role == choicesRole)
+        return valueChoices(m_book, field);
+    if (role == Qt::AccessibleDescriptionRole)
+        return about(index.row());
+    if (role == Qt::ToolTipRole) {
+        const QString text = data(index, Qt::DisplayRole).toString();
+        const QString why = index.column() == what || index.column() == ours ? about(index.row()) : QString();
+        return why.isEmpty() ? text : text + u'\n' + why;
+    }
+    if (role != Qt::DisplayRole && role != Qt::EditRole)
         return {};
     switch (static_cast<Column>(index.column())) {
     case what:
         return m_book.speaker().said(field.label);
     case ours:
-        return field.ours ? shownValue(*field.ours, true) : tr("(nothing)");
+        return ourValueText(m_book, field);
     case own:
         return ownText(field);
     case remark:
@@ -213,17 +223,13 @@ void OwnCatalogueModel::enter(const OwnField& field, const QString& typed)
     Refused& entry = m_refused[field.path]; // until it is taken
     entry.typed = typed;
     entry.why.clear();
-    if (field.isNumber) {
-        const auto number = parseNumber(typed.toStdString(), m_book.numberStyle());
-        if (!number) {
-            entry.value.reset();
-            entry.why = m_book.speaker().said(number.error().what);
-            return;
-        }
-        entry.value = *number;
-    } else {
-        entry.value = typed.toStdString();
+    const auto value = readValue(m_book, field, typed);
+    if (!value) {
+        entry.value.reset();
+        entry.why = m_book.speaker().said(value.error().what);
+        return;
     }
+    entry.value = *value;
     takeIfSound(field);
 }
 
@@ -251,7 +257,7 @@ void OwnCatalogueModel::takeIfSound(const OwnField& field)
         return;
     }
     m_refused.at(field.path).why
-        = m_book.speaker().said(named(result.error().what, m_book.speaker().said(field.label)));
+        = m_book.speaker().said(troubleWith(field, say(field.label, m_book.speaker()), result.error().what));
 }
 
 } // namespace padside

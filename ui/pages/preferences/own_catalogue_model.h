@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/catalogue/own_changes.h"
+#include "ui/pages/preferences/catalogue_subject.h"
 
 #include <QAbstractTableModel>
 
@@ -17,27 +18,28 @@ namespace padside {
 
 class RecordBook;
 
-/// The texts, figures and costs of one part kind, or what money is reckoned from for all units: what each is, ours, the
-/// person's own (empty: ours holds), and what is wrong with it. An entry that can't be taken stays as it was typed,
-/// beside its sentence, also while another part kind is shown.
+/// The texts, figures and costs of one part kind, or figures that hold for all units: what each is, ours, the person's
+/// own (empty: ours holds), and what is wrong with it. An entry that can't be taken stays as it was typed, beside its
+/// sentence, also while something else is shown.
 class OwnCatalogueModel : public QAbstractTableModel
 {
     Q_OBJECT
 public:
     enum Column { what, ours, own, remark, columns };
+    static constexpr int choicesRole = Qt::UserRole; ///< what may be chosen as an own value; none: anything is written
 
     /// Both outlive it.
     OwnCatalogueModel(const RecordBook& book, OwnChanges& changes, QObject* parent = nullptr);
 
-    static constexpr const char* allUnits = ""; ///< in the place of a part kind: general figures and prices
-
-    void showPartKind(const std::string& code);
+    void show(const CatalogueSubject& subject);
     void putBack(int row);
-    void putAllBack(); ///< of the part kind shown
+    void putAllBack(); ///< of what is shown
+    [[nodiscard]] QString about(int row) const; ///< what the line decides and where ours comes from; may be empty
 
     /// The first entry that can't be taken, and why; empty if all can.
     [[nodiscard]] QString problem() const;
-    [[nodiscard]] bool hasProblem(const std::string& partKind) const;
+    /// Whether something of it is the person's own, or was meant to be.
+    [[nodiscard]] bool differs(const CatalogueSubject& subject) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -51,28 +53,26 @@ Q_SIGNALS:
     void edited();
 
 private:
-    using Path = std::vector<std::string>;
     struct Refused
     {
         QString typed;
-        std::optional<CatalogueValue> value; ///< empty: not even a number
+        std::optional<CatalogueValue> value; ///< empty: not even of the field's form
         QString why;
     };
 
     void enter(const OwnField& field, const QString& typed);
     void takeIfSound(const OwnField& field);
-    [[nodiscard]] QString shownValue(const CatalogueValue& value, bool translate) const;
     [[nodiscard]] QString ownText(const OwnField& field) const;
     [[nodiscard]] const Refused* refused(const OwnField& field) const;
-    void readFields();
+    [[nodiscard]] std::vector<OwnField> fieldsOf(const CatalogueSubject& subject) const;
     void reload();
 
     const RecordBook& m_book;
     OwnChanges& m_changes;
     std::vector<std::pair<std::string, std::string>> m_refrigerants;
-    std::string m_partKind;
+    CatalogueSubject m_subject;
     std::vector<OwnField> m_fields;
-    std::map<Path, Refused> m_refused;
+    std::map<JsonPath, Refused> m_refused;
 };
 
 } // namespace padside

@@ -8,6 +8,7 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/pages/preferences/own_catalogue_model.h"
+#include "ui/pages/preferences/own_value_delegate.h"
 
 #include <QCheckBox>
 #include <QGridLayout>
@@ -27,10 +28,11 @@ using namespace Qt::Literals::StringLiterals;
 
 namespace {
 
-constexpr int codeRole = Qt::UserRole;
-constexpr int listWidth = 210;
+constexpr int listWidth = 240;
+constexpr int headingHeight = 3; ///< half lines
 constexpr int consequencesInARow = 4;
 constexpr int narrowColumn = 150;
+constexpr int aboutLines = 2;
 
 OwnChanges readChanges(RecordBook& book, const std::vector<std::string>& shipped, QString& unreadable)
 {
@@ -53,7 +55,9 @@ OwnCataloguePanel::OwnCataloguePanel(RecordBook& book, const std::vector<std::st
     , m_model(new OwnCatalogueModel(book, m_changes, this))
     , m_list(new QListWidget)
     , m_table(new QTableView)
+    , m_about(new QLabel)
     , m_said(new QLabel)
+    , m_putAllBack(new QPushButton)
 {
     setEnabled(m_unreadable.isEmpty());
     makeList();
@@ -67,20 +71,24 @@ OwnCataloguePanel::OwnCataloguePanel(RecordBook& book, const std::vector<std::st
     auto* putBack = new QPushButton(tr("Put &ours back here"));
     putBack->setObjectName(u"put-back"_s);
     putBack->setToolTip(tr("For the chosen line"));
-    auto* putAllBack = new QPushButton(tr("Put ours back for the &whole part"));
-    putAllBack->setObjectName(u"put-all-back"_s);
+    m_putAllBack->setObjectName(u"put-all-back"_s);
     connect(putBack, &QPushButton::clicked, this, &OwnCataloguePanel::putBackSelected);
-    connect(putAllBack, &QPushButton::clicked, this, [this] {
+    connect(m_putAllBack, &QPushButton::clicked, this, [this] {
         m_model->putAllBack();
-        showPartKind();
+        showSubject();
     });
+    m_about->setObjectName(u"catalogue-about"_s);
+    m_about->setWordWrap(true);
+    m_about->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_about->setMinimumHeight(aboutLines * m_about->fontMetrics().lineSpacing()); // the table keeps its place
 
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(m_said, 1);
     buttons->addWidget(putBack);
-    buttons->addWidget(putAllBack);
+    buttons->addWidget(m_putAllBack);
     auto* right = new QVBoxLayout;
     right->addWidget(m_table, 1);
+    right->addWidget(m_about);
     right->addWidget(makeConsequences());
     right->addLayout(buttons);
     auto* both = new QHBoxLayout;
@@ -91,31 +99,51 @@ OwnCataloguePanel::OwnCataloguePanel(RecordBook& book, const std::vector<std::st
     layout->addLayout(both, 1);
 
     connect(m_model, &OwnCatalogueModel::edited, this, &OwnCataloguePanel::markList);
-    connect(m_list, &QListWidget::currentItemChanged, this, &OwnCataloguePanel::showPartKind);
-    m_list->setCurrentRow(0);
+    connect(m_list, &QListWidget::currentItemChanged, this, &OwnCataloguePanel::showSubject);
+    connect(m_table->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &OwnCataloguePanel::showAbout);
+    m_list->setCurrentRow(1); // below the first heading
     markList();
 }
 
 void OwnCataloguePanel::makeList()
 {
     m_list->setObjectName(u"catalogue-parts"_s);
-    m_list->setAccessibleName(tr("Part kinds"));
+    m_list->setAccessibleName(tr("What can be your own"));
     m_list->setFixedWidth(listWidth);
     m_list->setTextElideMode(Qt::ElideRight); // the tool tip has the whole name
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    for (const std::string& code : m_changes.partKinds()) {
-        auto* item = new QListWidgetItem(m_list);
-        item->setData(codeRole, QString::fromStdString(code));
-    }
-    auto* money = new QListWidgetItem(m_list);
-    money->setData(codeRole, QString::fromUtf8(OwnCatalogueModel::allUnits));
+    addHeading(tr("For all units"));
+    for (const auto& topic : codesOf(AssumptionTopic{}))
+        addSubject(topic.value);
+    addSubject(MoneyFigures{});
+    addHeading(tr("Part kinds"));
+    for (const std::string& code : m_changes.partKinds())
+        addSubject(code);
+}
+
+void OwnCataloguePanel::addSubject(const CatalogueSubject& subject)
+{
+    m_subjects.emplace(m_list->count(), subject);
+    m_list->addItem(nameOf(subject));
+}
+
+void OwnCataloguePanel::addHeading(const QString& text)
+{
+    auto* item = new QListWidgetItem(text, m_list);
+    item->setFlags(Qt::NoItemFlags); // passed over by keys
+    QFont font = m_list->font();
+    font.setBold(true);
+    item->setFont(font);
+    item->setTextAlignment(Qt::AlignLeft | Qt::AlignBottom);
+    item->setSizeHint({0, headingHeight * m_list->fontMetrics().lineSpacing() / 2});
 }
 
 void OwnCataloguePanel::makeTable()
 {
     m_table->setObjectName(u"catalogue-fields"_s);
-    m_table->setAccessibleName(tr("Texts and figures of the part kind"));
+    m_table->setAccessibleName(tr("Texts and figures, ours and yours"));
     m_table->setModel(m_model);
+    m_table->setItemDelegate(new OwnValueDelegate(m_table));
     m_table->setWordWrap(true);
     m_table->setTabKeyNavigation(false);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -125,11 +153,6 @@ void OwnCataloguePanel::makeTable()
     m_table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     QHeaderView* header = m_table->horizontalHeader();
     header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    header->setSectionResizeMode(QHeaderView::Stretch);
-    for (const auto narrow : {OwnCatalogueModel::what, OwnCatalogueModel::remark}) {
-        header->setSectionResizeMode(narrow, QHeaderView::Fixed);
-        header->resizeSection(narrow, narrowColumn);
-    }
     header->setHighlightSections(false);
 }
 
@@ -150,22 +173,50 @@ QWidget* OwnCataloguePanel::makeConsequences()
     return box;
 }
 
-std::string OwnCataloguePanel::shownPartKind() const
+CatalogueSubject OwnCataloguePanel::shownSubject() const
 {
-    const QListWidgetItem* item = m_list->currentItem();
-    return item ? item->data(codeRole).toString().toStdString() : std::string();
+    const auto found = m_subjects.find(m_list->currentRow());
+    return found != m_subjects.end() ? found->second : CatalogueSubject(MoneyFigures{});
 }
 
-void OwnCataloguePanel::showPartKind()
+/// Texts need as much room as there is; figures little, but what they are needs more.
+void OwnCataloguePanel::shareColumns()
 {
-    const std::string code = shownPartKind();
-    m_model->showPartKind(code);
-    m_consequencesBox->setVisible(code != OwnCatalogueModel::allUnits);
-    const std::set<Consequence> meant = m_changes.consequences(code);
+    const bool texts = std::holds_alternative<std::string>(shownSubject());
+    const int figures = m_table->fontMetrics().horizontalAdvance(u"0.00 / 0.00 / 0.00 / 0.00"_s);
+    QHeaderView* header = m_table->horizontalHeader();
+    const auto give = [header](OwnCatalogueModel::Column column, bool stretches, int width) {
+        header->setSectionResizeMode(column, stretches ? QHeaderView::Stretch : QHeaderView::Fixed);
+        if (!stretches)
+            header->resizeSection(column, width);
+    };
+    give(OwnCatalogueModel::what, !texts, narrowColumn);
+    give(OwnCatalogueModel::ours, texts, figures);
+    give(OwnCatalogueModel::own, texts, figures);
+    give(OwnCatalogueModel::remark, false, narrowColumn);
+}
+
+void OwnCataloguePanel::showSubject()
+{
+    const CatalogueSubject subject = shownSubject();
+    const auto* partKind = std::get_if<std::string>(&subject);
+    m_model->show(subject);
+    shareColumns();
+    m_table->setCurrentIndex(m_model->index(0, OwnCatalogueModel::what));
+    showAbout();
+    m_putAllBack->setText(partKind != nullptr ? tr("Put ours back for the &whole part")
+                                              : tr("Put ours back for the &whole table"));
+    m_consequencesBox->setVisible(partKind != nullptr);
+    const auto meant = partKind != nullptr ? m_changes.consequences(*partKind) : std::set<Consequence>();
     for (const auto& [consequence, check] : m_consequences) {
         const QSignalBlocker blocked(check);
         check->setChecked(meant.contains(consequence));
     }
+}
+
+void OwnCataloguePanel::showAbout()
+{
+    m_about->setText(m_model->about(m_table->currentIndex().row()));
 }
 
 void OwnCataloguePanel::setConsequences()
@@ -175,7 +226,8 @@ void OwnCataloguePanel::setConsequences()
         if (check->isChecked())
             meant.insert(consequence);
     }
-    m_changes.setConsequences(shownPartKind(), meant);
+    const CatalogueSubject subject = shownSubject();
+    m_changes.setConsequences(std::get<std::string>(subject), meant); // else the boxes are not there
     markList();
 }
 
@@ -184,18 +236,23 @@ void OwnCataloguePanel::putBackSelected()
     m_model->putBack(m_table->currentIndex().row());
 }
 
+QString OwnCataloguePanel::nameOf(const CatalogueSubject& subject) const
+{
+    if (const auto* code = std::get_if<std::string>(&subject)) {
+        const PartKind* kind = m_book.catalogue().partKind(*code);
+        return shown(m_book.speaker().translate(kind != nullptr ? kind->name : *code));
+    }
+    if (const auto* topic = std::get_if<AssumptionTopic>(&subject))
+        return shown(m_book.speaker().translate(std::string(wordOf(*topic))));
+    return tr("Money and prices");
+}
+
 void OwnCataloguePanel::markList()
 {
-    for (int row = 0; row < m_list->count(); ++row) {
+    for (const auto& [row, subject] : m_subjects) {
         QListWidgetItem* item = m_list->item(row);
-        const std::string code = item->data(codeRole).toString().toStdString();
-        const PartKind* kind = m_book.catalogue().partKind(code);
-        const QString name = shown(m_book.speaker().translate(kind ? kind->name : code));
-        if (code == OwnCatalogueModel::allUnits) {
-            item->setText(tr("Money and prices"));
-            continue;
-        }
-        const bool own = m_changes.differs(code) || m_model->hasProblem(code);
+        const bool own = m_model->differs(subject);
+        const QString name = nameOf(subject);
         item->setText(own ? tr("%1 (yours)").arg(name) : name);
         item->setToolTip(item->text());
         QFont font = m_list->font();

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/catalogue/own_changes.h"
+#include "ui/pages/preferences/catalogue_subject.h"
 
 #include <QWidget>
 
@@ -14,6 +15,7 @@
 class QCheckBox;
 class QLabel;
 class QListWidget;
+class QPushButton;
 class QTableView;
 
 namespace padside {
@@ -21,8 +23,9 @@ namespace padside {
 class OwnCatalogueModel;
 class RecordBook;
 
-/// The person's own catalogue, kept in their file: part kinds at the left, the texts and figures of one of them in a
-/// table beside ours, and what takes what with it below.
+/// The person's own catalogue, kept in their file: at the left figures for all units and part kinds, the texts and
+/// figures of the chosen one in a table beside ours, below it what the chosen line decides and where ours comes from,
+/// and what a spent part takes with it.
 class OwnCataloguePanel : public QWidget
 {
     Q_OBJECT
@@ -38,20 +41,28 @@ private:
     void makeList();
     void makeTable();
     [[nodiscard]] QWidget* makeConsequences();
-    void showPartKind();
+    void addHeading(const QString& text);
+    void addSubject(const CatalogueSubject& subject);
+    void showSubject();
+    void shareColumns();
+    void showAbout();
     void markList();
     void setConsequences();
     void putBackSelected();
-    [[nodiscard]] std::string shownPartKind() const;
+    [[nodiscard]] CatalogueSubject shownSubject() const;
+    [[nodiscard]] QString nameOf(const CatalogueSubject& subject) const;
 
     RecordBook& m_book;
     QString m_unreadable; ///< why the changes in the file can't be read; they are then left alone
     OwnChanges m_changes;
     std::string m_kept; ///< the patch as it is in the file
     OwnCatalogueModel* m_model;
+    std::map<int, CatalogueSubject> m_subjects; ///< by row of the list; headings have none
     QListWidget* m_list;
     QTableView* m_table;
+    QLabel* m_about;
     QLabel* m_said;
+    QPushButton* m_putAllBack;
     QWidget* m_consequencesBox = nullptr;
     std::map<Consequence, QCheckBox*> m_consequences;
 };

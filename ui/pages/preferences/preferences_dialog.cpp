@@ -3,6 +3,8 @@
 
 #include "ui/pages/preferences/preferences_dialog.h"
 
+#include "ui/drawing/level_labels.h"
+#include "ui/drawing/page_area.h"
 #include "ui/models/record_book.h"
 #include "ui/pages/preferences/look_panel.h"
 #include "ui/pages/preferences/own_catalogue_panel.h"
@@ -23,6 +25,8 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr QSize usualSize{960, 640};
+constexpr int widestForm = 760;
+constexpr int betweenGroups = 12;
 
 } // namespace
 
@@ -31,7 +35,7 @@ PreferencesDialog::PreferencesDialog(RecordBook& book, const Preferences& prefer
     : QDialog(parent)
     , m_before(preferences)
     , m_tabs(new QTabWidget)
-    , m_person(new PersonPanel(preferences))
+    , m_person(new PersonPanel(book, preferences))
     , m_units(new UnitsPanel(book, preferences, offered.usualUnits))
     , m_look(new LookPanel(preferences, offered.languages))
     , m_seasons(new SeasonPanel(book))
@@ -43,9 +47,8 @@ PreferencesDialog::PreferencesDialog(RecordBook& book, const Preferences& prefer
     m_tabs->setObjectName(u"preference-tabs"_s);
     m_tabs->setAccessibleName(tr("Kinds of preferences"));
     m_tabs->tabBar()->setAccessibleName(tr("Kinds of preferences"));
-    m_tabs->addTab(m_person, tr("&You and paper"));
+    m_tabs->addTab(makeYours(), tr("&You on this computer"));
     m_tabs->addTab(m_units, tr("U&nits"));
-    m_tabs->addTab(m_look, tr("Lan&guage and colours"));
     m_tabs->addTab(m_seasons, tr("&Seasons in this file"));
     m_tabs->addTab(m_catalogue, tr("Your c&atalogue in this file"));
 
@@ -67,6 +70,24 @@ PreferencesDialog::PreferencesDialog(RecordBook& book, const Preferences& prefer
     resize(usualSize);
 }
 
+/// The person's own choices under one another, no wider than can be read in one go.
+QWidget* PreferencesDialog::makeYours()
+{
+    auto* yours = new QWidget;
+    yours->setMaximumWidth(widestForm);
+    auto* column = new QVBoxLayout(yours);
+    column->setSpacing(betweenGroups);
+    auto* hint = new QLabel(tr("Kept on this computer, whichever file is open. It takes effect when you choose OK."));
+    hint->setWordWrap(true);
+    column->addWidget(hint);
+    column->addWidget(m_person);
+    column->addWidget(m_look);
+    column->addStretch(1);
+    shareLabelWidth(*yours);
+    m_yours = new PageArea(yours);
+    return m_yours;
+}
+
 bool PreferencesDialog::stay(QWidget* panel, const QString& why)
 {
     m_said->setText(why);
@@ -80,7 +101,8 @@ bool PreferencesDialog::stay(QWidget* panel, const QString& why)
 
 void PreferencesDialog::accept()
 {
-    if (stay(m_seasons, m_seasons->problem()) || stay(m_catalogue, m_catalogue->problem()))
+    if (stay(m_yours, m_person->problem()) || stay(m_seasons, m_seasons->problem())
+        || stay(m_catalogue, m_catalogue->problem()))
         return;
     const bool catalogueChanged = m_catalogue->differs();
     if (!m_seasons->keep() || !m_catalogue->keep())

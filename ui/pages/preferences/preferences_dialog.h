@@ -48,10 +48,12 @@ Q_SIGNALS:
     void chosen(const padside::Preferences& preferences, bool catalogueChanged);
 
 private:
+    [[nodiscard]] QWidget* makeYours();
     bool stay(QWidget* panel, const QString& why); ///< says what is wrong, if anything, and shows where
 
     Preferences m_before;
     QTabWidget* m_tabs;
+    QWidget* m_yours = nullptr; ///< the page with the person's panel and the look's
     PersonPanel* m_person;
     UnitsPanel* m_units;
     LookPanel* m_look;

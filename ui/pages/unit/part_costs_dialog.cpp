@@ -8,7 +8,7 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/worth_log.h"
-#include "ui/models/worth_words.h"
+#include "ui/models/written_number.h"
 #include "ui/pages/setup/checked_form.h"
 
 #include <QLineEdit>
@@ -37,9 +37,9 @@ PartCostsDialog::PartCostsDialog(RecordBook& book, WorthLog& log, const std::str
     setObjectName(u"part-costs"_s);
     book.attempt([&] {
         const OwnChanges changes = log.ownChanges();
-        m_fields = changes.costFieldsOf(partKind);
+        m_fields = changes.fields().costs(partKind);
         if (const std::string code = refrigerantCode(book, refrigerant); !code.empty())
-            m_fields.push_back(changes.moneyFields({{code, refrigerant}}).front());
+            m_fields.push_back(changes.fields().money({{code, refrigerant}}).front());
     });
     m_form->addNote(tr("In your own money, for every part of this kind in the file. What is left empty is not reckoned "
                        "with, and is named where it is missing."));

@@ -8,7 +8,6 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/visit_words.h"
-#include "ui/models/worth_words.h"
 
 #include <QLabel>
 #include <QVBoxLayout>
@@ -81,7 +80,7 @@ QString WorthComparison::turningOf(const UnitWorth& worth) const
         return tr("No single assumption would turn it, even changed fourfold.");
     QStringList lines{tr("It would turn with any one of these:")};
     for (std::size_t i = 0; i < std::min(mostTurns, worth.answer->turning.size()); ++i)
-        lines << u"• "_s + turningText(m_book, worth.answer->turning[i]);
+        lines << u"• "_s + m_book.speaker().said(turningSentence(worth.answer->turning[i]));
     return lines.join(u'\n');
 }
 

@@ -9,7 +9,7 @@
 #include "ui/models/record_book.h"
 #include "ui/models/speaker.h"
 #include "ui/models/worth_log.h"
-#include "ui/models/worth_words.h"
+#include "ui/models/written_number.h"
 #include "ui/pages/setup/checked_form.h"
 
 #include <QKeyEvent>
@@ -176,7 +176,7 @@ void WorthFiguresForm::show(const UnitRecord& record, bool mayWrite)
     m_unit = record.unit.id;
     setEnabled(mayWrite);
     std::vector<OwnField> general;
-    m_book.attempt([&] { general = m_log.ownChanges().moneyFields(); });
+    m_book.attempt([&] { general = m_log.ownChanges().fields().money({}); });
     for (int field = 0; field < static_cast<int>(m_places.size()); ++field) {
         const Place& place = m_places[static_cast<std::size_t>(field)];
         if (!place.code.empty()) {

@@ -277,7 +277,7 @@ QString TreatmentPanel::said(const Treatment& work) const
     if (work.dryBy)
         words << tr("dry by %1").arg(dayAndTime(m_book, *work.dryBy));
     if (work.cost)
-        words << tr("cost %1").arg(QString::fromStdString(showNumber(*work.cost, 2, m_book.numberStyle())));
+        words << tr("cost %1").arg(shown(m_book.speaker().money({*work.cost, 2})));
     return words.join(u", "_s);
 }
 

@@ -23,6 +23,7 @@ TEST_F(PreferencesDialogTest, ShowsWhatWasChosenAndSaysItAgainUnchanged)
     before.technician = u"A. Tester"_s;
     before.contractor = u"Breakwater"_s;
     before.paperSize = u"letter"_s;
+    before.currency = u"EUR"_s;
     before.language = u"es"_s;
     before.theme = u"sunlight"_s;
     before.fieldSize = true;
@@ -82,6 +83,21 @@ TEST_F(PreferencesDialogTest, AWrongEntryKeepsItOpenOnThatEntryAndLosesNothing)
     find<QSpinBox>(u"spring-first-0"_s)->setValue(12);
     m_dialog->accept();
     EXPECT_EQ(m_chosen.back().technician, u"B. Other"_s);
+}
+
+TEST_F(PreferencesDialogTest, ACurrencyThatWouldBeReadAsAFigureIsSaidAndStays)
+{
+    open();
+    auto* currency = find<QLineEdit>(u"currency"_s);
+    currency->setText(u"100"_s);
+    m_dialog->accept();
+    EXPECT_TRUE(m_chosen.empty());
+    EXPECT_TRUE(said().startsWith(u"“100” can't stand beside amounts of money."_s)) << said().toStdString();
+    EXPECT_TRUE(currency->isVisible()) << "its page is in front";
+    EXPECT_EQ(currency->text(), u"100"_s);
+    currency->setText(u" kr "_s);
+    m_dialog->accept();
+    EXPECT_EQ(m_chosen.back().currency, u"kr"_s);
 }
 
 TEST_F(PreferencesDialogTest, EveryControlThatTakesFocusHasAName)

@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: 2026 The Padside authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/catalogue/json_path.h"
+
+namespace padside {
+
+using Json = nlohmann::ordered_json;
+
+const Json* valueAt(const Json& top, const JsonPath& path)
+{
+    const Json* at = &top;
+    for (const std::string& key : path) {
+        if (!at->is_object())
+            return nullptr;
+        const auto next = at->find(key);
+        if (next == at->end())
+            return nullptr;
+        at = &*next;
+    }
+    return at;
+}
+
+void putAt(Json& top, const JsonPath& path, const Json& value)
+{
+    Json* at = &top;
+    for (const std::string& key : path) {
+        if (!at->is_object())
+            *at = Json::object();
+        at = &(*at)[key];
+    }
+    *at = value;
+}
+
+void eraseAt(Json& top, std::span<const std::string> path)
+{
+    if (path.empty() || !top.is_object() || !top.contains(path.front()))
+        return;
+    Json& next = top[path.front()];
+    if (path.size() > 1)
+        eraseAt(next, path.subspan(1));
+    if (path.size() == 1 || (next.is_object() && next.empty()))
+        top.erase(path.front());
+}
+
+} // namespace padside
