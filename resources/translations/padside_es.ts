@@ -4033,6 +4033,170 @@
         <source>Standard errors from which forecasts are off</source>
         <translation>Errores típicos desde los que los pronósticos se desvían</translation>
     </message>
+    <message>
+        <source>fin comb</source>
+        <translation>peine para aletas</translation>
+    </message>
+    <message>
+        <source>soft brush</source>
+        <translation>cepillo suave</translation>
+    </message>
+    <message>
+        <source>water hose with a gentle nozzle</source>
+        <translation>manguera de agua con boquilla suave</translation>
+    </message>
+    <message>
+        <source>clip-on ammeter</source>
+        <translation>pinza amperimétrica</translation>
+    </message>
+    <message>
+        <source>oil for motors that have ports</source>
+        <translation>aceite para motores con engrasador</translation>
+    </message>
+    <message>
+        <source>shaft cap and rain shield</source>
+        <translation>capuchón del eje y protector contra la lluvia</translation>
+    </message>
+    <message>
+        <source>cloth and mild soap</source>
+        <translation>paño y jabón suave</translation>
+    </message>
+    <message>
+        <source>cleaner and cloths</source>
+        <translation>limpiador y paños</translation>
+    </message>
+    <message>
+        <source>cabinet screws</source>
+        <translation>tornillos de la envolvente</translation>
+    </message>
+    <message>
+        <source>touch-up paint</source>
+        <translation>pintura de retoque</translation>
+    </message>
+    <message>
+        <source>rake and scraper for mud</source>
+        <translation>rastrillo y rasqueta para el barro</translation>
+    </message>
+    <message>
+        <source>rust primer and coating for wet metal</source>
+        <translation>imprimación antióxido y recubrimiento para metal húmedo</translation>
+    </message>
+    <message>
+        <source>spirit level</source>
+        <translation>nivel de burbuja</translation>
+    </message>
+    <message>
+        <source>tape measure</source>
+        <translation>cinta métrica</translation>
+    </message>
+    <message>
+        <source>gravel and risers</source>
+        <translation>grava y calzos</translation>
+    </message>
+    <message>
+        <source>shears</source>
+        <translation>tijeras de podar</translation>
+    </message>
+    <message>
+        <source>surface thermometer</source>
+        <translation>termómetro de superficie</translation>
+    </message>
+    <message>
+        <source>new strap</source>
+        <translation>banda de sujeción nueva</translation>
+    </message>
+    <message>
+        <source>multimeter</source>
+        <translation>multímetro</translation>
+    </message>
+    <message>
+        <source>insect barrier</source>
+        <translation>barrera contra insectos</translation>
+    </message>
+    <message>
+        <source>capacitance meter</source>
+        <translation>capacímetro</translation>
+    </message>
+    <message>
+        <source>sensor clip and insulation</source>
+        <translation>clip del sensor y aislamiento</translation>
+    </message>
+    <message>
+        <source>sealant for the top</source>
+        <translation>sellador para la parte superior</translation>
+    </message>
+    <message>
+        <source>torque screwdriver</source>
+        <translation>destornillador dinamométrico</translation>
+    </message>
+    <message>
+        <source>connectors and clips</source>
+        <translation>conectores y grapas</translation>
+    </message>
+    <message>
+        <source>new lug and fine abrasive</source>
+        <translation>terminal nuevo y abrasivo fino</translation>
+    </message>
+    <message>
+        <source>surface thermometer and hygrometer</source>
+        <translation>termómetro de superficie e higrómetro</translation>
+    </message>
+    <message>
+        <source>leak detector</source>
+        <translation>detector de fugas</translation>
+    </message>
+    <message>
+        <source>wall thickness gauge and couplant</source>
+        <translation>medidor de espesores y acoplante</translation>
+    </message>
+    <message>
+        <source>nylon brush</source>
+        <translation>cepillo de nailon</translation>
+    </message>
+    <message>
+        <source>cloths</source>
+        <translation>paños</translation>
+    </message>
+    <message>
+        <source>rust primer and coating for cold wet metal</source>
+        <translation>imprimación antióxido y recubrimiento para metal frío y húmedo</translation>
+    </message>
+    <message>
+        <source>gauges</source>
+        <translation>manómetros</translation>
+    </message>
+    <message>
+        <source>protective sleeves</source>
+        <translation>fundas protectoras</translation>
+    </message>
+    <message>
+        <source>insulation tester</source>
+        <translation>medidor de aislamiento</translation>
+    </message>
+    <message>
+        <source>clips for pilot tubes</source>
+        <translation>grapas para los tubos piloto</translation>
+    </message>
+    <message>
+        <source>clamp and insulation for the bulb</source>
+        <translation>abrazadera y aislamiento para el bulbo</translation>
+    </message>
+    <message>
+        <source>metal caps with seals</source>
+        <translation>tapones metálicos con junta</translation>
+    </message>
+    <message>
+        <source>sleeves and clips</source>
+        <translation>fundas y grapas</translation>
+    </message>
+    <message>
+        <source>closed-cell insulation</source>
+        <translation>aislamiento de célula cerrada</translation>
+    </message>
+    <message>
+        <source>cover against the sun</source>
+        <translation>cubierta contra el sol</translation>
+    </message>
 </context>
 <context>
     <name>core</name>

@@ -65,7 +65,11 @@ void FleetPage::makeLayout()
 
     m_both->setObjectName(QStringLiteral("fleetSplitter"));
     m_both->addWidget(fieldPanel());
-    m_both->addWidget(m_table);
+    auto* table = new QWidget; // keeps the table off the window's edges, as what stands above it
+    auto* margins = new QVBoxLayout(table);
+    margins->setContentsMargins(8, 0, 8, 0);
+    margins->addWidget(m_table);
+    m_both->addWidget(table);
     m_both->setHandleWidth(9);
     m_both->setStretchFactor(0, 9);
     m_both->setStretchFactor(1, 11);

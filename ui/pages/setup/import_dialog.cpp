@@ -35,7 +35,8 @@ namespace {
 
 constexpr QSize importSize{1160, 680};
 constexpr int outcomeWidth = 400;
-constexpr int tableColumnWidth = 100;
+constexpr int tableColumnWidth = 100; ///< at least
+constexpr int widestColumn = 220; ///< of what the list says
 constexpr int steps = 1000;
 
 QString fileIn(const QMimeData& data)
@@ -234,6 +235,7 @@ void ImportDialog::showList()
 void ImportDialog::showPlan()
 {
     m_model->setPlan(m_import->plan());
+    fitColumns();
     chooseFirstSkipped();
     const auto good = static_cast<int>(m_import->plan()->goodCount());
     const auto bad = static_cast<int>(m_import->plan()->badCount());
@@ -247,6 +249,15 @@ void ImportDialog::showPlan()
     m_counts->setText(m_import->plan()->rows.empty() ? QString() : counts);
     m_add->setText(good == 0 ? tr("&Add") : good == 1 ? tr("&Add one unit") : tr("&Add %n units", nullptr, good));
     showBusy(m_import->isBusy());
+}
+
+void ImportDialog::fitColumns()
+{
+    for (int column = UnitPlanModel::tag; column < UnitPlanModel::columns; ++column) {
+        const int before = m_table->columnWidth(column);
+        m_table->resizeColumnToContents(column);
+        m_table->setColumnWidth(column, std::max(before, std::min(m_table->columnWidth(column), widestColumn)));
+    }
 }
 
 void ImportDialog::chooseFirstSkipped()

@@ -47,6 +47,7 @@ private:
     void chooseFile();
     void showList();
     void showPlan();
+    void fitColumns(); ///< to what the rows in sight say; none gets narrower
     void chooseFirstSkipped();
     void showRow(const QModelIndex& row);
     void showBusy(bool busy);

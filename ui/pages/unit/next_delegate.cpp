@@ -17,6 +17,7 @@ namespace padside {
 namespace {
 
 constexpr int rowInset = 8;
+constexpr int wordGap = 4; ///< right of the widest word
 constexpr int rowGap = 3; ///< above and below a paragraph
 constexpr int endless = 100'000;
 
@@ -29,6 +30,23 @@ QRect broken(const QFontMetrics& metrics, int width, const QString& text)
 QString shownText(const QModelIndex& index, int role)
 {
     return index.data(role).toString().replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
+}
+
+bool hasWord(NextModel::Kind kind)
+{
+    return kind == NextModel::Kind::flag || kind == NextModel::Kind::outlook;
+}
+
+/// How wide the words of flags and the chances are in this language: all of them stand in one column.
+int widestWord(const QFontMetrics& metrics, const QAbstractItemModel& model)
+{
+    int widest = metrics.horizontalAdvance(QStringLiteral("plan  ."));
+    for (int row = 0; row < model.rowCount(); ++row) {
+        const QModelIndex index = model.index(row, 0);
+        if (hasWord(static_cast<NextModel::Kind>(index.data(NextModel::kindRole).toInt())))
+            widest = std::max(widest, metrics.horizontalAdvance(index.data(NextModel::leadRole).toString()) + wordGap);
+    }
+    return widest;
 }
 
 } // namespace
@@ -60,14 +78,10 @@ NextDelegate::Setting NextDelegate::set(const QStyleOptionViewItem& option, cons
     const QFontMetrics leadMetrics(setting.leadFont);
     const bool paragraph = setting.kind == NextModel::Kind::outlook || setting.kind == NextModel::Kind::flag
         || setting.kind == NextModel::Kind::check;
-    const QString firstWord = setting.kind == NextModel::Kind::flag || setting.kind == NextModel::Kind::outlook
-        ? index.data(NextModel::leadRole).toString()
-        : QString();
     // One column for the words of flags, one for the dates of checks.
-    const QString widest
-        = setting.kind == NextModel::Kind::check ? QStringLiteral("to 0000-00-00 .") : QStringLiteral("plan  .");
-    const int leadWidth
-        = paragraph ? std::max(leadMetrics.horizontalAdvance(widest), leadMetrics.horizontalAdvance(firstWord)) : 0;
+    const int leadWidth = hasWord(setting.kind) ? widestWord(leadMetrics, *index.model())
+        : paragraph                             ? leadMetrics.horizontalAdvance(QStringLiteral("to 0000-00-00 ."))
+                                                : 0;
     const int left = rowInset + (paragraph ? leadWidth + rowInset : 0);
     const int textWidth = std::max(60, width - left - rowInset);
     const int top = setting.kind == NextModel::Kind::heading ? 2 * rowGap + 2 : rowGap + 2;

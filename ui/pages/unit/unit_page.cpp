@@ -5,6 +5,7 @@
 
 #include "core/store/store.h"
 #include "ui/drawing/cutaway_view.h"
+#include "ui/drawing/level_labels.h"
 #include "ui/drawing/page_area.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/record_book.h"
@@ -87,8 +88,10 @@ void UnitPage::makeWidgets()
 {
     auto* upper = new QSplitter(Qt::Horizontal);
     upper->setObjectName(u"upperSplitter"_s);
-    upper->addWidget(drawingPanel());
+    QLabel* drawing = title(tr("The uni&t, opened"), m_cutaway);
+    upper->addWidget(drawingPanel(drawing));
     upper->addWidget(nextPanel());
+    levelLabel(*drawing, *m_flagActions->button()); // both headings, and what they head, begin at the same height
     upper->setStretchFactor(0, 1);
     upper->setStretchFactor(1, 1);
     upper->setSizes({550, 450});
@@ -126,12 +129,12 @@ void UnitPage::makeWidgets()
     m_stack->addWidget(new PageArea(content)); // the nameplate, unfolded, needs more than a small screen has
 }
 
-QWidget* UnitPage::drawingPanel()
+QWidget* UnitPage::drawingPanel(QLabel* heading)
 {
     auto* panel = new QWidget;
     m_cutaway->setObjectName(u"cutaway"_s);
     QVBoxLayout* column = columnIn(panel);
-    column->addWidget(title(tr("The uni&t, opened"), m_cutaway));
+    column->addWidget(heading);
     column->addWidget(m_cutaway, 1);
     return panel;
 }

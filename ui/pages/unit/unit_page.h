@@ -61,7 +61,7 @@ Q_SIGNALS:
 
 private:
     void makeWidgets();
-    [[nodiscard]] QWidget* drawingPanel();
+    [[nodiscard]] QWidget* drawingPanel(QLabel* heading);
     [[nodiscard]] QWidget* nextPanel();
     [[nodiscard]] QWidget* findingsPanel();
     void connectWidgets();

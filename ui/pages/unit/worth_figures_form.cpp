@@ -139,7 +139,7 @@ void WorthFiguresForm::showText(int field, const QString& text, const QString& h
     if (!(line->hasFocus() && line->isModified() && !m_form->problem(field).isEmpty()))
         m_form->setText(field, text);
     line->setPlaceholderText(hint);
-    constexpr int around = 4; // signs' width for margins and frame
+    constexpr int around = 2; // signs' width for margins and frame
     line->setMinimumWidth(line->fontMetrics().horizontalAdvance(hint)
                           + around * line->fontMetrics().horizontalAdvance(u'0'));
 }

@@ -52,6 +52,8 @@ WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
     m_tree->headerItem()->setToolTip(chance, tr("Chance that one of its zones is spent within a year"));
     m_tree->headerItem()->setToolTip(cost, tr("Expected over the years compared, in today's money"));
     m_tree->headerItem()->setToolTip(gained, tr("Until it is spent, against leaving it"));
+    for (const int numbers : {chance, cost, gained})
+        m_tree->headerItem()->setTextAlignment(numbers, Qt::AlignRight | Qt::AlignVCenter);
     m_tree->setAllColumnsShowFocus(true);
     m_tree->setTabKeyNavigation(false);
     m_tree->setUniformRowHeights(true);

@@ -126,7 +126,10 @@ ClosingPanel::ClosingPanel(RecordBook& book, VisitLog& log, QWidget* parent)
     });
     connect(m_goToOpen, &QPushButton::clicked, this, &ClosingPanel::nextOpenZoneRequested);
     connect(m_close, &QPushButton::clicked, this, &ClosingPanel::askToClose);
-    connect(m_keepOpen, &QPushButton::clicked, this, [this] { setAsking(false); });
+    connect(m_keepOpen, &QPushButton::clicked, this, [this] {
+        setAsking(false);
+        m_close->setFocus(); // else it would go to the first field of the page, and the next key would change that
+    });
     connect(m_confirm, &QPushButton::clicked, this, [this] {
         setAsking(false);
         Q_EMIT closeConfirmed();

@@ -34,6 +34,17 @@ TEST_F(VisitPageTest, ClosingSaysWhatChangedAndWhatWasNotLookedAt)
     EXPECT_EQ(closed.count(), 1);
 }
 
+TEST_F(VisitPageTest, KeepingItOpenLeavesTheKeysOnTheButtonThatCloses)
+{
+    open();
+    start();
+    key(Qt::Key_F6);
+    find<QPushButton>("closeVisit")->click();
+    find<QPushButton>("keepOpen")->click();
+    EXPECT_TRUE(find<QPushButton>("closeVisit")->hasFocus()) << "not on a field that the next key would change";
+    EXPECT_TRUE(m_store->visits().visit(m_visit)->isOpen());
+}
+
 TEST_F(VisitPageTest, ClosingSaysWhatTheVisitDoesToTheOutlookAndWhy)
 {
     open();
