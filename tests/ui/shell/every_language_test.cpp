@@ -12,6 +12,7 @@
 #include "tests/support/shared_letters.h"
 #include "tests/support/translation_file.h"
 #include "tests/ui/shell/window_fixture.h"
+#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
 #include "ui/models/fleet_reviewer.h"
 #include "ui/models/language.h"
@@ -70,8 +71,7 @@ protected:
     {
         expectNothingIsCutOnThePages();
         MainWindow window(*m_book, m_appearance.theme());
-        window.resize(smallScreen);
-        window.show();
+        open(window);
         window.findChild<QToolButton*>(u"unfoldNameplate"_s)->setChecked(true);
         lookAt(window, "the unit's page with its nameplate");
         lookAtPreferences();
@@ -81,8 +81,7 @@ protected:
     void expectNothingIsCutOnThePages()
     {
         MainWindow window(*m_book, m_appearance.theme());
-        window.resize(smallScreen);
-        window.show();
+        open(window);
         lookAt(window, "the unit's page");
         lookAtWorth(window);
         lookAtVisit(window);
@@ -103,6 +102,15 @@ protected:
     Appearance m_appearance;
 
 private:
+    /// With the unit's page, which follows the first frame.
+    static void open(MainWindow& window)
+    {
+        window.resize(smallScreen);
+        window.show();
+        const auto* drawing = window.findChild<CutawayView*>();
+        ASSERT_TRUE(QTest::qWaitFor([drawing] { return drawing->isVisible(); }));
+    }
+
     static void lookAt(const QWidget& window, const char* where)
     {
         QApplication::processEvents();
