@@ -61,13 +61,16 @@ TEST(OwnAssumptions, ALowerToleranceAsksToLookSooner)
     EXPECT_EQ(firstCheckWith(own), before);
 }
 
-TEST(OwnAssumptions, AWiderSpreadOfThePaceAsksToLookSooner)
+TEST(OwnAssumptions, AWiderSpreadOfThePacePassesTheToleranceSooner)
 {
     OwnChanges narrow = ours();
     narrow.set({"outlook", "pace_sigma"}, 0.2);
     OwnChanges wide = ours();
     wide.set({"outlook", "pace_sigma"}, 1.2);
-    EXPECT_LT(firstCheckWith(wide), firstCheckWith(narrow));
+    const auto narrowOver = reviewedWith(narrow).review.risks.at(0).overOn;
+    const auto wideOver = reviewedWith(wide).review.risks.at(0).overOn;
+    ASSERT_TRUE(narrowOver && wideOver);
+    EXPECT_LT(*wideOver, *narrowOver);
 }
 
 TEST(OwnAssumptions, ALongerLeadTimeAsksToOrderSoonerByAsManyDays)
