@@ -31,8 +31,9 @@ Date today()
 
 UnitSnapshotPtr snapshotOf(const UnitRecord& record, const Catalogue& catalogue)
 {
-    return std::make_shared<const UnitSnapshot>(
-        UnitSnapshot{record, review(record, catalogue, OutlookModel(catalogue), today())});
+    KnownUnit known = knownUnit(record, catalogue, OutlookModel(catalogue), today());
+    UnitReview reviewed = review(known, catalogue);
+    return std::make_shared<const UnitSnapshot>(UnitSnapshot{record, std::move(reviewed), {}, std::move(known)});
 }
 
 LocalSpeaker englishSpeaker()
