@@ -30,6 +30,7 @@
 #include <QSplitter>
 #include <QStackedLayout>
 #include <QTabWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -238,8 +239,10 @@ bool UnitPage::read(UnitId unit)
         snapshot = std::make_shared<const UnitSnapshot>(
             UnitSnapshot{std::move(record), std::move(reviewed), std::move(forecast), std::move(known)});
     });
-    if (well)
+    if (well) {
         m_snapshot = snapshot;
+        m_isStale = false;
+    }
     return well;
 }
 
@@ -281,8 +284,23 @@ void UnitPage::showUnit(UnitId unit)
 
 void UnitPage::refresh(UnitId unit)
 {
-    if (unit == m_unit && m_snapshot && read(unit))
+    if (unit != m_unit || !m_snapshot)
+        return;
+    m_isStale = !isVisible(); // a visit changes the unit at every key: a hidden page waits until it is shown
+    if (!m_isStale && read(unit))
         showSnapshot();
+}
+
+void UnitPage::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    // In a turn of its own: whoever shows the page mostly names the unit next, which brings it up to date as well.
+    if (m_isStale) {
+        QTimer::singleShot(0, this, [this] {
+            if (m_isStale)
+                refresh(m_unit);
+        });
+    }
 }
 
 void UnitPage::showSnapshot()

@@ -50,6 +50,9 @@ public:
     void putOff();
     void begin();
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 Q_SIGNALS:
     void visitRequested(padside::VisitId visit);
     void startVisitRequested(padside::UnitId unit, padside::VisitReason reason);
@@ -76,6 +79,7 @@ private:
     const Theme& m_theme;
     UnitId m_unit;
     bool m_putOff = false;
+    bool m_isStale = false; ///< the unit changed while the page was hidden
     UnitSnapshotPtr m_snapshot;
 
     QStackedLayout* m_stack;

@@ -135,6 +135,35 @@ TEST_F(UnitPageTest, AnEntryMadeElsewhereShowsAtOnceAndKeepsTheSelection)
         5);
 }
 
+TEST_F(UnitPageTest, AHiddenPageIsBroughtUpToDateWhenItIsShownAgain)
+{
+    auto builder = worseningUnit();
+    builder.visit("2025-05-30", VisitReason::callOut, false);
+    const UnitRecord record = builder.build();
+    write(record);
+    show(record.unit.id);
+    const auto grade = [this, &record] {
+        const auto* model = dynamic_cast<const FindingTreeModel*>(find<QTreeView>("findingTree")->model());
+        return model->indexOf(record.parts[0].zones[2].id)
+            .siblingAtColumn(FindingTreeModel::gradeColumn)
+            .data(FindingTreeModel::gradeRole)
+            .toInt();
+    };
+    const int before = grade();
+    m_page->hide();
+    Finding finding = record.findings.front();
+    finding.id = m_ids.make<FindingId>();
+    finding.visitId = record.visits.back().id;
+    finding.on = record.visits.back().on;
+    finding.zoneId = record.parts[0].zones[2].id;
+    finding.sight = Grade::spent;
+    ASSERT_TRUE(m_book->change(record.unit.id, [&] { m_store->visits().put(finding); }));
+    EXPECT_EQ(grade(), before) << "nobody sees it: a visit changes its unit at every key";
+    m_page->show();
+    QCoreApplication::processEvents();
+    EXPECT_EQ(grade(), 5);
+}
+
 TEST_F(UnitPageTest, AnotherUnitsChangeLeavesThePageAlone)
 {
     const UnitRecord record = worseningUnit().build();
