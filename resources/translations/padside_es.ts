@@ -271,14 +271,6 @@
         <translation>Visitas</translation>
     </message>
     <message>
-        <source>Address</source>
-        <translation>Dirección</translation>
-    </message>
-    <message>
-        <source>Place of the unit</source>
-        <translation>Lugar de la unidad</translation>
-    </message>
-    <message>
         <source>Paid for work</source>
         <translation>Pagado por trabajos</translation>
     </message>
@@ -458,6 +450,10 @@
     <message>
         <source>Paid for work in all: %1, in the owner&apos;s own money, where a cost was written down.</source>
         <translation>Pagado por trabajos en total: %1, en el dinero del propietario, donde se anotó un coste.</translation>
+    </message>
+    <message>
+        <source>Where it stands</source>
+        <translation>Dónde está</translation>
     </message>
 </context>
 <context>
@@ -997,6 +993,18 @@
     <message>
         <source>Likeliest to give out first, with the chance of it within a year. The darker the strip, the likelier it has happened by then; the line marks an even chance. Ranges drawn from what was seen and measured, no promise.</source>
         <translation>Lo que antes puede fallar, con su probabilidad en un año. Cuanto más oscura la franja, más probable que ya haya ocurrido; la línea marca la mitad de las probabilidades. Intervalos deducidos de lo visto y medido, no una promesa.</translation>
+    </message>
+    <message>
+        <source>Sound before, worn now: %1.</source>
+        <translation>Antes sanas, ahora usadas: %1.</translation>
+    </message>
+    <message>
+        <source>Unchanged, and flagged above: %1.</source>
+        <translation>Sin cambios y con aviso más arriba: %1.</translation>
+    </message>
+    <message>
+        <source>Unless said otherwise, a flag is cleared by: %1</source>
+        <translation>Salvo que se diga otra cosa, un aviso se resuelve así: %1</translation>
     </message>
 </context>
 <context>

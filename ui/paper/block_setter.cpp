@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 
 namespace padside {
 
@@ -19,6 +20,8 @@ constexpr double photoGap = 14;
 constexpr double photoShape = 0.75; ///< height to width
 constexpr double signingRoom = 110;
 constexpr double captionGap = 6;
+constexpr std::size_t photosInLine = 4; ///< of the rows through the years
+constexpr std::size_t photosInHalf = photosInLine / 2;
 
 SetItem itemOf(std::vector<Run> runs, double spaceBefore, bool keepWithNext = false)
 {
@@ -120,18 +123,52 @@ struct BlockSetter
         std::vector<Run> head{RuleRun{QLineF(0, 0, width, 0), Ink::soft}};
         append(head, setLines(photos.heading, Face::strong, Ink::full, width), 0, 10);
         into.items.push_back(itemOf(std::move(head), spaceBeforeBlock, true));
-        constexpr std::size_t perLine = 4;
-        const double photoWidth = (width - (perLine - 1) * photoGap) / perLine;
         bool first = true;
-        for (const PhotoRow& row : photos.rows) {
-            std::vector<Run> runs = setLines(row.zone, Face::smallStrong, Ink::full, width);
-            const double top = bottomOf(runs) + captionGap;
-            for (std::size_t i = 0; i < std::min(perLine, row.photos.size()); ++i)
-                append(runs, setPhoto(row.photos[i], photoWidth), static_cast<double>(i) * (photoWidth + photoGap),
-                       top);
+        for (const std::vector<const PhotoRow*>& line : inLines(photos.rows)) {
+            std::vector<Run> runs;
+            double left = 0;
+            for (const PhotoRow* row : line) {
+                append(runs, setPhotoRow(*row, line.size() == 1 ? width : (width - photoGap) / 2), left, 0);
+                left += static_cast<double>(photosInHalf) * (rowPhotoWidth() + photoGap);
+            }
             into.items.push_back(itemOf(std::move(runs), first ? 8 : 24));
             first = false;
         }
+    }
+
+    /// Rows one below the other, but two of few photographs side by side.
+    [[nodiscard]] static std::vector<std::vector<const PhotoRow*>> inLines(const std::vector<PhotoRow>& rows)
+    {
+        std::vector<std::vector<const PhotoRow*>> lines;
+        constexpr auto none = std::numeric_limits<std::size_t>::max();
+        std::size_t halfFull = none;
+        for (const PhotoRow& row : rows) {
+            const bool isShort = row.photos.size() <= photosInHalf;
+            if (isShort && halfFull != none) {
+                lines[halfFull].push_back(&row);
+                halfFull = none;
+                continue;
+            }
+            lines.push_back({&row});
+            if (isShort)
+                halfFull = lines.size() - 1;
+        }
+        return lines;
+    }
+
+    [[nodiscard]] double rowPhotoWidth() const
+    {
+        return (width - (photosInLine - 1) * photoGap) / static_cast<double>(photosInLine);
+    }
+
+    [[nodiscard]] std::vector<Run> setPhotoRow(const PhotoRow& row, double room) const
+    {
+        std::vector<Run> runs = setLines(row.zone, Face::smallStrong, Ink::full, room);
+        const double top = bottomOf(runs) + captionGap;
+        for (std::size_t i = 0; i < std::min(photosInLine, row.photos.size()); ++i)
+            append(runs, setPhoto(row.photos[i], rowPhotoWidth()),
+                   static_cast<double>(i) * (rowPhotoWidth() + photoGap), top);
+        return runs;
     }
 
     void operator()(const DrawingBlock& drawing) const

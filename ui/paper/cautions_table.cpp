@@ -8,6 +8,7 @@
 #include "ui/paper/visit_summary_content.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 #include <array>
@@ -36,6 +37,24 @@ QString withoutEnding(const Speaker& speaker, const QString& sentence, bool& cut
     return sentence;
 }
 
+/// The sentences one below the other in two columns of about the same length: in rows the shorter ones would leave much
+/// of the paper empty.
+std::vector<PaperCell> inTwoColumns(const QStringList& sentences)
+{
+    const auto all = sentences.join(QString()).size();
+    std::vector<PaperCell> columns(2);
+    qsizetype before = 0;
+    for (const QString& sentence : sentences) {
+        PaperCell& column = columns[before + sentence.size() / 2 < all / 2 ? 0 : 1];
+        if (!column.text.isEmpty())
+            column.text += QLatin1Char('\n');
+        column.text += QStringLiteral("\u2022 ") + sentence;
+        column.small = true;
+        before += sentence.size();
+    }
+    return columns;
+}
+
 } // namespace
 
 TableBlock cautionsTable(const Catalogue& catalogue, const Speaker& speaker, const std::vector<std::string>& codes)
@@ -43,28 +62,21 @@ TableBlock cautionsTable(const Catalogue& catalogue, const Speaker& speaker, con
     TableBlock table;
     table.heading = SummaryText::tr("Cautions");
     table.columns = {{}, {}};
-    std::vector<PaperCell> cells;
+    QStringList sentences;
     bool cutEndings = false;
     for (const Caution& caution : catalogue.cautions()) {
         if (!caution.always && std::ranges::find(codes, caution.code) == codes.end())
             continue;
         const QString sentence = fromCore(speaker.translate(caution.sentence));
-        cells.push_back(PaperCell{withoutEnding(speaker, sentence, cutEndings), {}, {}, false, true});
+        sentences << withoutEnding(speaker, sentence, cutEndings);
     }
     if (cutEndings)
         table.closing = SummaryText::tr("For all of this: %1").arg(fromCore(speaker.translate(sharedEndings.front())));
     if (!catalogue.caution("advice")) {
-        cells.push_back(
-            PaperCell{SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions "
-                                      "and a licensed technician come first."),
-                      {},
-                      {},
-                      false,
-                      true});
+        sentences << SummaryText::tr("Grades, limits and dates are advice: local codes, the maker's instructions and a "
+                                     "licensed technician come first.");
     }
-    // Two to a row: the sentences are long, the paper is not.
-    for (std::size_t i = 0; i < cells.size(); i += 2)
-        table.rows.push_back({cells[i], i + 1 < cells.size() ? cells[i + 1] : PaperCell{}});
+    table.rows.push_back(inTwoColumns(sentences));
     return table;
 }
 

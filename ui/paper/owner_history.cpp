@@ -11,6 +11,8 @@
 #include "ui/paper/sheet.h"
 #include "ui/paper/unit_line.h"
 
+#include <QStringList>
+
 #include <algorithm>
 #include <cmath>
 
@@ -65,8 +67,9 @@ TitleBlock ownerTitle(const OwnerView& view)
     title.subtitle = unitLine(unit, view.input.catalogue, view.input.speaker);
     addKnown(title.facts, OwnerText::tr("Installed"), installedText(view));
     addKnown(title.facts, OwnerText::tr("Visits"), visitsText(view));
-    addKnown(title.facts, OwnerText::tr("Address"), fromCore(site.address));
-    addKnown(title.facts, OwnerText::tr("Place of the unit"), fromCore(unit.place));
+    QStringList where{fromCore(site.address), fromCore(unit.place)};
+    where.removeAll(QString());
+    addKnown(title.facts, OwnerText::tr("Where it stands"), where.join(QStringLiteral("; ")));
     if (const auto spent = spentInAll(view.record))
         addKnown(title.facts, OwnerText::tr("Paid for work"), moneyText(view, *spent));
     if (unit.retiredOn && *unit.retiredOn <= view.input.today)

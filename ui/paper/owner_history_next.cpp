@@ -118,10 +118,10 @@ TableBlock comesNextSection(const OwnerView& view)
 {
     TableBlock table;
     table.heading = OwnerText::tr("What comes next");
-    table.columns = {{OwnerText::tr("Where and why"), 2.2, false},
-                     {OwnerText::tr("Grade"), 1, true},
+    table.columns = {{OwnerText::tr("Where and why"), 2.4, false},
+                     {OwnerText::tr("Grade"), 1, true, true},
                      {OwnerText::tr("Spent within a year"), 0.8, false},
-                     {OwnerText::tr("Spent between (10 % and 90 %)"), 1.2, false}};
+                     {OwnerText::tr("Spent between (10 % and 90 %)"), 1.25, false}};
     for (const LeadingOutlook& zone : view.input.forecast.leading) {
         if (table.rows.size() == mostPlaces || zone.spent[static_cast<std::size_t>(Horizon::fiveYears)].chance < noNews)
             break;

@@ -46,6 +46,7 @@ struct PaperColumn
     QString title; ///< may be empty; a table without any title has no head
     double share = 1; ///< of the width that the mark columns leave
     bool marks = false; ///< as wide as "then → now"
+    bool oneMark = false; ///< marks, but never more than one: as wide as that and its title
 };
 
 /// A list of lines below one heading; one column makes it a plain list.

@@ -7,9 +7,9 @@ namespace padside {
 
 namespace {
 
-constexpr double sideMargin = 170;
+constexpr double sideMargin = 160;
 constexpr double topMargin = 150;
-constexpr double bottomMargin = 170;
+constexpr double bottomMargin = 150;
 
 struct Box
 {

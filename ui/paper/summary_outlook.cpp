@@ -158,15 +158,18 @@ OutlookBlock outlookSection(const SummaryView& view)
 TableBlock nextChecksSection(const SummaryView& view)
 {
     // Paper names what comes first; the whole list is a page of its own in the program.
-    constexpr std::size_t mostChecks = 7;
+    constexpr std::size_t mostChecks = 5;
     TableBlock table;
     table.heading = SummaryText::tr("Next checks");
     table.columns = {{SummaryText::tr("What and why"), 2.1, false}, {SummaryText::tr("When"), 1, false}};
+    const ToldFlags flags = toldFlags(view);
     const auto& checks = view.input.review.checks; // by latest date
     for (std::size_t i = 0; i < std::min(checks.size(), mostChecks); ++i) {
         const Check& check = checks[i];
-        table.rows.push_back({PaperCell{view.words.said(check.what), view.words.said(check.why), {}, false},
-                              PaperCell{whenWords(view, check), capitalised(conditionWords(view, check)), {}, false}});
+        const bool isFlagged = check.zoneId && flags.hasZone(*check.zoneId); // its flag has said why
+        table.rows.push_back(
+            {PaperCell{view.words.said(check.what), isFlagged ? QString() : view.words.said(check.why)},
+             PaperCell{whenWords(view, check), capitalised(conditionWords(view, check)), {}, false}});
     }
     if (checks.size() > mostChecks)
         table.closing = SummaryText::tr("Later checks in the record: %1.").arg(checks.size() - mostChecks);

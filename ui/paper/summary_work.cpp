@@ -21,13 +21,28 @@ PaperCell plain(const QString& text, const QString& under = {})
     return PaperCell{text, under, {}, false};
 }
 
+PaperCell small(const QString& text, const QString& under = {})
+{
+    return PaperCell{text, under, {}, false, true};
+}
+
+/// Whether the unit has another part the reading could be of.
+bool couldBeOfAnother(const SummaryView& view, const PartId& id)
+{
+    const Part* of = findPart(view.input.record, id);
+    return of != nullptr && std::ranges::any_of(view.input.record.parts, [&](const Part& part) {
+               return part.kind == of->kind && part.id != id && (!part.fittedOn || *part.fittedOn <= view.visit.on)
+                   && (!part.removedOn || *part.removedOn > view.visit.on);
+           });
+}
+
 QString readingName(const SummaryView& view, const Reading& reading)
 {
     const ReadingKind* kind = view.input.catalogue.readingKind(reading.kind);
     QString name = capitalised(view.words.word(kind ? kind->name : reading.kind));
     if (reading.zoneId)
         name += QStringLiteral(": ") + view.words.zone(*reading.zoneId);
-    else if (reading.partId)
+    else if (reading.partId && couldBeOfAnother(view, *reading.partId))
         name += QStringLiteral(": ") + view.words.part(*reading.partId);
     if (reading.phase == Phase::asLeft)
         name += QStringLiteral(", ") + view.words.word(wordOf(Phase::asLeft));
@@ -94,7 +109,7 @@ TableBlock readingsSection(const SummaryView& view)
 {
     TableBlock table;
     table.heading = SummaryText::tr("Readings");
-    table.columns = {{SummaryText::tr("Reading"), 1.2, false},
+    table.columns = {{SummaryText::tr("Reading"), 1.7, false},
                      {SummaryText::tr("Today"), 1, false},
                      {SummaryText::tr("Last time"), 1, false}};
     for (const ReadingChange& change : view.changes.readings) {
@@ -103,8 +118,8 @@ TableBlock readingsSection(const SummaryView& view)
             last = SummaryText::tr("%1 on %2")
                        .arg(view.words.amount(change.before->value.si, change.before->value.kind),
                             view.words.day(change.before->on));
-        table.rows.push_back({plain(readingName(view, change.reading)),
-                              plain(readingValue(view, change.reading), fromCore(change.reading.note)), plain(last)});
+        table.rows.push_back({small(readingName(view, change.reading)),
+                              small(readingValue(view, change.reading), fromCore(change.reading.note)), small(last)});
     }
     return table;
 }

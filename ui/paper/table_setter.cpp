@@ -30,31 +30,36 @@ struct ColumnPlace
     double width = 0;
 };
 
+double widthOfMarks(const PaperColumn& column)
+{
+    return column.oneMark ? std::max(markWidth, textWidth(column.title, Face::small) + 1) : marksWidth;
+}
+
 std::vector<ColumnPlace> placeColumns(const TableBlock& table, double left, double right)
 {
     double shares = 0;
     double room = right - left - columnGap * (static_cast<double>(table.columns.size()) - 1);
     for (const PaperColumn& column : table.columns) {
         if (column.marks)
-            room -= marksWidth;
+            room -= widthOfMarks(column);
         else
             shares += column.share;
     }
     std::vector<ColumnPlace> places;
     for (const PaperColumn& column : table.columns) {
-        const double width = column.marks ? marksWidth : room * column.share / shares;
+        const double width = column.marks ? widthOfMarks(column) : room * column.share / shares;
         places.push_back({left, width});
         left += width + columnGap;
     }
     return places;
 }
 
-std::vector<Run> setMarks(const std::vector<Mark>& marks)
+std::vector<Run> setMarks(const std::vector<Mark>& marks, double width)
 {
     std::vector<Run> runs;
     const double top = (leading(Face::body) - markHeight) / 2;
     // A single mark stands where "now" stands.
-    double left = marks.size() == 1 ? marksWidth - markWidth : 0;
+    double left = marks.size() == 1 ? width - markWidth : 0;
     for (std::size_t i = 0; i < marks.size(); ++i) {
         if (i > 0) {
             runs.emplace_back(ArrowRun{QRectF(left, top, arrowWidth, markHeight)});
@@ -83,7 +88,7 @@ std::vector<Run> setBoxes(const std::vector<QString>& signs, double width)
 std::vector<Run> setCell(const PaperCell& cell, double width)
 {
     if (!cell.marks.empty())
-        return setMarks(cell.marks);
+        return setMarks(cell.marks, width);
     if (!cell.boxes.empty())
         return setBoxes(cell.boxes, width);
     if (cell.toWriteOn)

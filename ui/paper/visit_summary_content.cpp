@@ -51,12 +51,10 @@ PaperContent visitSummaryContent(const SummaryInput& input, const VisitChanges& 
     if (!input.contractor.isEmpty())
         content.footer = QStringLiteral("%1  ·  %2").arg(input.contractor, content.footer);
 
+    // First what a customer has to decide on and has paid for, then the evidence.
     content.blocks.emplace_back(titleSection(view));
-    addTable(content, changedSection(view));
     addTable(content, noteSection(view));
     addTable(content, flagsSection(view));
-    addTable(content, readingsSection(view));
-    addTable(content, meaningSection(view));
     addTable(content, workSection(view));
     addTable(content, refrigerantSection(view));
     if (OutlookBlock outlook = outlookSection(view); !outlook.text.isEmpty())
@@ -64,6 +62,9 @@ PaperContent visitSummaryContent(const SummaryInput& input, const VisitChanges& 
     if (PhotoBlock photos = photoSection(view); !photos.pairs.empty() || !photos.closing.isEmpty())
         content.blocks.emplace_back(std::move(photos));
     addTable(content, nextChecksSection(view));
+    addTable(content, changedSection(view));
+    addTable(content, readingsSection(view));
+    addTable(content, meaningSection(view));
     addTable(content, cautionsSection(view));
     content.blocks.emplace_back(signatureSection());
     return content;

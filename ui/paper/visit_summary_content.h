@@ -12,9 +12,10 @@
 
 namespace padside {
 
-/// The visit summary as blocks, in the order in which they are printed: title, what changed, note, flags, readings,
-/// work done, refrigerant, what is expected, photographs, next checks, cautions, signatures. A block with nothing to
-/// say is left out; what changed and the cautions are always there. The visit must be in the record (assert).
+/// The visit summary as blocks, in the order in which they are printed: title, note, flags, work done, refrigerant,
+/// what is expected, photographs, next checks, what changed, readings and what they mean, cautions, signatures. A block
+/// with nothing to say is left out; what changed and the cautions are always there. The visit must be in the record
+/// (assert).
 [[nodiscard]] PaperContent visitSummaryContent(const SummaryInput& input);
 
 /// The same with the changes given.
@@ -34,6 +35,18 @@ struct SummaryView
     const Visit& visit;
     PartWords words;
 };
+
+/// What a customer can take in of the flags: the gravest of each zone, the gravest zones first, and together all that
+/// was long unseen. The record keeps every flag.
+struct ToldFlags
+{
+    std::vector<const Flag*> each;
+    std::vector<const Flag*> longUnseen; ///< told in one row
+    std::size_t leftOut = 0;
+
+    [[nodiscard]] bool hasZone(const ZoneId& zone) const; ///< whether one of `each` is about it
+};
+[[nodiscard]] ToldFlags toldFlags(const SummaryView& view);
 
 // The sections, each in a file with its kin.
 [[nodiscard]] TitleBlock titleSection(const SummaryView& view);

@@ -45,8 +45,9 @@ TEST(VisitSummaryContent, BlocksComeInTheirOrder)
             headings << photos->heading;
     }
     EXPECT_EQ(headings,
-              (QStringList{u"What changed"_s, u"Note"_s, u"Flags"_s, u"Readings"_s, u"Work done"_s, u"Photographs"_s,
-                           u"Next checks"_s, u"Cautions"_s}));
+              (QStringList{u"Note"_s, u"Flags"_s, u"Work done"_s, u"Photographs"_s, u"Next checks"_s, u"What changed"_s,
+                           u"Readings"_s, u"Cautions"_s}))
+        << "first what to decide on and what was done, then the evidence";
     EXPECT_TRUE(std::holds_alternative<TitleBlock>(content.blocks.front()));
     EXPECT_TRUE(std::holds_alternative<SignatureBlock>(content.blocks.back()));
 }
@@ -96,8 +97,9 @@ TEST(VisitSummaryContent, SoundZonesThatStayedSoAreSummedUpInOneLine)
     const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord()));
     const auto* changed = blockCalled<TableBlock>(content, u"What changed"_s);
     ASSERT_TRUE(changed);
-    // 25 zones: four worse, one not seen, three unchanged at grade 3.
-    EXPECT_EQ(changed->rows.size(), 5U);
+    // 25 zones: three worse and marked at least, one worse but only worn, one not seen, three unchanged at grade 3.
+    EXPECT_EQ(changed->rows.size(), 4U);
+    EXPECT_TRUE(changed->closing.contains(u"Sound before, worn now: "_s)) << changed->closing.toStdString();
     EXPECT_TRUE(changed->closing.contains(u"(grade 1 or 2): 17.")) << changed->closing.toStdString();
     EXPECT_TRUE(changed->closing.contains(u"Unchanged at grade 3, marked: ")) << changed->closing.toStdString();
     for (const char* zone : {"Suction accumulator, strap", "Contactor, contactor-a", "Cabinet, cabinet-b"})
@@ -273,12 +275,12 @@ TEST(VisitSummaryContent, ACheckWhoseWindowIsOverIsOverdueAndNotAnAppointmentInT
     EXPECT_EQ(blockCalled<TableBlock>(content, u"Next checks"_s)->rows.at(0).at(1).text, u"Overdue since 2026-11-04"_s);
 }
 
-TEST(VisitSummaryContent, OnlyTheFirstSevenChecksStandOnPaperAndTheRestAreCounted)
+TEST(VisitSummaryContent, OnlyTheFirstFiveChecksStandOnPaperAndTheRestAreCounted)
 {
     const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord(), 0, 9));
     const auto* checks = blockCalled<TableBlock>(content, u"Next checks"_s);
-    EXPECT_EQ(checks->rows.size(), 7U);
-    EXPECT_EQ(checks->closing, u"Later checks in the record: 2."_s);
+    EXPECT_EQ(checks->rows.size(), 5U);
+    EXPECT_EQ(checks->closing, u"Later checks in the record: 4."_s);
 }
 
 TEST(VisitSummaryContent, OnlyTheFirstSixFlagsStandOnPaperAndTheRestAreCounted)
@@ -286,7 +288,34 @@ TEST(VisitSummaryContent, OnlyTheFirstSixFlagsStandOnPaperAndTheRestAreCounted)
     const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord(), 9));
     const auto* flags = blockCalled<TableBlock>(content, u"Flags"_s);
     EXPECT_EQ(flags->rows.size(), 6U);
-    EXPECT_TRUE(flags->closing.contains(u"3"_s));
+    EXPECT_TRUE(flags->closing.endsWith(u"less pressing: 3."_s)) << flags->closing.toStdString();
+}
+
+TEST(VisitSummaryContent, WhatClearsMostFlagsIsSaidOnceAndOnlyTheOthersSayTheirOwn)
+{
+    SummaryInput input = summaryOf(ordinaryRecord(), 3);
+    input.review.flags[1].clears = Sentence{"The leak found.", {}};
+    const PaperContent content = visitSummaryContent(input);
+    const auto* flags = blockCalled<TableBlock>(content, u"Flags"_s);
+    ASSERT_TRUE(flags);
+    ASSERT_EQ(flags->rows.size(), 3U);
+    EXPECT_TRUE(flags->rows[0][1].under.isEmpty());
+    EXPECT_EQ(flags->rows[1][1].under, u"Cleared by: The leak found."_s);
+    EXPECT_TRUE(flags->closing.contains(u"cleared by: a grade of 3 or better after work"_s))
+        << flags->closing.toStdString();
+}
+
+TEST(VisitSummaryContent, ACheckOfAFlaggedZoneLeavesTheReasonToItsFlag)
+{
+    SummaryInput input = summaryOf(ordinaryRecord(), 1, 2);
+    const ZoneId zone = input.record.parts.front().zones.front().id;
+    input.review.flags[0].zoneId = zone;
+    input.review.checks[0].zoneId = zone;
+    const PaperContent content = visitSummaryContent(input);
+    const auto* checks = blockCalled<TableBlock>(content, u"Next checks"_s);
+    ASSERT_TRUE(checks);
+    EXPECT_TRUE(checks->rows[0][0].under.isEmpty());
+    EXPECT_FALSE(checks->rows[1][0].under.isEmpty());
 }
 
 TEST(VisitSummaryContent, FlagsSayHowSoonAndWhatClearsThem)

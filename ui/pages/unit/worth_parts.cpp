@@ -56,6 +56,7 @@ WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
         m_tree->headerItem()->setTextAlignment(numbers, Qt::AlignRight | Qt::AlignVCenter);
     m_tree->setAllColumnsShowFocus(true);
     m_tree->setTabKeyNavigation(false);
+    m_tree->setIndentation(12); // leaves the reasons more room
     m_tree->setUniformRowHeights(true);
     m_about->setObjectName(u"worthAbout"_s);
     m_about->setWordWrap(true);
