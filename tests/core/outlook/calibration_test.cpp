@@ -4,6 +4,7 @@
 // Whether forecasts come true: made by the program from records of a simulated fleet, scored on its simulated future.
 
 #include "core/outlook/forecast.h"
+#include "core/outlook/horizon.h"
 #include "core/outlook/rate_learner.h"
 #include "tests/core/outlook/simulated_fleet.h"
 #include "tests/support/small_catalogue.h"
