@@ -10633,7 +10633,7 @@
     </message>
     <message>
         <source>Put &amp;ours back for those chosen</source>
-        <translation>Volver a lo &amp;nuestro en lo elegido</translation>
+        <translation>Volver a lo nuestr&amp;o en lo elegido</translation>
     </message>
     <message>
         <source>Forecasts begin with our assumptions of how long parts last. Your records can correct them, part kind by part kind. Nothing changes until you say so, and ours can be put back. Years are those of a dry, bare part in middling air; wet and salt count extra.</source>
@@ -11822,7 +11822,7 @@
     <name>padside::TrackPage</name>
     <message>
         <source>Track &amp;record</source>
-        <translation>Balance de &amp;pronósticos</translation>
+        <translation>&amp;Balance de pronósticos</translation>
     </message>
     <message>
         <source>How long parts &amp;last</source>
