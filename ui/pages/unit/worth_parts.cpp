@@ -54,6 +54,8 @@ WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
     m_tree->headerItem()->setToolTip(gained, tr("Until it is spent, against leaving it"));
     for (const int numbers : {chance, cost, gained})
         m_tree->headerItem()->setTextAlignment(numbers, Qt::AlignRight | Qt::AlignVCenter);
+    m_tree->header()->setStretchLastSection(false); // it keeps a width of its own, below which the table scrolls
+    m_tree->header()->setSectionResizeMode(why, QHeaderView::Stretch);
     m_tree->setAllColumnsShowFocus(true);
     m_tree->setTabKeyNavigation(false);
     m_tree->setIndentation(12); // leaves the reasons more room
