@@ -138,14 +138,16 @@ TEST(ZoneRisk, TheLeastToleratedConsequenceOfItsPartCountsUnlessTheZoneHasItsOwn
     EXPECT_LT(*stricter.withinUntil, *risk("").withinUntil);
 }
 
-TEST(ZoneRisk, AToleranceThatCantBeIsKeptWithinBounds)
+TEST(ZoneRisk, AToleranceMayBeAsSmallOrAsLargeAsItsBounds)
 {
     const auto tolerance = [](const std::string& value) {
         return test::smallCatalogue(R"({"assumptions": {"spent-tolerance-looks": {"value": )" + value + "}}}")
             .spentTolerance(Consequence::looks);
     };
-    EXPECT_EQ(tolerance("0"), 0.0001);
-    EXPECT_EQ(tolerance("7"), 0.5);
+    EXPECT_EQ(tolerance("0.0001"), 0.0001);
+    EXPECT_EQ(tolerance("0.5"), 0.5);
+    EXPECT_THROW(static_cast<void>(tolerance("0")), std::invalid_argument) << "no check could ever be early enough";
+    EXPECT_THROW(static_cast<void>(tolerance("0.51")), std::invalid_argument);
 }
 
 TEST(ZoneRisk, ItsCourseIsCloseToTheBeliefOnEveryDayAndNeverFalls)

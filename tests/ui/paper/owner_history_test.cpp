@@ -128,7 +128,7 @@ TEST_F(OwnerHistoryPaper, AmountsHaveTheReadersCurrencyWhereItIsKnown)
     const OwnerHistoryInput input{plain.record, plain.review,     plain.forecast, plain.worth, plain.catalogue,
                                   euros,        plain.contractor, plain.size,     plain.today};
     const QString text = textOf(input);
-    EXPECT_TRUE(text.contains(u"Paid for work EUR 85"_s)) << text.toStdString();
+    EXPECT_TRUE(text.contains(u"Paid for work in all: EUR 85"_s)) << text.toStdString();
     EXPECT_TRUE(text.contains(u"price of a new unit: EUR "_s)) << text.toStdString();
     EXPECT_TRUE(text.contains(u"about EUR "_s)) << text.toStdString();
     EXPECT_FALSE(textOf(plain).contains(u"EUR"_s));

@@ -48,7 +48,7 @@ PreferencesDialog::PreferencesDialog(RecordBook& book, const Preferences& prefer
     m_tabs->setAccessibleName(tr("Kinds of preferences"));
     m_tabs->tabBar()->setAccessibleName(tr("Kinds of preferences"));
     m_tabs->addTab(makeYours(), tr("&You on this computer"));
-    m_tabs->addTab(m_units, tr("U&nits"));
+    m_tabs->addTab(new PageArea(m_units), tr("U&nits"));
     m_tabs->addTab(m_seasons, tr("&Seasons in this file"));
     m_tabs->addTab(m_catalogue, tr("Your c&atalogue in this file"));
 

@@ -49,6 +49,7 @@ UnitPageTest::UnitPageTest()
     RecordBook::Surroundings surroundings;
     surroundings.now = [] { return Instant{today() + std::chrono::hours(10), std::chrono::minutes(0)}; };
     surroundings.locale = QLocale(QLocale::English, QLocale::UnitedStates);
+    surroundings.currency = QStringLiteral("$");
     m_book = std::make_unique<RecordBook>(*m_store, m_catalogue, m_ids, surroundings);
     m_page = std::make_unique<UnitPage>(*m_book, m_undo, Theme::light());
     m_page->resize(1280, 800);
