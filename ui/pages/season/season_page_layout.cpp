@@ -102,8 +102,8 @@ void SeasonPage::makeLayout()
     left->setSpacing(0);
     left->addWidget(m_empty, 1);
     left->addWidget(m_board, 1);
-    left->addWidget(m_underBoard);
     left->addWidget(keys);
+    left->addWidget(m_underBoard); // last: a cost may need more lines than what the marks mean
 
     auto* right = new QVBoxLayout(m_tripSide);
     right->setContentsMargins(0, 0, 0, 0);
