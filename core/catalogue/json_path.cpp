@@ -5,11 +5,9 @@
 
 namespace padside {
 
-using Json = nlohmann::ordered_json;
-
-const Json* valueAt(const Json& top, const JsonPath& path)
+const nlohmann::ordered_json* valueAt(const nlohmann::ordered_json& top, const JsonPath& path)
 {
-    const Json* at = &top;
+    const nlohmann::ordered_json* at = &top;
     for (const std::string& key : path) {
         if (!at->is_object())
             return nullptr;
@@ -21,22 +19,22 @@ const Json* valueAt(const Json& top, const JsonPath& path)
     return at;
 }
 
-void putAt(Json& top, const JsonPath& path, const Json& value)
+void putAt(nlohmann::ordered_json& top, const JsonPath& path, const nlohmann::ordered_json& value)
 {
-    Json* at = &top;
+    nlohmann::ordered_json* at = &top;
     for (const std::string& key : path) {
         if (!at->is_object())
-            *at = Json::object();
+            *at = nlohmann::ordered_json::object();
         at = &(*at)[key];
     }
     *at = value;
 }
 
-void eraseAt(Json& top, std::span<const std::string> path)
+void eraseAt(nlohmann::ordered_json& top, std::span<const std::string> path)
 {
     if (path.empty() || !top.is_object() || !top.contains(path.front()))
         return;
-    Json& next = top[path.front()];
+    nlohmann::ordered_json& next = top[path.front()];
     if (path.size() > 1)
         eraseAt(next, path.subspan(1));
     if (path.size() == 1 || (next.is_object() && next.empty()))
