@@ -117,8 +117,8 @@ std::vector<MeasuredOutlook> measuredOutlooks(const UnitRecord& record, const Ca
     const Date furthest = furthestTold(catalogue.outlook(), today);
     std::vector<MeasuredOutlook> all;
     for (const ZoneMeasure& measure : zoneMeasures(record, catalogue)) {
-        if (auto one = measuredOutlook(measure, catalogue, today, furthest))
-            all.push_back(*std::move(one));
+        if (const auto one = measuredOutlook(measure, catalogue, today, furthest))
+            all.push_back(*one);
     }
     return all;
 }

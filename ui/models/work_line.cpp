@@ -14,7 +14,7 @@ namespace padside {
 
 namespace {
 
-constexpr int steps = 1000;
+constexpr int progressSteps = 1000;
 
 } // namespace
 
@@ -26,7 +26,7 @@ WorkLine::WorkLine(QWidget* parent)
 {
     setObjectName(QStringLiteral("workLine"));
     m_progress->setObjectName(QStringLiteral("workProgress"));
-    m_progress->setRange(0, steps);
+    m_progress->setRange(0, progressSteps);
     m_progress->setTextVisible(false);
     auto* cancel = new QPushButton(tr("Cancel"));
     cancel->setObjectName(QStringLiteral("cancelWork"));
@@ -38,7 +38,7 @@ WorkLine::WorkLine(QWidget* parent)
 
     connect(cancel, &QPushButton::clicked, m_work, &LongWork::cancel);
     connect(m_work, &LongWork::progressed, this,
-            [this](double share) { m_progress->setValue(static_cast<int>(std::lround(share * steps))); });
+            [this](double share) { m_progress->setValue(static_cast<int>(std::lround(share * progressSteps))); });
     connect(m_work, &LongWork::done, this, &QWidget::hide);
     connect(m_work, &LongWork::cancelled, this, &QWidget::hide);
     connect(m_work, &LongWork::failed, this, &QWidget::hide);
