@@ -357,9 +357,14 @@ void MainWindow::showTrack(bool rates)
 void MainWindow::startVisit(UnitId unit, VisitReason reason)
 {
     m_units->select(unit);
+    const bool leaves = m_pages->currentWidget() == m_unitPage;
+    if (leaves)
+        m_unitPage->hide(); // first: what is hidden is not laid out anew for nothing
     const VisitId visit = padside::startVisit(m_book, unit, reason);
     if (!visit.isNull())
         showVisit(visit);
+    else if (leaves)
+        m_unitPage->show();
 }
 
 } // namespace padside
