@@ -87,4 +87,15 @@ void UnitPageTest::show(UnitId unit)
     m_page->activateWindow();
 }
 
+bool UnitPageTest::findSpentElsewhere(const UnitRecord& record, ZoneId zone)
+{
+    Finding finding = record.findings.front();
+    finding.id = m_ids.make<FindingId>();
+    finding.visitId = record.visits.back().id;
+    finding.on = record.visits.back().on;
+    finding.zoneId = zone;
+    finding.sight = Grade::spent;
+    return m_book->change(record.unit.id, [&] { m_store->visits().put(finding); });
+}
+
 } // namespace padside::test

@@ -40,6 +40,8 @@ protected:
     /// Writes a record with its site; closed visits are closed again.
     void write(const UnitRecord& record);
     void show(UnitId unit);
+    /// A zone of the unit is found spent at its last visit, as if on another page; false: the record refused.
+    [[nodiscard]] bool findSpentElsewhere(const UnitRecord& record, ZoneId zone);
 
     template <typename Widget> [[nodiscard]] Widget* find(const char* name) const
     {

@@ -122,13 +122,7 @@ TEST_F(UnitPageTest, AnEntryMadeElsewhereShowsAtOnceAndKeepsTheSelection)
     ASSERT_NE(model, nullptr);
     const ZoneId bottom = record.parts[0].zones[2].id;
     tree->setCurrentIndex(model->indexOf(bottom));
-    Finding finding = record.findings.front();
-    finding.id = m_ids.make<FindingId>();
-    finding.visitId = record.visits.back().id;
-    finding.on = record.visits.back().on;
-    finding.zoneId = bottom;
-    finding.sight = Grade::spent;
-    ASSERT_TRUE(m_book->change(record.unit.id, [&] { m_store->visits().put(finding); }));
+    ASSERT_TRUE(findSpentElsewhere(record, bottom));
     EXPECT_EQ(model->zoneAt(tree->currentIndex()), bottom);
     EXPECT_EQ(
         tree->currentIndex().siblingAtColumn(FindingTreeModel::gradeColumn).data(FindingTreeModel::gradeRole).toInt(),
@@ -151,13 +145,7 @@ TEST_F(UnitPageTest, AHiddenPageIsBroughtUpToDateWhenItIsShownAgain)
     };
     const int before = grade();
     m_page->hide();
-    Finding finding = record.findings.front();
-    finding.id = m_ids.make<FindingId>();
-    finding.visitId = record.visits.back().id;
-    finding.on = record.visits.back().on;
-    finding.zoneId = record.parts[0].zones[2].id;
-    finding.sight = Grade::spent;
-    ASSERT_TRUE(m_book->change(record.unit.id, [&] { m_store->visits().put(finding); }));
+    ASSERT_TRUE(findSpentElsewhere(record, record.parts[0].zones[2].id));
     EXPECT_EQ(grade(), before) << "nobody sees it: a visit changes its unit at every key";
     m_page->show();
     QCoreApplication::processEvents();
