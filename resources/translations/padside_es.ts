@@ -9954,8 +9954,8 @@
 <context>
     <name>padside::NextModel</name>
     <message>
-        <source>Clears: %1</source>
-        <translation>Se resuelve: %1</translation>
+        <source>Cleared by: %1</source>
+        <translation>Se resuelve así: %1</translation>
     </message>
     <message>
         <source>overdue since %1</source>

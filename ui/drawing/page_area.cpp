@@ -24,6 +24,8 @@ PageArea::PageArea(QWidget* page, QWidget* parent)
     setFocusPolicy(Qt::NoFocus);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setWidget(page);
+    viewport()->setAutoFillBackground(false); // what it stands on shows through
+    page->setAutoFillBackground(false);
     page->installEventFilter(this);
 }
 

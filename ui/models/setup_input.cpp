@@ -145,8 +145,12 @@ private:
             return;
         int number = 0;
         const auto read = std::from_chars(now->data(), now->data() + now->size(), number);
-        const bool whole = read.ec == std::errc() && read.ptr == now->data() + now->size() && !now->empty();
-        if (!whole || number < 1 || number > weeksInAYear)
+        const bool whole = read.ec == std::errc() && read.ptr == now->data() + now->size();
+        if (now->empty())
+            complain(field,
+                     {PADSIDE_SAY("A week is missing: write a number from 1 to 53, as calendars number them (ISO 8601)."),
+                      {}});
+        else if (!whole || number < 1 || number > weeksInAYear)
             complain(
                 field,
                 {PADSIDE_SAY("“{0}” is no week: write a number from 1 to 53, as calendars number them (ISO 8601)."),

@@ -131,12 +131,17 @@ TableBlock workSection(const SummaryView& view)
     table.columns = {{SummaryText::tr("Where"), 1, false},
                      {SummaryText::tr("Found, left"), 1, true},
                      {SummaryText::tr("What"), 1.8, false}};
+    QStringList fitted;
+    for (const PartId part : view.changes.partsFitted)
+        fitted << view.words.part(part);
     for (const Treatment& treatment : view.changes.treatments) {
         const QString where = treatment.zoneId ? view.words.zone(*treatment.zoneId) : view.words.part(treatment.partId);
         QString what = capitalised(view.words.word(wordOf(treatment.kind)));
         if (!treatment.product.empty())
             what += QStringLiteral(": ") + fromCore(treatment.product);
         QStringList under;
+        if (treatment.kind == TreatmentKind::replace && fitted.removeOne(view.words.part(treatment.partId))) // old and new part in one row
+            under << SummaryText::tr("New part fitted.");
         if (treatment.dryBy)
             under << SummaryText::tr("Keep off and dry until %1.")
                          .arg(view.words.timeOn(*treatment.dryBy, view.visit.on));
@@ -145,8 +150,8 @@ TableBlock workSection(const SummaryView& view)
         table.rows.push_back({plain(where), PaperCell{{}, {}, foundAndLeft(view, treatment), false},
                               plain(what, under.join(QLatin1Char(' ')))});
     }
-    for (const PartId part : view.changes.partsFitted)
-        table.rows.push_back({plain(view.words.part(part)), PaperCell{}, plain(SummaryText::tr("New part fitted."))});
+    for (const QString& part : fitted)
+        table.rows.push_back({plain(part), PaperCell{}, plain(SummaryText::tr("New part fitted."))});
     return table;
 }
 

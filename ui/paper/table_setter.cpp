@@ -111,6 +111,8 @@ std::vector<Run> setRow(const std::vector<PaperCell>& row, const std::vector<Col
 std::vector<Run> setTitles(const TableBlock& table, const std::vector<ColumnPlace>& places)
 {
     std::vector<Run> runs;
+    if (table.rows.empty()) // nothing for them to stand above
+        return runs;
     for (std::size_t i = 0; i < places.size(); ++i)
         append(runs, setLines(table.columns[i].title, Face::small, Ink::soft, places[i].width), places[i].left, 0);
     return runs;

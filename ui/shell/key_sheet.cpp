@@ -76,6 +76,7 @@ KeySheet::KeySheet(QWidget* parent)
     auto* grid = new QGridLayout(content);
     grid->setHorizontalSpacing(24);
     grid->setColumnStretch(1, 1);
+    std::vector<QLabel*> lines;
     int row = 0;
     for (const Group& group : allKeys()) {
         auto* title = new QLabel(group.title);
@@ -89,7 +90,9 @@ KeySheet::KeySheet(QWidget* parent)
             bold.setBold(true);
             name->setFont(bold);
             grid->addWidget(name, row, 0);
-            grid->addWidget(new QLabel(does), row++, 1);
+            auto* line = new QLabel(does);
+            lines.push_back(line);
+            grid->addWidget(line, row++, 1);
         }
     }
     auto* scroll = new QScrollArea;
@@ -103,6 +106,8 @@ KeySheet::KeySheet(QWidget* parent)
     layout->addWidget(scroll, 1);
     layout->addWidget(buttons);
     resize(content->sizeHint().grownBy({0, 0, 60, 80}).boundedTo(screen()->availableSize() * 9 / 10));
+    for (QLabel* line : lines)
+        line->setWordWrap(true); // only now: it is as wide as its lines where the screen is
 }
 
 void KeySheet::showFor(QWidget& window)

@@ -135,8 +135,12 @@ MainWindow::~MainWindow()
 void MainWindow::paintEvent(QPaintEvent* event)
 {
     QMainWindow::paintEvent(event);
-    if (!std::exchange(m_begun, true))
-        QTimer::singleShot(0, m_unitPage, &UnitPage::begin); // after this frame
+    if (std::exchange(m_begun, true))
+        return;
+    QTimer::singleShot(0, this, [this] { // after this frame
+        m_unitPage->begin();
+        QTimer::singleShot(0, this, [this] { makeVisitPage(); }); // and after that: a visit then begins at once
+    });
 }
 
 void MainWindow::giveRoom(int pageInFront)
@@ -147,21 +151,21 @@ void MainWindow::giveRoom(int pageInFront)
     }
 }
 
-VisitPage& MainWindow::visitPage()
+void MainWindow::makeVisitPage()
 {
-    if (m_visitPage == nullptr) {
-        m_visitPage = new VisitPage(m_book, m_theme);
-        m_pages->addWidget(m_visitPage);
-        m_edit->follow(*m_visitPage,
-                       {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
-                        [this] { return m_visitPage->isClosed(); }});
-        connect(m_visitPage, &VisitPage::leaveRequested, this, &MainWindow::showUnit);
-        connect(m_visitPage, &VisitPage::closed, this, [this](const VisitId& visit) {
-            if (const auto unit = m_units->selected())
-                showSummary(*unit, visit);
-        });
-    }
-    return *m_visitPage;
+    if (m_visitPage != nullptr)
+        return;
+    m_visitPage = new VisitPage(m_book, m_theme);
+    m_pages->addWidget(m_visitPage);
+    giveRoom(m_pages->currentIndex());
+    m_edit->follow(*m_visitPage,
+                   {m_visitPage->steps(), [this] { m_visitPage->undo(); }, [this] { m_visitPage->redo(); },
+                    [this] { return m_visitPage->isClosed(); }});
+    connect(m_visitPage, &VisitPage::leaveRequested, this, &MainWindow::showUnit);
+    connect(m_visitPage, &VisitPage::closed, this, [this](const VisitId& visit) {
+        if (const auto unit = m_units->selected())
+            showSummary(*unit, visit);
+    });
 }
 
 PrintPage& MainWindow::printPage()
@@ -289,7 +293,8 @@ void MainWindow::showUnit(UnitId unit)
 void MainWindow::showVisit(VisitId visit)
 {
     m_units->hide(); // the visit's own list of zones needs the room
-    visitPage().showVisit(visit);
+    makeVisitPage();
+    m_visitPage->showVisit(visit);
     m_pages->setCurrentWidget(m_visitPage);
 }
 

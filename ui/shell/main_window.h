@@ -75,8 +75,9 @@ private:
     void followUnits(); ///< units came or went
     /// Only the page in front asks for room: a wide one behind it would squeeze the list of units.
     void giveRoom(int pageInFront);
-    /// Pages that come later are made when they are first wanted, so that the window opens sooner.
-    [[nodiscard]] VisitPage& visitPage();
+    /// Pages that come later are made when they are first wanted, so that the window opens sooner; that of a visit once
+    /// the unit's page is there.
+    void makeVisitPage();
     [[nodiscard]] PrintPage& printPage();
     void makeSeasonPage();
     void makeFleetPage();

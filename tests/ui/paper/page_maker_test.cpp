@@ -130,6 +130,20 @@ TEST(PageMaker, NothingToSayStillMakesOnePage)
     EXPECT_TRUE(textOf(document).contains(u"Page 1 of 1"));
 }
 
+TEST(PageMaker, ATableWithoutRowsSaysItsClosingSentenceUnderNoTitles)
+{
+    TableBlock table;
+    table.heading = u"Refrigerant"_s;
+    table.columns = {{u"Mass"_s, 1, false}};
+    table.closing = u"Nothing was moved."_s;
+    PaperContent content;
+    content.blocks.emplace_back(table);
+    const QString text = textOf(makePages(content, PaperSize::a4));
+    EXPECT_TRUE(text.contains(u"Refrigerant\n"_s));
+    EXPECT_TRUE(text.contains(u"Nothing was moved.\n"_s));
+    EXPECT_FALSE(text.contains(u"Mass\n"_s));
+}
+
 TEST(PageMaker, SignaturesDoNotStandAloneOnAPage)
 {
     // Whatever the length, the page with the signatures holds something above them.

@@ -150,6 +150,34 @@ TEST(VisitSummaryContent, WorkShowsAsFoundAsLeftTheProductAndTheDryByTime)
     EXPECT_EQ(work->rows[1][2].under, u"Keep off and dry until 16:30."_s);
 }
 
+TEST(VisitSummaryContent, APartReplacedAndTheNewOneFittedShareARow)
+{
+    const RecordBuilder unit = aUnit("HB-07")
+                                   .withPart("contactor", {"contact-points"})
+                                   .visit("2026-05-04")
+                                   .treated("contact-points", TreatmentKind::replace)
+                                   .replacedPart("contactor", "2026-05-04");
+    const PaperContent content = visitSummaryContent(summaryOf(unit.build()));
+    const auto* work = blockCalled<TableBlock>(content, u"Work done"_s);
+    ASSERT_TRUE(work);
+    ASSERT_EQ(work->rows.size(), 1U);
+    EXPECT_EQ(work->rows[0][2].text, u"Replace"_s);
+    EXPECT_EQ(work->rows[0][2].under, u"New part fitted."_s);
+}
+
+TEST(VisitSummaryContent, ANewPartFittedWithoutAWordOfTheOldHasARowOfItsOwn)
+{
+    const RecordBuilder unit = aUnit("HB-07")
+                                   .withPart("contactor", {"contact-points"})
+                                   .visit("2026-05-04")
+                                   .replacedPart("contactor", "2026-05-04");
+    const PaperContent content = visitSummaryContent(summaryOf(unit.build()));
+    const auto* work = blockCalled<TableBlock>(content, u"Work done"_s);
+    ASSERT_TRUE(work);
+    ASSERT_EQ(work->rows.size(), 1U);
+    EXPECT_EQ(work->rows[0][2].text, u"New part fitted."_s);
+}
+
 TEST(VisitSummaryContent, ADryByTimeOnAnotherDayNamesTheDay)
 {
     UnitRecord record = ordinaryRecord();

@@ -4,46 +4,27 @@
 // The window in languages longer than English: nothing on its pages may be cut, and what it says must be in the
 // translation files.
 
-#include "core/store/visit_book.h"
 #include "resources/resources.h"
 #include "sample-db/sample_lessons.h"
 #include "tests/support/clipped_text.h"
 #include "tests/support/pseudo_language.h"
 #include "tests/support/shared_letters.h"
 #include "tests/support/translation_file.h"
+#include "tests/ui/shell/page_walk.h"
 #include "tests/ui/shell/window_fixture.h"
-#include "ui/drawing/cutaway_view.h"
 #include "ui/drawing/theme.h"
-#include "ui/models/fleet_reviewer.h"
 #include "ui/models/language.h"
 #include "ui/models/record_book.h"
-#include "ui/models/setup_log.h"
-#include "ui/pages/paper/print_page.h"
-#include "ui/pages/preferences/preferences_dialog.h"
-#include "ui/pages/setup/import_dialog.h"
-#include "ui/pages/setup/retire_dialog.h"
-#include "ui/pages/setup/site_dialog.h"
-#include "ui/pages/setup/unit_dialog.h"
-#include "ui/pages/setup/welcome_page.h"
 #include "ui/pages/track/rates_panel.h"
 #include "ui/pages/track/track_panel.h"
-#include "ui/pages/unit/part_costs_dialog.h"
-#include "ui/pages/unit/worth_panel.h"
 #include "ui/shell/appearance.h"
 #include "ui/shell/main_window.h"
 
-#include <QAbstractItemModel>
 #include <QApplication>
-#include <QFile>
-#include <QLineEdit>
 #include <QPushButton>
-#include <QSignalSpy>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QTest>
-#include <QToolButton>
-#include <QTreeView>
-#include <QUndoStack>
 
 namespace padside::test {
 
@@ -69,180 +50,15 @@ protected:
     /// What can't be read whole, on each page and dialog.
     void expectNothingIsCut()
     {
-        expectNothingIsCutOnThePages();
-        MainWindow window(*m_book, m_appearance.theme());
-        open(window);
-        window.findChild<QToolButton*>(u"unfoldNameplate"_s)->setChecked(true);
-        lookAt(window, "the unit's page with its nameplate");
-        lookAtPreferences();
-        lookAtSettingUp();
-    }
-
-    void expectNothingIsCutOnThePages()
-    {
-        MainWindow window(*m_book, m_appearance.theme());
-        open(window);
-        lookAt(window, "the unit's page");
-        lookAtWorth(window);
-        lookAtVisit(window);
-        const VisitId last = closedVisit(units().front());
-        window.showUnit(units().front());
-        window.showSummary(units().front(), last);
-        lookAt(window, "the visit summary");
-        window.showHistoryPaper(units().front());
-        lookAt(window, "the history on paper");
-        window.showOwnerHistory(units().front());
-        lookAt(window, "the owner's history on paper");
-        window.showFleet();
-        lookAt(window, "the fleet");
-        lookAtSeason(window);
-        lookAtTrack(window);
+        PageWalk(*m_book, m_appearance.theme(), smallScreen, [](const QWidget& window, const char* stop) {
+            EXPECT_LE(window.width(), smallScreen.width()) << stop << " does not fit on a small screen";
+            EXPECT_LE(window.height(), smallScreen.height()) << stop << " does not fit on a small screen";
+            for (const QString& text : clippedTexts(window))
+                ADD_FAILURE() << stop << ": " << text.toStdString();
+        }).everything();
     }
 
     Appearance m_appearance;
-
-private:
-    /// With the unit's page, which follows the first frame.
-    static void open(MainWindow& window)
-    {
-        window.resize(smallScreen);
-        window.show();
-        const auto* drawing = window.findChild<CutawayView*>();
-        ASSERT_TRUE(QTest::qWaitFor([drawing] { return drawing->isVisible(); }));
-    }
-
-    static void lookAt(const QWidget& window, const char* where)
-    {
-        QApplication::processEvents();
-        EXPECT_LE(window.width(), smallScreen.width()) << where << " does not fit on a small screen";
-        EXPECT_LE(window.height(), smallScreen.height()) << where << " does not fit on a small screen";
-        for (const QString& text : clippedTexts(window))
-            ADD_FAILURE() << where << ": " << text.toStdString();
-    }
-
-    static void lookAtWorth(MainWindow& window)
-    {
-        window.findChild<QTabWidget*>(u"evidence"_s)->setCurrentWidget(window.findChild<WorthPanel*>());
-        lookAt(window, "what the unit is worth");
-        window.findChild<QPushButton*>(u"partCosts"_s)->click();
-        auto* costs = window.findChild<PartCostsDialog*>();
-        lookAt(*costs, "what a part costs");
-        costs->reject();
-    }
-
-    void lookAtVisit(MainWindow& window)
-    {
-        window.startVisit(units().front(), VisitReason::fall);
-        lookAt(window, "the visit, readings");
-        for (auto* side : window.findChildren<QTabWidget*>()) {
-            for (int tab = 0; tab < side->count() && side->isVisible(); ++tab) {
-                side->setCurrentIndex(tab);
-                lookAt(window, "the visit, beside the zone");
-            }
-        }
-    }
-
-    static void lookAtSeason(MainWindow& window)
-    {
-        window.showSeason();
-        const auto* fleet = window.findChild<FleetReviewer*>();
-        EXPECT_TRUE(QTest::qWaitFor([fleet] { return !fleet->isRunning(); }, 20000));
-        lookAt(window, "the season");
-        window.findChild<QPushButton*>(u"daySheet"_s)->click();
-        EXPECT_TRUE(window.findChild<PrintPage*>()->isVisible());
-        lookAt(window, "the day's sheet");
-    }
-
-    static void lookAtTrack(MainWindow& window)
-    {
-        window.showTrack();
-        const auto* track = window.findChild<TrackPanel*>();
-        EXPECT_TRUE(QTest::qWaitFor([track] { return track->summary() != nullptr; }, 20000));
-        lookAt(window, "the track record");
-        window.showTrack(true);
-        QSignalSpy learnt(window.findChild<RatesPanel*>(), &RatesPanel::learnt);
-        window.findChild<QPushButton*>(u"learn"_s)->click();
-        lookAt(window, "the rates, while they are learned");
-        EXPECT_TRUE(learnt.count() > 0 || learnt.wait(60000));
-        lookAt(window, "the rates");
-    }
-
-    void lookAtPreferences()
-    {
-        PreferencesDialog dialog(*m_book, {}, {languagesIn({}), UnitSystem::metric, shippedCatalogue()});
-        dialog.show();
-        auto* tabs = dialog.findChild<QTabWidget*>(u"preference-tabs"_s);
-        for (int tab = 0; tab < tabs->count(); ++tab) {
-            tabs->setCurrentIndex(tab);
-            lookAt(dialog, "the preferences");
-        }
-    }
-
-    void lookAtSettingUp()
-    {
-        WelcomePage welcome(true);
-        welcome.resize(smallScreen);
-        welcome.show();
-        lookAt(welcome, "the welcome");
-        QUndoStack stack;
-        SetupLog log(*m_book, stack);
-        const UnitRecord record = m_book->record(units().front());
-        lookAtForm(*new SiteDialog(*m_book, log, std::nullopt), "a new site");
-        lookAtForm(*new SiteDialog(*m_book, log, record.site), "a site");
-        lookAtForm(*new UnitDialog(*m_book, log, UnitDialog::newAt({}, *m_book)), "a new unit");
-        lookAtForm(*new UnitDialog(*m_book, log, UnitDialog::oneLike({record.unit, record.parts}, *m_book)),
-                   "one like another");
-        lookAtForm(*new UnitDialog(*m_book, log, UnitDialog::change(record.unit)), "a unit");
-        lookAtForm(*new RetireDialog(*m_book, log, record.unit), "retiring a unit");
-        lookAtList(log);
-    }
-
-    /// As it opens, and with what it says of fields left empty or filled with what can't be understood.
-    static void lookAtForm(QDialog& form, const char* where)
-    {
-        form.setAttribute(Qt::WA_DeleteOnClose, false);
-        form.show();
-        lookAt(form, where);
-        for (auto* line : form.findChildren<QLineEdit*>()) {
-            if (line->isVisible() && line->isEnabled() && line->objectName() != u"qt_spinbox_lineedit"_s)
-                line->clear();
-        }
-        form.accept();
-        lookAt(form, where);
-        for (auto* line : form.findChildren<QLineEdit*>()) {
-            if (line->isVisible() && line->isEnabled() && line->objectName() != u"qt_spinbox_lineedit"_s)
-                line->setText(u"14/6/08"_s);
-        }
-        form.accept();
-        lookAt(form, where);
-        delete &form;
-    }
-
-    void lookAtList(SetupLog& log)
-    {
-        QFile list(m_folder.filePath(u"units.csv"_s));
-        ASSERT_TRUE(list.open(QIODevice::WriteOnly));
-        list.write("site,tag,kind\nQuay 4,RT-901,heat-pump\nQuay 4,RT-902,windmill\nQuay 4,,heat-pump\n");
-        list.close();
-        auto dialog = std::make_unique<ImportDialog>(*m_book, log);
-        dialog->setAttribute(Qt::WA_DeleteOnClose, false);
-        dialog->show();
-        lookAt(*dialog, "no list yet");
-        dialog->read(list.fileName());
-        const auto* add = dialog->findChild<QPushButton*>(u"import-add"_s);
-        ASSERT_TRUE(QTest::qWaitFor([add] { return add->isEnabled(); }, 20000));
-        lookAt(*dialog, "a list with bad rows");
-    }
-
-    [[nodiscard]] VisitId closedVisit(UnitId unit) const
-    {
-        const UnitRecord record = m_book->record(unit);
-        for (auto visit = record.visits.rbegin(); visit != record.visits.rend(); ++visit) {
-            if (visit->closedAt)
-                return visit->id;
-        }
-        return {};
-    }
 };
 
 TEST_F(EveryPage, InEnglishNothingIsCut)

@@ -60,7 +60,7 @@ void FleetPage::makeLayout()
     auto* legend = new QLabel(tr("Enter or a double click opens a unit · Alt+↑ and Alt+↓ put the units in the order of "
                                  "the column you are in, as a click on its heading does"));
     legend->setWordWrap(true);
-    legend->setMargin(6);
+    legend->setContentsMargins(2, 6, 2, 6);
     legend->setForegroundRole(QPalette::PlaceholderText); // second-rank text in every theme
 
     m_both->setObjectName(QStringLiteral("fleetSplitter"));
@@ -68,7 +68,9 @@ void FleetPage::makeLayout()
     auto* table = new QWidget; // keeps the table off the window's edges, as what stands above it
     auto* margins = new QVBoxLayout(table);
     margins->setContentsMargins(8, 0, 8, 0);
+    margins->setSpacing(0);
     margins->addWidget(m_table);
+    margins->addWidget(legend); // goes with the table where there are no units
     m_both->addWidget(table);
     m_both->setHandleWidth(9);
     m_both->setStretchFactor(0, 9);
@@ -83,7 +85,6 @@ void FleetPage::makeLayout()
     layout->addLayout(state);
     layout->addWidget(m_empty, 1);
     layout->addWidget(m_both, 1);
-    layout->addWidget(legend);
     setFocusProxy(m_table);
 }
 

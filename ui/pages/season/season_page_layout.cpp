@@ -70,6 +70,7 @@ void SeasonPage::makeLayout()
 
     auto* bar = new QHBoxLayout;
     bar->setContentsMargins(10, 8, 10, 8);
+    bar->setSpacing(6);
     bar->addWidget(m_search);
     bar->addSpacing(8);
     bar->addWidget(m_state, 1);

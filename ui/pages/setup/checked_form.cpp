@@ -51,8 +51,11 @@ private:
 
 CheckedForm::CheckedForm(QWidget* parent)
     : QWidget(parent)
-    , m_form(new QFormLayout(this))
+    , m_form(new QFormLayout)
 {
+    auto* column = new QVBoxLayout(this);
+    column->addLayout(m_form);
+    column->addStretch(1); // room to spare stays below: the lines keep together
     m_form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
     m_form->setRowWrapPolicy(QFormLayout::DontWrapRows);
 }
@@ -81,6 +84,8 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     column->addWidget(control);
     column->addWidget(problem);
     column->addWidget(hint);
+    if (qobject_cast<QPlainTextEdit*>(control) == nullptr)
+        column->addStretch(); // a row may be given more than it needs: its line stays beside its label
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
     m_form->addRow(shownLabel, cell);

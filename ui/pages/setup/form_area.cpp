@@ -10,6 +10,12 @@
 
 namespace padside {
 
+namespace {
+
+constexpr int linesOfSentences = 3;
+
+} // namespace
+
 FormArea::FormArea(QWidget* form, QWidget* parent)
     : QScrollArea(parent)
 {
@@ -19,6 +25,11 @@ FormArea::FormArea(QWidget* form, QWidget* parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setWidget(form);
     form->installEventFilter(this);
+}
+
+QSize FormArea::sizeHint() const
+{
+    return widget()->sizeHint() + QSize(0, linesOfSentences * fontMetrics().lineSpacing());
 }
 
 void FormArea::resizeEvent(QResizeEvent* event)

@@ -15,6 +15,9 @@ class FormArea final : public QScrollArea
 public:
     explicit FormArea(QWidget* form, QWidget* parent = nullptr);
 
+    /// The form and room for some sentences beside its fields.
+    [[nodiscard]] QSize sizeHint() const override;
+
 protected:
     void resizeEvent(QResizeEvent* event) override;
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -33,7 +33,7 @@ RetireDialog::RetireDialog(RecordBook& book, SetupLog& log, const Unit& unit, QW
     m_form->addField(day, tr("&Day"), m_day, u"retire-day"_s);
     m_form->addField(reason, tr("&Reason"), because, u"retire-reason"_s);
     setForm(m_form, tr("Retire it"));
-    resize(460, 240);
+    resizeToForm(460);
 }
 
 bool RetireDialog::keep()

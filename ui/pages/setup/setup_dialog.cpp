@@ -11,6 +11,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
@@ -52,6 +54,12 @@ void SetupDialog::setForm(QWidget* form, const QString& keep, const QString& nex
     layout->addWidget(buttons);
     setTabOrder(m_keep, buttons->button(QDialogButtonBox::Cancel)); // the box puts it where Tab never comes by
     m_keep->setDefault(true); // now that it is in the window: before, Enter would press Cancel
+}
+
+void SetupDialog::resizeToForm(int width)
+{
+    constexpr int mostHigh = 680; // px; the smallest screen we build for is 800 high
+    resize(width, std::min(sizeHint().height(), mostHigh));
 }
 
 void SetupDialog::setKeepText(const QString& keep)

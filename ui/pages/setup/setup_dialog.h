@@ -28,6 +28,8 @@ protected:
     /// what comes next; it may be empty.
     void setForm(QWidget* form, const QString& keep, const QString& next = {});
     void setKeepText(const QString& keep);
+    /// As high as its form asks for, and as the screen allows.
+    void resizeToForm(int width);
     /// Writes what was typed. False: it can't be taken or the store refused it, and the person was told why.
     virtual bool keep() = 0;
     /// Called once it is written and the window closed: another one may open.

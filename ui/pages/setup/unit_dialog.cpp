@@ -30,7 +30,7 @@ using namespace Qt::Literals::StringLiterals;
 namespace {
 
 constexpr QSize unitSize{860, 600};
-constexpr QSize changedUnitSize{560, 600};
+constexpr int changedUnitWidth = 560;
 constexpr int mostAtOnce = 50; // written at once, without a pause; a longer list comes in as a file
 constexpr std::size_t mostListed = 12;
 
@@ -127,9 +127,10 @@ UnitDialog::UnitDialog(RecordBook& book, SetupLog& log, Task task, QWidget* pare
         m_taken.erase(m_task.unit.tag);
         m_form->fixKind();
         setForm(m_form, tr("Keep"));
-        resize(changedUnitSize);
     }
     m_form->setInput(inputOf(m_task.unit));
+    if (!m_task.isNew)
+        resizeToForm(changedUnitWidth); // with what is said of its refrigerant
     if (m_task.like)
         m_parts->tickOnly(*m_task.like);
     m_form->control(static_cast<int>(m_task.unit.siteId.isNull() ? UnitField::site : UnitField::tag))->setFocus();
@@ -144,6 +145,7 @@ QWidget* UnitDialog::makePanes()
     m_tags = new QLabel;
     m_tags->setObjectName(u"unit-tags"_s);
     m_tags->setWordWrap(true);
+    m_tags->hide();
     connect(m_form, &UnitForm::kindChosen, this,
             [this](const QString& kind) { m_parts->showKind(kind.toStdString()); });
     connect(m_form, &UnitForm::tagEdited, this, &UnitDialog::showTags);
@@ -154,6 +156,7 @@ QWidget* UnitDialog::makePanes()
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(m_form, 3);
     auto* column = new QVBoxLayout;
+    column->setContentsMargins(0, m_form->layout()->contentsMargins().top(), 0, 0); // its first line beside the form's
     row->addLayout(column, 2);
     auto* howMany = new QHBoxLayout;
     const auto labelled = [](const QString& text, QWidget* buddy) {

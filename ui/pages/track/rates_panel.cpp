@@ -78,6 +78,7 @@ void RatesPanel::makeLayout()
     column->setContentsMargins(10, 8, 10, 8);
     column->addWidget(hint);
     column->addLayout(above);
+    m_work->layout()->setContentsMargins(0, 4, 0, 4); // its edges those of the panel
     column->addWidget(m_work);
     column->addWidget(m_table, 1);
     column->addWidget(m_details);

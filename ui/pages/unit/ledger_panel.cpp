@@ -41,7 +41,7 @@ LedgerPanel::LedgerPanel(RecordBook& book, QWidget* parent)
     m_days->setTabKeyNavigation(false);
     m_days->setTextElideMode(Qt::ElideRight);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 4, 0, 0);
+    column->setContentsMargins(4, 8, 4, 4);
     column->setSpacing(4);
     column->addWidget(m_says);
     column->addWidget(m_days, 1);

@@ -74,7 +74,7 @@ NextModel::Row NextModel::flagRow(const UnitReview& review, std::size_t index) c
     row.kind = Kind::flag;
     row.lead = shown(m_speaker.translate(std::string(wordOf(flag.severity))));
     row.main = m_speaker.said(flag.sentence);
-    row.reason = flag.clears.pattern.empty() ? QString() : tr("Clears: %1").arg(m_speaker.said(flag.clears));
+    row.reason = flag.clears.pattern.empty() ? QString() : tr("Cleared by: %1").arg(m_speaker.said(flag.clears));
     row.weight = 1 + static_cast<int>(flag.severity);
     row.zone = flag.zoneId;
     if (flag.acknowledged) {

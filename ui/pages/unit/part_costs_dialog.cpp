@@ -51,7 +51,7 @@ PartCostsDialog::PartCostsDialog(RecordBook& book, WorthLog& log, const std::str
             m_form->setText(static_cast<int>(i), writtenNumber(book, std::get<double>(*field.own)));
     }
     setForm(m_form, tr("Keep"));
-    resize(520, 460);
+    resizeToForm(520);
 }
 
 bool PartCostsDialog::keep()

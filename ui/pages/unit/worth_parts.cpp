@@ -8,6 +8,7 @@
 #include "ui/models/speaker.h"
 #include "ui/models/visit_words.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -27,6 +28,7 @@ constexpr int partKindRole = Qt::UserRole; ///< code of the part kind
 constexpr int partNameRole = Qt::UserRole + 1; ///< what the part is called
 constexpr int aboutLineRole = Qt::UserRole + 2; ///< all that is said about the line
 constexpr std::size_t unfoldedAtFirst = 3; ///< parts whose choices are shown at first
+constexpr int leastOfReason = 24; ///< letters; a reason cut shorter says nothing, and stands whole below the table
 
 QString figureList(const std::vector<NeededFigure>& figures, const LocalSpeaker& speaker)
 {
@@ -60,6 +62,7 @@ WorthParts::WorthParts(const RecordBook& book, QWidget* parent)
     m_tree->setTabKeyNavigation(false);
     m_tree->setIndentation(12); // leaves the reasons more room
     m_tree->setUniformRowHeights(true);
+    m_tree->viewport()->installEventFilter(this);
     m_about->setObjectName(u"worthAbout"_s);
     m_about->setWordWrap(true);
     m_about->setTextFormat(Qt::PlainText);
@@ -173,9 +176,29 @@ void WorthParts::show(const UnitRecord& record, const UnitWorth& worth, bool may
     }
     if (m_tree->currentItem() == nullptr && m_tree->topLevelItemCount() > 0)
         m_tree->setCurrentItem(m_tree->topLevelItem(0));
-    for (int column = what; column < why; ++column)
-        m_tree->resizeColumnToContents(column);
+    fitColumns();
     showChosen();
+}
+
+void WorthParts::fitColumns()
+{
+    m_tree->header()->setSectionResizeMode(what, QHeaderView::Interactive);
+    int room = m_tree->viewport()->width();
+    for (int column = what; column < why; ++column) {
+        m_tree->resizeColumnToContents(column);
+        room -= m_tree->columnWidth(column);
+    }
+    const bool reasonFits = room >= leastOfReason * fontMetrics().averageCharWidth();
+    m_tree->setColumnHidden(why, !reasonFits);
+    if (!reasonFits)
+        m_tree->header()->setSectionResizeMode(what, QHeaderView::Stretch);
+}
+
+bool WorthParts::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::Resize)
+        fitColumns();
+    return QWidget::eventFilter(watched, event);
 }
 
 void WorthParts::showChosen()

@@ -35,12 +35,16 @@ public:
 Q_SIGNALS:
     void costsRequested(const QString& partKind, const QString& name);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     enum Column { what, chance, cost, gained, why, columns };
 
     void addPart(const UnitRecord& record, const PartWorth& part);
     void addChoice(QTreeWidgetItem* parent, const PartWorth& part, const PartChoice& choice);
     [[nodiscard]] QString aboutPart(const PartWorth& part) const;
+    void fitColumns();
     void showChosen();
     [[nodiscard]] QTreeWidgetItem* chosenPart() const;
 
