@@ -8072,6 +8072,10 @@
         <source>“{0}” is neither “{1}” nor “{2}”. Choose one of the two.</source>
         <translation>«{0}» no es ni «{1}» ni «{2}». Elija uno de los dos.</translation>
     </message>
+    <message>
+        <source>A week is missing: write a number from 1 to 53, as calendars number them (ISO 8601).</source>
+        <translation>Falta una semana: escriba un número de 1 a 53, como las numeran los calendarios (ISO 8601).</translation>
+    </message>
 </context>
 <context>
     <name>padside::AcknowledgeDialog</name>

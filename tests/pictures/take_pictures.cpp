@@ -23,7 +23,6 @@
 #include <QTest>
 
 #include <CLI/CLI.hpp>
-
 #include <array>
 #include <iostream>
 #include <map>
@@ -58,10 +57,7 @@ struct View
     std::string language;
     std::string data;
 
-    [[nodiscard]] std::string name() const
-    {
-        return data + "-" + size + "-" + theme + "-" + controls + "-" + language;
-    }
+    [[nodiscard]] std::string name() const { return data + "-" + size + "-" + theme + "-" + controls + "-" + language; }
 };
 
 Instant noon()
@@ -131,7 +127,8 @@ void takeAll(const View& view, const QDir& pictures, Appearance& appearance)
     const auto store = makeStore(folder, Catalogue::load(shippedCatalogue()).value(), view.data);
     const Catalogue catalogue = Catalogue::load(shippedCatalogue(), store->ownCatalogue().changes()).value();
     IdMaker ids([] { return std::int64_t{1'795'600'000'000}; }, 7);
-    RecordBook book(*store, catalogue, ids, {&noon, localeFor(language, QLocale::c()), UnitSystem::metric, u"A. Perez"_s});
+    RecordBook book(*store, catalogue, ids,
+                    {&noon, localeFor(language, QLocale::c()), UnitSystem::metric, u"A. Perez"_s});
     const QString name = QString::fromStdString(view.name());
     if (!pictures.mkpath(name))
         throw std::runtime_error("the folder " + view.name() + " can't be made");

@@ -56,7 +56,7 @@ void paintNoFinding(QPainter& painter, const QRectF& area, const Theme& theme)
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(theme.line, 1));
-    painter.setBrush(Qt::NoBrush);
+    painter.setBrush(theme.panel); // shows on a chosen line as well
     painter.drawRoundedRect(area, cornerRadius, cornerRadius);
     painter.restore();
 }

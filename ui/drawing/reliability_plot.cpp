@@ -68,7 +68,8 @@ void paintDiagonal(QPainter& painter, const QRectF& frame, const ReliabilityPlot
     painter.drawText(placeOf(frame, 0, 1) + QPointF(8, letters.ascent() + 6),
                      letters.elidedText(plot.moreCame, Qt::ElideRight, half));
     const QString less = letters.elidedText(plot.lessCame, Qt::ElideRight, frame.width() * (1 - lessBelow) - 4);
-    painter.drawText(placeOf(frame, 1, 0) + QPointF(-8 - letters.horizontalAdvance(less), -8), less); // far from the dots
+    painter.drawText(placeOf(frame, 1, 0) + QPointF(-8 - letters.horizontalAdvance(less), -8),
+                     less); // far from the dots
 }
 
 void paintPoint(QPainter& painter, const QRectF& frame, const ReliabilityPoint& point, double radius,

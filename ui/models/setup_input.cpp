@@ -147,9 +147,10 @@ private:
         const auto read = std::from_chars(now->data(), now->data() + now->size(), number);
         const bool whole = read.ec == std::errc() && read.ptr == now->data() + now->size();
         if (now->empty())
-            complain(field,
-                     {PADSIDE_SAY("A week is missing: write a number from 1 to 53, as calendars number them (ISO 8601)."),
-                      {}});
+            complain(
+                field,
+                {PADSIDE_SAY("A week is missing: write a number from 1 to 53, as calendars number them (ISO 8601)."),
+                 {}});
         else if (!whole || number < 1 || number > weeksInAYear)
             complain(
                 field,

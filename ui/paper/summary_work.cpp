@@ -140,7 +140,8 @@ TableBlock workSection(const SummaryView& view)
         if (!treatment.product.empty())
             what += QStringLiteral(": ") + fromCore(treatment.product);
         QStringList under;
-        if (treatment.kind == TreatmentKind::replace && fitted.removeOne(view.words.part(treatment.partId))) // old and new part in one row
+        if (treatment.kind == TreatmentKind::replace
+            && fitted.removeOne(view.words.part(treatment.partId))) // old and new part in one row
             under << SummaryText::tr("New part fitted.");
         if (treatment.dryBy)
             under << SummaryText::tr("Keep off and dry until %1.")

@@ -78,8 +78,7 @@ void settle(const QWidget& window)
     }
 }
 
-template <class Widget>
-Widget& in(const QWidget& window, const QString& name = {})
+template <class Widget> Widget& in(const QWidget& window, const QString& name = {})
 {
     auto* found = window.findChild<Widget*>(name);
     if (found == nullptr)
@@ -115,8 +114,15 @@ PageWalk::PageWalk(RecordBook& book, const Theme& theme, QSize size, Look look)
     , m_size(size)
     , m_look(std::move(look))
 {
-    for (const UnitLine& line : m_book.store().records().unitLines())
-        m_units.push_back(line.unitId);
+    // The unit with the longest record: its pages hold most.
+    std::size_t visits = 0;
+    for (const UnitLine& line : m_book.store().records().unitLines()) {
+        const std::size_t count = m_book.record(line.unitId).visits.size();
+        if (!m_unit || count > visits) {
+            m_unit = line.unitId;
+            visits = count;
+        }
+    }
 }
 
 void PageWalk::everything()
@@ -130,12 +136,12 @@ void PageWalk::everything()
 void PageWalk::pages()
 {
     const auto window = open();
-    if (m_units.empty()) {
+    if (!m_unit) {
         look(*window, "no unit yet");
     } else {
-        pagesOfUnit(*window, m_units.front());
-        visit(*window, m_units.front());
-        papers(*window, m_units.front());
+        pagesOfUnit(*window, *m_unit);
+        visit(*window, *m_unit);
+        papers(*window, *m_unit);
     }
     fleet(*window);
     season(*window);
@@ -147,7 +153,7 @@ std::unique_ptr<MainWindow> PageWalk::open() const
     auto window = std::make_unique<MainWindow>(m_book, m_theme);
     window->resize(m_size);
     window->show();
-    if (!m_units.empty()) { // the unit's page follows the first frame
+    if (m_unit) { // the unit's page follows the first frame
         const auto& drawing = in<CutawayView>(*window, u"cutaway"_s);
         waitFor([&drawing] { return drawing.isVisible(); }, "the unit's page");
     }
@@ -193,8 +199,9 @@ void PageWalk::evidence(MainWindow& window) const
 void PageWalk::photographs(MainWindow& window) const
 {
     auto& years = in<QListView>(window, u"photoYears"_s);
-    const UnitRecord record = m_book.record(m_units.front());
-    const auto ofZone = std::ranges::find_if(record.photos, [](const Photo& photo) { return photo.zoneId.has_value(); });
+    const UnitRecord record = m_book.record(*m_unit);
+    const auto ofZone
+        = std::ranges::find_if(record.photos, [](const Photo& photo) { return photo.zoneId.has_value(); });
     if (ofZone == record.photos.end())
         return; // nothing was photographed
     Q_EMIT in<TimelineView>(window, u"timeline"_s).zoneChosen(*ofZone->zoneId);
@@ -213,7 +220,8 @@ void PageWalk::visit(MainWindow& window, UnitId unit) const
     window.startVisit(unit, VisitReason::fall);
     look(window, "visit");
     auto& side = in<QTabWidget>(window, u"side"_s);
-    constexpr std::array stops{"visit, readings", "visit, work", "visit, refrigerant", "visit, finish", "visit, drawing"};
+    constexpr std::array stops{"visit, readings", "visit, work", "visit, refrigerant", "visit, finish",
+                               "visit, drawing"};
     for (int tab = 0; tab < side.count(); ++tab) {
         side.setCurrentIndex(tab);
         look(window, stops.at(static_cast<std::size_t>(tab)));
@@ -256,7 +264,7 @@ void PageWalk::season(MainWindow& window) const
     const auto& reviewer = in<FleetReviewer>(window);
     waitFor([&reviewer] { return !reviewer.isRunning(); }, "the season");
     look(window, "season");
-    if (m_units.empty())
+    if (!m_unit)
         return;
     sheets(window);
     window.showSeason();
@@ -320,9 +328,9 @@ void PageWalk::dialogsOfWindow() const
 
 void PageWalk::preferences() const
 {
-    PreferencesDialog dialog(m_book, {},
-                             {languagesIn({QString::fromStdString(shippedTranslations())}), UnitSystem::metric,
-                              shippedCatalogue()});
+    PreferencesDialog dialog(
+        m_book, {},
+        {languagesIn({QString::fromStdString(shippedTranslations())}), UnitSystem::metric, shippedCatalogue()});
     dialog.show();
     auto& tabs = in<QTabWidget>(dialog, u"preference-tabs"_s);
     constexpr std::array stops{"preferences, you", "preferences, units", "preferences, seasons",
@@ -343,8 +351,8 @@ void PageWalk::settingUp() const
     SetupLog log(m_book, stack);
     form(std::make_unique<SiteDialog>(m_book, log, std::nullopt), "new site");
     form(std::make_unique<UnitDialog>(m_book, log, UnitDialog::newAt({}, m_book)), "new unit");
-    if (!m_units.empty()) {
-        const UnitRecord record = m_book.record(m_units.front());
+    if (m_unit) {
+        const UnitRecord record = m_book.record(*m_unit);
         form(std::make_unique<SiteDialog>(m_book, log, record.site), "site");
         form(std::make_unique<UnitDialog>(m_book, log, UnitDialog::oneLike({record.unit, record.parts}, m_book)),
              "unit like another");

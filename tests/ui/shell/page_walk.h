@@ -9,7 +9,7 @@
 
 #include <functional>
 #include <memory>
-#include <vector>
+#include <optional>
 
 class QDialog;
 class QWidget;
@@ -59,7 +59,7 @@ private:
     const Theme& m_theme;
     QSize m_size;
     Look m_look;
-    std::vector<UnitId> m_units; ///< as in the list
+    std::optional<UnitId> m_unit; ///< whose pages are opened; empty where the file has no unit
 };
 
 } // namespace padside::test

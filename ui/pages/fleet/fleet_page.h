@@ -53,6 +53,7 @@ private:
     [[nodiscard]] QString fieldSentence(const UnitId& unit) const;
     void fitTable(); ///< to the letters and sizes that are worn
     void fitSentence(); ///< room for the lines of the sentence about the field
+    void placeField(); ///< beside the table or above it, as there is room
     void addSortKey(const QKeySequence& key, Qt::SortOrder order);
     void connectParts();
     void noteChange();

@@ -102,7 +102,12 @@ void FleetPage::fitSentence()
 void FleetPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    const auto way = event->size().width() >= wideEnough ? Qt::Horizontal : Qt::Vertical;
+    placeField();
+}
+
+void FleetPage::placeField()
+{
+    const auto way = width() >= m_theme.size.wide(wideEnough) ? Qt::Horizontal : Qt::Vertical;
     if (way == m_both->orientation())
         return;
     m_both->setOrientation(way);

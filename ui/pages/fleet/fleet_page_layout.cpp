@@ -125,8 +125,10 @@ void FleetPage::fitTable()
 void FleetPage::changeEvent(QEvent* event)
 {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::StyleChange)
+    if (event->type() == QEvent::StyleChange) {
         fitTable();
+        placeField();
+    }
 }
 
 void FleetPage::addSortKey(const QKeySequence& key, Qt::SortOrder order)
