@@ -22,6 +22,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace padside {
 
 using namespace Qt::Literals::StringLiterals;
@@ -183,7 +185,13 @@ CatalogueSubject OwnCataloguePanel::shownSubject() const
 void OwnCataloguePanel::shareColumns()
 {
     const bool texts = std::holds_alternative<std::string>(shownSubject());
-    const int figures = m_table->fontMetrics().horizontalAdvance(u"0.00 / 0.00 / 0.00 / 0.00"_s);
+    const QFontMetrics letters = m_table->fontMetrics();
+    int figures = letters.horizontalAdvance(u"0000000000"_s);
+    for (int row = 0; row < m_model->rowCount(); ++row) {
+        for (const auto column : {OwnCatalogueModel::ours, OwnCatalogueModel::own})
+            figures = std::max(figures, letters.horizontalAdvance(m_model->index(row, column).data().toString()));
+    }
+    figures += 2 * letters.averageCharWidth(); // beside them
     QHeaderView* header = m_table->horizontalHeader();
     const auto give = [header](OwnCatalogueModel::Column column, bool stretches, int width) {
         header->setSectionResizeMode(column, stretches ? QHeaderView::Stretch : QHeaderView::Fixed);

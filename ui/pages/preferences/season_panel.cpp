@@ -66,6 +66,8 @@ SeasonPanel::SeasonPanel(RecordBook& book, QWidget* parent)
     if (m_rows.empty())
         layout->addWidget(new QLabel(tr("This file has no sites yet.")));
     layout->addWidget(area, 1);
+    area->setVisible(!m_rows.empty());
+    layout->addStretch();
     showDays();
 }
 
