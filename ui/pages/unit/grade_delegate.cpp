@@ -17,6 +17,11 @@ namespace {
 
 constexpr int markInset = 3;
 
+int heightOf(const QStyleOptionViewItem& option)
+{
+    return option.fontMetrics.height() + 2 * markInset + 2;
+}
+
 } // namespace
 
 GradeDelegate::GradeDelegate(const Theme& theme, QObject* parent)
@@ -28,8 +33,9 @@ GradeDelegate::GradeDelegate(const Theme& theme, QObject* parent)
 void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const
 {
     QStyledItemDelegate::paint(painter, option, index); // selection and focus
-    const int side = option.rect.height() - 2 * markInset;
-    QRectF mark(option.rect.left() + markInset, option.rect.top() + markInset, side, side);
+    // No larger than the letters ask for: rows in field size are high for the finger's sake.
+    const int side = std::min(option.rect.height(), heightOf(option)) - 2 * markInset;
+    QRectF mark(option.rect.left() + markInset, option.rect.center().y() + 1 - side / 2, side, side);
     const QVariant numeral = index.data(FindingTreeModel::gradeRole);
     const auto grade = gradeFromNumeral(numeral.toInt());
     const bool isZone = index.parent().isValid();
@@ -52,7 +58,7 @@ void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 
 QSize GradeDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const
 {
-    const int height = option.fontMetrics.height() + 2 * markInset + 2;
+    const int height = heightOf(option);
     return {2 * height + markInset, std::max(height, m_theme.size.entry)};
 }
 
