@@ -35,7 +35,7 @@ void GradeDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     QStyledItemDelegate::paint(painter, option, index); // selection and focus
     // No larger than the letters ask for: rows in field size are high for the finger's sake.
     const int side = std::min(option.rect.height(), heightOf(option)) - 2 * markInset;
-    QRectF mark(option.rect.left() + markInset, option.rect.center().y() + 1 - side / 2, side, side);
+    QRectF mark(option.rect.left() + markInset, option.rect.center().y() + 1 - side / 2.0, side, side);
     const QVariant numeral = index.data(FindingTreeModel::gradeRole);
     const auto grade = gradeFromNumeral(numeral.toInt());
     const bool isZone = index.parent().isValid();
