@@ -74,6 +74,18 @@ TEST_F(MainWindowTest, TheListOfUnitsKeepsItsWidthWhateverPageWasInFront)
     }
 }
 
+TEST_F(MainWindowTest, ThePageOfAVisitIsMadeAheadAndAsksForNoRoomUntilItIsInFront)
+{
+    EXPECT_EQ(m_window.findChild<VisitPage*>(), nullptr) << "the window opens without it";
+    const auto* list = m_window.findChild<QWidget*>(QStringLiteral("unitList"));
+    const int before = list->width();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return m_window.findChild<VisitPage*>() != nullptr; }));
+    QCoreApplication::processEvents();
+    EXPECT_EQ(m_window.findChild<VisitPage*>()->sizePolicy().horizontalPolicy(), QSizePolicy::Ignored);
+    EXPECT_EQ(m_window.width(), 1280);
+    EXPECT_EQ(list->width(), before);
+}
+
 TEST_F(MainWindowTest, StartingAVisitShowsItAndItResumesWhenAskedAgain)
 {
     const UnitId unit = idleUnit(*m_store, units());

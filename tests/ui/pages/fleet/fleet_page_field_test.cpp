@@ -28,7 +28,8 @@ class FleetPageFieldTest : public WindowFixture
 protected:
     FleetPageFieldTest()
         : m_fleet(*m_book)
-        , m_page(*m_book, m_fleet, Theme::light())
+        , m_theme(Theme::light())
+        , m_page(*m_book, m_fleet, m_theme)
     {
         m_page.resize(1280, 760);
         m_page.show();
@@ -50,6 +51,7 @@ protected:
     }
 
     FleetReviewer m_fleet;
+    Theme m_theme;
     FleetPage m_page;
 };
 
@@ -125,6 +127,17 @@ TEST_F(FleetPageFieldTest, OnAWideScreenFieldAndTableStandSideBySide)
     m_page.resize(1880, 900);
     EXPECT_EQ(both.orientation(), Qt::Horizontal);
     EXPECT_TRUE(QTest::qWaitFor([&both] { return both.sizes().value(0) > 300 && both.sizes().value(1) > 600; }, 5'000));
+}
+
+TEST_F(FleetPageFieldTest, InFieldSizeTheTableNeedsTheWidthOfThatScreenForItself)
+{
+    const auto& both = *m_page.findChild<QSplitter*>(u"fleetSplitter"_s);
+    m_page.resize(1880, 900);
+    ASSERT_EQ(both.orientation(), Qt::Horizontal);
+    m_theme.size = Size::field();
+    QEvent change(QEvent::StyleChange); // as when the look is chosen while the page is open
+    QCoreApplication::sendEvent(&m_page, &change);
+    EXPECT_EQ(both.orientation(), Qt::Vertical);
 }
 
 } // namespace padside::test

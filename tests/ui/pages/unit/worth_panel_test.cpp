@@ -186,6 +186,25 @@ TEST_F(WorthPanelTest, TheSmallerCostHasTheShorterBar)
     EXPECT_NEAR(large, 3 * small, 4);
 }
 
+TEST_F(WorthPanelTest, AReasonThatWouldBeCutToAWordStandsBelowTheTableOnly)
+{
+    give(vesselCosts);
+    showUnit();
+    const int reason = parts().columnCount() - 1;
+    m_panel.resize(1800, 700);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(parts().isColumnHidden(reason));
+    m_panel.resize(900, 700);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(parts().isColumnHidden(reason));
+    const QTreeWidgetItem& choice = *parts().topLevelItem(0)->child(0);
+    parts().setCurrentItem(parts().topLevelItem(0)->child(0));
+    EXPECT_TRUE(text("worthAbout").contains(choice.text(reason))) << text("worthAbout").toStdString();
+    m_panel.resize(1800, 700);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(parts().isColumnHidden(reason)) << "it comes back where there is room";
+}
+
 } // namespace
 
 } // namespace padside::test
