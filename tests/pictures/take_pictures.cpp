@@ -9,6 +9,7 @@
 #include "resources/resources.h"
 #include "sample-db/sample.h"
 #include "tests/support/clipped_text.h"
+#include "tests/support/test_surroundings.h"
 #include "tests/ui/shell/page_walk.h"
 #include "ui/models/language.h"
 #include "ui/models/record_book.h"
@@ -18,12 +19,12 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QFileInfo>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include <CLI/CLI.hpp>
-#include <array>
 #include <iostream>
 #include <map>
 #include <stdexcept>
@@ -103,11 +104,11 @@ public:
 private:
     static void exportPaper(PrintPage& page, const QString& path)
     {
-        page.setFileChooser([&path](const QString&) { return path; });
+        page.setFileChooser([path](const QString&) { return path; });
         page.findChild<QPushButton*>(u"exportPdf"_s)->click();
         const auto* work = page.findChild<PaperWork*>();
-        if (!QTest::qWaitFor([work] { return !work->isRunning(); }, 60000))
-            throw std::runtime_error(path.toStdString() + " was not done in a minute");
+        if (!QTest::qWaitFor([work] { return !work->isRunning(); }, 60000) || !QFileInfo::exists(path))
+            throw std::runtime_error(path.toStdString() + " was not written within a minute");
     }
 
     QDir m_folder;
@@ -154,20 +155,18 @@ std::vector<View> viewsOf(const Wanted& wanted)
 
 int main(int argc, char** argv)
 {
-    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    const QTemporaryDir home; // nothing of the person's own settings is in the pictures
-    for (const char* variable : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME", "XDG_STATE_HOME"})
-        qputenv(variable, home.filePath(QString::fromLatin1(variable)).toUtf8());
-
-    Wanted wanted;
+    const test::TestSurroundings surroundings; // nothing of the person's own settings is in the pictures
+    Wanted wanted; // at first all there is
     CLI::App line("Writes a picture of every page and dialog, and every paper as PDF; says which texts are cut.");
     line.add_option("folder", wanted.folder, "where the pictures go: one folder for each combination")->required();
-    line.add_option("--size", wanted.sizes)->check(CLI::IsMember({"1280x800", "1920x1080"}))->delimiter(',');
-    line.add_option("--theme", wanted.themes)->check(CLI::IsMember({"light", "dark", "sunlight"}))->delimiter(',');
-    line.add_option("--controls", wanted.controls)->check(CLI::IsMember({"desk", "field"}))->delimiter(',');
+    const auto oneOf = [&line](const char* name, std::vector<std::string>& values) {
+        line.add_option(name, values)->check(CLI::IsMember(values))->delimiter(',');
+    };
+    oneOf("--size", wanted.sizes);
+    oneOf("--theme", wanted.themes);
+    oneOf("--controls", wanted.controls);
+    oneOf("--data", wanted.data);
     line.add_option("--language", wanted.languages)->delimiter(',');
-    line.add_option("--data", wanted.data)->check(CLI::IsMember({"empty", "ordinary", "long"}))->delimiter(',');
     CLI11_PARSE(line, argc, argv);
 
     QApplication application(argc, argv);

@@ -32,6 +32,19 @@ QString allText(const TableBlock& table)
     return text;
 }
 
+RecordBuilder visitToAContactor()
+{
+    return aUnit("HB-07").withPart("contactor", {"contact-points"}).visit("2026-05-04");
+}
+
+std::vector<std::vector<PaperCell>> workRows(UnitRecord record)
+{
+    const PaperContent content = visitSummaryContent(summaryOf(std::move(record)));
+    const auto* work = blockCalled<TableBlock>(content, u"Work done"_s);
+    EXPECT_TRUE(work);
+    return work ? work->rows : std::vector<std::vector<PaperCell>>();
+}
+
 } // namespace
 
 TEST(VisitSummaryContent, BlocksComeInTheirOrder)
@@ -140,42 +153,31 @@ TEST(VisitSummaryContent, AReadingTypedAsItIsShownIsNotRepeated)
 
 TEST(VisitSummaryContent, WorkShowsAsFoundAsLeftTheProductAndTheDryByTime)
 {
-    const PaperContent content = visitSummaryContent(summaryOf(ordinaryRecord()));
-    const auto* work = blockCalled<TableBlock>(content, u"Work done"_s);
-    ASSERT_TRUE(work);
-    ASSERT_EQ(work->rows.size(), 3U);
-    EXPECT_EQ(work->rows[0][1].marks, (std::vector<Mark>{Grade::poor, Grade::worn}));
-    EXPECT_EQ(work->rows[1][1].marks, (std::vector<Mark>{Grade::poor, NoMark{}}));
-    EXPECT_EQ(work->rows[1][2].text, u"Brush and coat: zinc-free primer, two coats"_s);
-    EXPECT_EQ(work->rows[1][2].under, u"Keep off and dry until 16:30."_s);
+    const auto rows = workRows(ordinaryRecord());
+    ASSERT_EQ(rows.size(), 3U);
+    EXPECT_EQ(rows[0][1].marks, (std::vector<Mark>{Grade::poor, Grade::worn}));
+    EXPECT_EQ(rows[1][1].marks, (std::vector<Mark>{Grade::poor, NoMark{}}));
+    EXPECT_EQ(rows[1][2].text, u"Brush and coat: zinc-free primer, two coats"_s);
+    EXPECT_EQ(rows[1][2].under, u"Keep off and dry until 16:30."_s);
 }
 
 TEST(VisitSummaryContent, APartReplacedAndTheNewOneFittedShareARow)
 {
-    const RecordBuilder unit = aUnit("HB-07")
-                                   .withPart("contactor", {"contact-points"})
-                                   .visit("2026-05-04")
-                                   .treated("contact-points", TreatmentKind::replace)
-                                   .replacedPart("contactor", "2026-05-04");
-    const PaperContent content = visitSummaryContent(summaryOf(unit.build()));
-    const auto* work = blockCalled<TableBlock>(content, u"Work done"_s);
-    ASSERT_TRUE(work);
-    ASSERT_EQ(work->rows.size(), 1U);
-    EXPECT_EQ(work->rows[0][2].text, u"Replace"_s);
-    EXPECT_EQ(work->rows[0][2].under, u"New part fitted."_s);
+    RecordBuilder unit = visitToAContactor();
+    unit.treated("contact-points", TreatmentKind::replace).replacedPart("contactor", "2026-05-04");
+    const auto rows = workRows(unit.build());
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0][2].text, u"Replace"_s);
+    EXPECT_EQ(rows[0][2].under, u"New part fitted."_s);
 }
 
 TEST(VisitSummaryContent, ANewPartFittedWithoutAWordOfTheOldHasARowOfItsOwn)
 {
-    const RecordBuilder unit = aUnit("HB-07")
-                                   .withPart("contactor", {"contact-points"})
-                                   .visit("2026-05-04")
-                                   .replacedPart("contactor", "2026-05-04");
-    const PaperContent content = visitSummaryContent(summaryOf(unit.build()));
-    const auto* work = blockCalled<TableBlock>(content, u"Work done"_s);
-    ASSERT_TRUE(work);
-    ASSERT_EQ(work->rows.size(), 1U);
-    EXPECT_EQ(work->rows[0][2].text, u"New part fitted."_s);
+    RecordBuilder unit = visitToAContactor();
+    unit.replacedPart("contactor", "2026-05-04");
+    const auto rows = workRows(unit.build());
+    ASSERT_EQ(rows.size(), 1U);
+    EXPECT_EQ(rows[0][2].text, u"New part fitted."_s);
 }
 
 TEST(VisitSummaryContent, ADryByTimeOnAnotherDayNamesTheDay)

@@ -26,7 +26,6 @@
 #include "ui/pages/unit/acknowledge_dialog.h"
 #include "ui/pages/unit/part_costs_dialog.h"
 #include "ui/pages/unit/photo_viewer.h"
-#include "ui/pages/unit/worth_panel.h"
 #include "ui/shell/key_sheet.h"
 #include "ui/shell/main_window.h"
 
@@ -44,6 +43,7 @@
 #include <QToolButton>
 #include <QUndoStack>
 
+#include <algorithm>
 #include <array>
 #include <stdexcept>
 
@@ -133,7 +133,7 @@ void PageWalk::everything()
     settingUp();
 }
 
-void PageWalk::pages()
+void PageWalk::pages() const
 {
     const auto window = open();
     if (!m_unit) {
@@ -166,6 +166,16 @@ void PageWalk::look(QWidget& window, const char* stop) const
     m_look(window, stop);
 }
 
+void PageWalk::lookAtTabs(QWidget& window, QTabWidget& tabs, std::span<const char* const> stops) const
+{
+    if (tabs.count() != static_cast<int>(stops.size()))
+        throw std::runtime_error(tabs.objectName().toStdString() + " has other tabs than the walk has stops");
+    for (int tab = 0; tab < tabs.count(); ++tab) {
+        tabs.setCurrentIndex(tab);
+        look(window, stops[static_cast<std::size_t>(tab)]);
+    }
+}
+
 void PageWalk::pagesOfUnit(MainWindow& window, UnitId unit) const
 {
     window.showUnit(unit);
@@ -183,12 +193,7 @@ void PageWalk::evidence(MainWindow& window) const
     auto& tabs = in<QTabWidget>(window, u"evidence"_s);
     constexpr std::array stops{"unit, history", "unit, findings", "unit, walls and rust", "unit, refrigerant",
                                "unit, worth"};
-    if (tabs.count() != static_cast<int>(stops.size()))
-        throw std::runtime_error("the unit's page has other tabs");
-    for (int tab = 0; tab < tabs.count(); ++tab) {
-        tabs.setCurrentIndex(tab);
-        look(window, stops.at(static_cast<std::size_t>(tab)));
-    }
+    lookAtTabs(window, tabs, stops);
     in<QPushButton>(window, u"partCosts"_s).click();
     auto& costs = in<PartCostsDialog>(window);
     look(costs, "part costs");
@@ -222,10 +227,8 @@ void PageWalk::visit(MainWindow& window, UnitId unit) const
     auto& side = in<QTabWidget>(window, u"side"_s);
     constexpr std::array stops{"visit, readings", "visit, work", "visit, refrigerant", "visit, finish",
                                "visit, drawing"};
-    for (int tab = 0; tab < side.count(); ++tab) {
-        side.setCurrentIndex(tab);
-        look(window, stops.at(static_cast<std::size_t>(tab)));
-    }
+    // On a wide screen the drawing stands below the tabs.
+    lookAtTabs(window, side, std::span(stops).first(std::min(stops.size(), static_cast<std::size_t>(side.count()))));
 }
 
 void PageWalk::papers(MainWindow& window, UnitId unit) const
@@ -335,10 +338,7 @@ void PageWalk::preferences() const
     auto& tabs = in<QTabWidget>(dialog, u"preference-tabs"_s);
     constexpr std::array stops{"preferences, you", "preferences, units", "preferences, seasons",
                                "preferences, catalogue"};
-    for (int tab = 0; tab < tabs.count(); ++tab) {
-        tabs.setCurrentIndex(tab);
-        look(dialog, stops.at(static_cast<std::size_t>(tab)));
-    }
+    lookAtTabs(dialog, tabs, stops);
 }
 
 void PageWalk::settingUp() const

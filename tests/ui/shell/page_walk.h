@@ -10,8 +10,10 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 
 class QDialog;
+class QTabWidget;
 class QWidget;
 
 namespace padside {
@@ -34,11 +36,13 @@ public:
     PageWalk(RecordBook& book, const Theme& theme, QSize size, Look look);
 
     void everything();
-    void pages(); ///< those in the window, without the dialogs
 
 private:
+    void pages() const; ///< those in the window, without the dialogs
     [[nodiscard]] std::unique_ptr<MainWindow> open() const;
     void look(QWidget& window, const char* stop) const;
+    /// Brings each tab to the front; each has its stop.
+    void lookAtTabs(QWidget& window, QTabWidget& tabs, std::span<const char* const> stops) const;
     void pagesOfUnit(MainWindow& window, UnitId unit) const;
     void evidence(MainWindow& window) const;
     void photographs(MainWindow& window) const;

@@ -84,8 +84,7 @@ void CheckedForm::addField(int field, const QString& label, QWidget* control, co
     column->addWidget(control);
     column->addWidget(problem);
     column->addWidget(hint);
-    if (qobject_cast<QPlainTextEdit*>(control) == nullptr)
-        column->addStretch(); // a row may be given more than it needs: its line stays beside its label
+    column->addStretch(); // a row may be given more than it needs: its line stays beside its label
     auto* shownLabel = new QLabel(label);
     shownLabel->setBuddy(control);
     m_form->addRow(shownLabel, cell);
